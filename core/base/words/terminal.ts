@@ -1,0 +1,22 @@
+/** Sentences about files on the disk and about what is typed after a command. */
+export const TERMINAL_WORDS: Readonly<Record<string, string>> = {
+  "file-missing": "There is no file {file}.",
+  "file-folder": "{file} is a folder, not a circuit file.",
+  "file-unreadable": "{file} cannot be read.",
+  "file-no-folder": "There is no folder to write {file} into.",
+  "file-unwritable": "{file} cannot be written.",
+  "order-complaint": "Say which function check fails: --complaint followed by one of {checks}.",
+  "order-no-checks": "This circuit has no function checks, so no complaint can be told from what works.",
+  "check-unknown": "There is no function check {check}; this circuit has {checks}.",
+  "observed-spelling": "{text} is no observation; write CHECK=WORD, the word one of {words}.",
+  "minutes-number": "{text} is no number of minutes.",
+  "connector-unknown": "There is no connector {connector}; this circuit has {connectors}.",
+  "connector-none": "This circuit has no connectors, so there is no position table of one.",
+  "page-unknown-print": "There is no page {page}; this circuit has {pages}.",
+  "print-what": "{what} is nothing to print; choose one of {known}.",
+  "print-ending": "{file} must end in .pdf, .svg or .html.",
+  "print-choice": "{option} takes one of {choices}, not {value}.",
+  "not-yet": "{what} cannot be made yet; sheet, checklist and table can.",
+  "readings-not-yet": "Readings cannot be taken in yet; leave --read away.",
+  "no-suspects": "No single fault on this drawing gives that complaint together with what was observed.",
+};
