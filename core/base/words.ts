@@ -2,6 +2,7 @@ import type { Refusal } from "./outcome.ts";
 import { CIRCUIT_WORDS } from "./words/circuit.ts";
 import { FILE_WORDS } from "./words/file.ts";
 import { LIVE_WORDS } from "./words/live.ts";
+import { PROBLEM_WORDS } from "./words/problem.ts";
 import { TERMINAL_WORDS } from "./words/terminal.ts";
 import { TRADE_WORDS } from "./words/trade.ts";
 
@@ -9,7 +10,14 @@ import { TRADE_WORDS } from "./words/trade.ts";
 export type Words = Readonly<Record<string, string>>;
 
 /** Every sentence of the program by its code. A room that brings codes adds its own file under `words/`. */
-export const WORDS: readonly Words[] = [FILE_WORDS, CIRCUIT_WORDS, LIVE_WORDS, TERMINAL_WORDS, TRADE_WORDS];
+export const WORDS: readonly Words[] = [
+  FILE_WORDS,
+  CIRCUIT_WORDS,
+  PROBLEM_WORDS,
+  LIVE_WORDS,
+  TERMINAL_WORDS,
+  TRADE_WORDS,
+];
 
 /**
  * The sentence of a refusal, with the place in the file first where it names one. A code without words gives the code

@@ -1,0 +1,73 @@
+import type { PointId } from "../base/ids.ts";
+import type { Part } from "../parts/kind.ts";
+import { type ColourSet, isHighVoltageColour, parseColour } from "../trade/colours.ts";
+import type { Circuit, Wire } from "./circuit.ts";
+import { parsePoint, pointAt, pointsOf, wireSideOf } from "./points.ts";
+import { looseEnd, type Problem, problem } from "./problem.ts";
+
+/** An unstriped orange wire from this size up is taken for a high-voltage cable, not for a wire of a 12 V circuit. */
+const ORANGE_CABLE_MM2 = 10;
+
+/** What is wrong with the wires, and the terminals to which none goes. */
+export function checkWires(circuit: Circuit): readonly Problem[] {
+  return [
+    ...circuit.wires.flatMap((wire) => [
+      ...checkEnds(circuit, wire),
+      ...checkColour(circuit, wire),
+      ...checkSize(wire),
+      ...checkPages(circuit, wire),
+    ]),
+    ...bareTerminals(circuit),
+  ];
+}
+
+function checkEnds(circuit: Circuit, { id, from, to }: Wire): readonly Problem[] {
+  const nowhere = [from, to].filter((end) => {
+    const point = parsePoint(circuit, end);
+    return !point.ok || (point.value.kind === "cavity" && point.value.carries === undefined);
+  });
+  if (nowhere.length > 0) return nowhere.map((end) => problem("wire-to-nowhere", id, { wire: id, end }));
+  return from === to ? [problem("wire-to-itself", id, { wire: id, end: from })] : [];
+}
+
+function checkColour(circuit: Circuit, { id, colour, mm2 }: Wire): readonly Problem[] {
+  if (colour === undefined) return [looseEnd("wire-without-colour", id, { wire: id })];
+  if (circuit.colourCodes === "free") return [];
+  const set: ColourSet = circuit.colourCodes;
+  const read = parseColour(colour, set);
+  if (!read.ok) return [problem("wire-colour", id, { wire: id, colour, set })];
+  const isCable = isHighVoltageColour(read.value) && read.value.stripes.length === 0 && (mm2 ?? 0) >= ORANGE_CABLE_MM2;
+  return isCable ? [problem("orange-cable", id, { wire: id, mm2: mm2 ?? 0 })] : [];
+}
+
+function checkSize({ id, mm2, ohms }: Wire): readonly Problem[] {
+  return mm2 === undefined && (ohms ?? null) === null ? [looseEnd("wire-without-size", id, { wire: id })] : [];
+}
+
+function checkPages(circuit: Circuit, { id, from, to }: Wire): readonly Problem[] {
+  const [one, other] = [pageOf(circuit, from), pageOf(circuit, to)];
+  if (one === undefined || other === undefined || one === other) return [];
+  return [problem("wire-across-pages", id, { wire: id, from: one, to: other })];
+}
+
+/** Page on which the part of a point stands; undefined where it stands on none. */
+function pageOf(circuit: Circuit, id: PointId): string | undefined {
+  const point = pointAt(circuit, id);
+  const terminal = point?.kind === "cavity" && point.carries !== undefined ? pointAt(circuit, point.carries) : point;
+  return terminal?.kind === "terminal" ? circuit.placement.parts[terminal.part.id]?.page : undefined;
+}
+
+function bareTerminals(circuit: Circuit): readonly Problem[] {
+  const wired = new Set(circuit.wires.flatMap((wire) => [wire.from, wire.to]));
+  return pointsOf(circuit).flatMap((point) => {
+    if (point.kind !== "terminal" || wired.has(point.id) || wired.has(wireSideOf(circuit, point.id))) return [];
+    return isBareMetal(point.part, point.terminal)
+      ? []
+      : [looseEnd("terminal-without-wire", point.id, { point: point.id })];
+  });
+}
+
+/** The body beside a ground point can be probed, and no wire goes to it. */
+function isBareMetal(part: Part, terminal: string): boolean {
+  return part.kind === "ground" && terminal === (part.terminals?.[1] ?? "body");
+}

@@ -1,0 +1,129 @@
+import type { ConnectorId, ControlKey, PartId, PointId, WireId } from "../base/ids.ts";
+import type {
+  Celsius,
+  GridUnits,
+  Metres,
+  Millimetres,
+  Minutes,
+  Ohms,
+  SquareMillimetres,
+  Volts,
+} from "../base/units.ts";
+import type { Part } from "../parts/kind.ts";
+
+/** A printed page of the circuit. */
+export interface Page {
+  readonly id: string;
+  readonly title: string;
+  readonly widthMm: Millimetres;
+  readonly heightMm: Millimetres;
+}
+
+/** A conductor between two points. `ohms` measured or given outright beats size and length. */
+export interface Wire {
+  readonly id: WireId;
+  readonly from: PointId;
+  readonly to: PointId;
+  /** Insulation colour, main / stripe, in the circuit's colour code set. */
+  readonly colour?: string;
+  readonly mm2?: SquareMillimetres;
+  readonly metres?: Metres;
+  readonly ohms?: Ohms | null;
+}
+
+/** A housing: rows of numbered places seen from the wire side, and the part terminal each place carries. */
+export interface Connector {
+  readonly id: ConnectorId;
+  readonly label?: string;
+  /** Cavity numbers as the face shows them from the wire side, row by row; "" is a gap. */
+  readonly rows: readonly (readonly string[])[];
+  /** Cavity to part terminal. Absent for an in-line joint: the part of the same id. */
+  readonly cavities?: Readonly<Record<string, PointId>>;
+}
+
+/** Trim that must come off first; opened once, then everything behind it is cheap. */
+export interface AccessGroup {
+  readonly id: string;
+  readonly label: string;
+  readonly minutes: Minutes;
+  readonly hands?: 1 | 2;
+  readonly after?: readonly string[];
+  readonly cautions?: readonly string[];
+}
+
+/** How a part, splice, ground, cavity or connector is reached. */
+export interface Reach {
+  readonly access?: string;
+  readonly minutes?: Minutes;
+  readonly hands?: 1 | 2;
+  readonly doNotProbe?: string;
+  readonly cautions?: readonly string[];
+}
+
+/** What differs from rest. Controls are thrown in the order written. */
+export interface Condition {
+  readonly set?: Readonly<Record<ControlKey, string>>;
+  readonly apart?: readonly ConnectorId[];
+  readonly out?: readonly PartId[];
+  readonly batteryOff?: boolean;
+  readonly drive?: Readonly<Record<PointId, "on" | "off">>;
+  readonly running?: boolean;
+  readonly ambientC?: Celsius;
+}
+
+export const EXPECTATIONS = ["forward", "reverse", "on", "off", "low", "high", "flashes"] as const;
+export type Expectation = (typeof EXPECTATIONS)[number];
+
+/** "In this condition the load should do that." One check per direction; a complaint is a check that fails. */
+export interface FunctionCheck {
+  readonly id: string;
+  readonly label: string;
+  readonly condition: Condition;
+  readonly load: PartId;
+  readonly expect: Expectation;
+}
+
+/** A condition with a caption, for class. */
+export interface Scene {
+  readonly label: string;
+  readonly condition: Condition;
+  readonly caption?: string;
+}
+
+export interface PartPlace {
+  readonly page: string;
+  readonly x: GridUnits;
+  readonly y: GridUnits;
+  /** Quarter turns clockwise. */
+  readonly turn?: 0 | 90 | 180 | 270;
+  readonly flip?: boolean;
+}
+
+/** Where things stand on the pages, apart from what they are. A wire without bends is routed by the program. */
+export interface Placement {
+  readonly parts: Readonly<Record<PartId, PartPlace>>;
+  readonly wires: Readonly<Record<WireId, readonly (readonly [GridUnits, GridUnits])[]>>;
+}
+
+/** The document. Plain readonly data; everything else is computed from it. */
+export interface Circuit {
+  readonly format: "wirefathom/circuit";
+  readonly version: 1;
+  readonly title: string;
+  readonly vehicle?: string;
+  readonly revision?: number;
+  readonly nominalVolts: Volts;
+  readonly colourCodes: "iec60757" | "din72551" | "german" | "japanese" | "north-american" | "free";
+  readonly pages: readonly Page[];
+  readonly parts: readonly Part[];
+  readonly wires: readonly Wire[];
+  readonly placement: Placement;
+  readonly connectors: readonly Connector[];
+  readonly access: readonly AccessGroup[];
+  /** Keyed by part, splice, ground, connector, cavity or terminal. */
+  readonly reach: Readonly<Record<string, Reach>>;
+  readonly checks: readonly FunctionCheck[];
+  readonly scenes: readonly Scene[];
+  /** Cautions of this vehicle that every sheet repeats. */
+  readonly cautions?: readonly string[];
+}

@@ -1,0 +1,98 @@
+import type { GridUnits } from "../base/units.ts";
+import { glyphMarks, GLYPH_WIDTH } from "../drawing/glyph.ts";
+import type { Mark } from "../drawing/mark.ts";
+import type { WireState } from "../base/states.ts";
+import type { WireColour } from "../trade/colours.ts";
+import { depth, rise, type SheetType, widthOf, words } from "./sheetType.ts";
+
+/** Something small to be set whole: its size, and its marks once its top left is known. */
+export interface Block {
+  readonly width: GridUnits;
+  readonly height: GridUnits;
+  draw(left: GridUnits, top: GridUnits): readonly Mark[];
+}
+
+const BESIDE: GridUnits = 0.3;
+const BELOW: GridUnits = 0.4;
+
+/** Blocks side by side, their middles in line. */
+export function row(blocks: readonly Block[], gap: GridUnits = BESIDE): Block {
+  const height = Math.max(...blocks.map((block) => block.height));
+  return {
+    width: blocks.reduce((sum, block) => sum + block.width, gap * (blocks.length - 1)),
+    height,
+    draw(left, top) {
+      let x = left;
+      return blocks.flatMap((block) => {
+        const marks = block.draw(x, top + (height - block.height) / 2);
+        x += block.width + gap;
+        return marks;
+      });
+    },
+  };
+}
+
+/** Blocks one below the other, in line at the left, at the right or in the middle. */
+export function stack(blocks: readonly Block[], align: "left" | "right" | "middle", gap: GridUnits = BELOW): Block {
+  const width = Math.max(...blocks.map((block) => block.width));
+  const share = align === "left" ? 0 : align === "right" ? 1 : 0.5;
+  return {
+    width,
+    height: blocks.reduce((sum, block) => sum + block.height, gap * (blocks.length - 1)),
+    draw(left, top) {
+      let y = top;
+      return blocks.flatMap((block) => {
+        const marks = block.draw(left + (width - block.width) * share, y);
+        y += block.height + gap;
+        return marks;
+      });
+    },
+  };
+}
+
+/** A block in the room of another one, in line at one side of it. */
+export function padded(block: Block, { width, height }: Block, align: "left" | "right" | "middle"): Block {
+  const share = align === "left" ? 0 : align === "right" ? 1 : 0.5;
+  const wide = Math.max(width, block.width);
+  return {
+    width: wide,
+    height: Math.max(height, block.height),
+    draw: (left, top) => block.draw(left + (wide - block.width) * share, top),
+  };
+}
+
+/** A line of type; letters below the line are within its height. */
+export function wordBlock(text: string, type: SheetType, of?: string): Block {
+  const up = rise(type.points);
+  const down = /[gjpqyQ,;()]/.test(text) ? depth(type.points) : 0;
+  return {
+    width: widthOf(text, type),
+    height: up + down,
+    draw: (left, top) => [words(text, { x: left, y: top + up }, type, "start", of)],
+  };
+}
+
+/** The glyph of a state, with its bar where the wire is always fed. */
+export function glyphBlock(state: WireState, alwaysFed: boolean, of?: string): Block {
+  return {
+    width: GLYPH_WIDTH,
+    height: GLYPH_WIDTH,
+    draw: (left, top) =>
+      glyphMarks(
+        state,
+        { x: left + GLYPH_WIDTH / 2, y: top + GLYPH_WIDTH / 2 },
+        { alwaysFed, ...(of !== undefined && { of }) },
+      ),
+  };
+}
+
+/** Width and height of the swatch on a circuit sheet, 6 x 2.5 mm. */
+const SWATCH = { width: 2.4, height: 1 };
+
+/** The sample of an insulation. */
+export function swatchBlock({ base, stripes }: WireColour, of?: string): Block {
+  return {
+    ...SWATCH,
+    draw: (x, y) => [{ mark: "swatch", at: { x, y }, ...SWATCH, base, stripes, ...(of !== undefined && { of }) }],
+  };
+}

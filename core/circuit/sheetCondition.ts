@@ -1,0 +1,52 @@
+import type { PartId } from "../base/ids.ts";
+import { SHEET_WORDS } from "../base/words/sheet.ts";
+import type { Circuit, Condition } from "./circuit.ts";
+import { type CircuitControl, controlsOf } from "./points.ts";
+
+/** A control that stands off its rest, in words: `S5`, held, `OPEN`. */
+export interface OffRest {
+  readonly control: CircuitControl;
+  readonly position: string;
+  readonly isHeld: boolean;
+}
+
+/** Every control that a condition sets off its rest, in the order thrown. */
+export function offRest(circuit: Circuit, condition: Condition): readonly OffRest[] {
+  return Object.entries(condition.set ?? {}).flatMap(([key, position]): readonly OffRest[] => {
+    const control = controlsOf(circuit).find((each) => each.key === key);
+    if (control === undefined || position === control.rest) return [];
+    const standing = control.control.positions.find(({ name }) => name === position);
+    return [{ control, position, isHeld: standing?.springsBackTo !== undefined }];
+  });
+}
+
+/** How one control off its rest is said beside its part: `held OPEN`, or `Rear held OPEN` where the part has several. */
+export function standingText({ control, position, isHeld }: OffRest, withName: boolean): string {
+  const name = withName ? `${control.control.label ?? control.control.name} ` : "";
+  return `${name}${isHeld ? `${SHEET_WORDS.held} ` : ""}${position.toUpperCase()}`.trim();
+}
+
+/** What stands off its rest on one part. */
+export function standingOf(circuit: Circuit, condition: Condition, part: PartId): readonly string[] {
+  const standing = offRest(circuit, condition).filter(({ control }) => control.part.id === part);
+  return standing.map((each) => standingText(each, each.control.key !== part));
+}
+
+/** Everything that differs from rest, in words: `key ON · S5 held OPEN · X5 apart`; one phrase where nothing does. */
+export function conditionWords(circuit: Circuit, condition: Condition): readonly string[] {
+  const thrown = offRest(circuit, condition).map((each) => {
+    const { part, key } = each.control;
+    const name = part.kind === "ignition-switch" ? SHEET_WORDS.key : part.id;
+    return `${name} ${standingText(each, key !== part.id)}`;
+  });
+  const said = [
+    ...thrown,
+    ...(condition.apart ?? []).map((id) => `${id} ${SHEET_WORDS.apart}`),
+    ...(condition.out ?? []).map((id) => `${id} ${SHEET_WORDS.out}`),
+    ...Object.entries(condition.drive ?? {}).map(([pin, level]) => `${pin} ${SHEET_WORDS.driven} ${level}`),
+    ...(condition.batteryOff ? [SHEET_WORDS.batteryOff] : []),
+    ...(condition.running ? [SHEET_WORDS.running] : []),
+    ...(condition.ambientC === undefined ? [] : [`${condition.ambientC}\u00A0°C`]),
+  ];
+  return said.length > 0 ? said : [SHEET_WORDS.allAtRest];
+}

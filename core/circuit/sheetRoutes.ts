@@ -1,0 +1,42 @@
+import type { WireId } from "../base/ids.ts";
+import type { Spot } from "../drawing/mark.ts";
+import type { Bounds } from "../drawing/measure.ts";
+import type { TerminalSpot } from "./placeSymbol.ts";
+import { type RouteWire, routeWires } from "./route.ts";
+import type { RouteEnd } from "./routeEnds.ts";
+import type { SheetSetup } from "./sheetSetup.ts";
+
+/** Corners of all wires that have both ends on this page, round its symbols and `bodies`, off the words where they can. */
+export function sheetRoutes(
+  setup: SheetSetup,
+  bodies: readonly Bounds[],
+  words: readonly Bounds[],
+): ReadonlyMap<WireId, readonly Spot[]> {
+  const { circuit, spots, parts, area } = setup;
+  const wires = circuit.wires.flatMap((wire): readonly RouteWire[] => {
+    const from = spots.get(wire.from);
+    const to = spots.get(wire.to);
+    if (from === undefined || to === undefined) return [];
+    const bends = circuit.placement.wires[wire.id];
+    return [{ id: wire.id, from: endAt(from), to: endAt(to), ...(bends !== undefined && bends.length > 0 && { bends }) }];
+  });
+  const outlines = parts.map(({ shape }) => shape.outline);
+  return routeWires({ bounds: boundsRound(area.drawing, outlines), bodies: [...outlines, ...bodies], words, wires });
+}
+
+function endAt({ x, y, side, body }: TerminalSpot & { readonly body: number }): RouteEnd {
+  return { spot: { x, y }, side, body };
+}
+
+/** The room for the drawing, grown where parts have been placed outside it. */
+function boundsRound(drawing: Bounds, outlines: readonly Bounds[]): Bounds {
+  return outlines.reduce(
+    (all, { left, top, right, bottom }) => ({
+      left: Math.min(all.left, left - 1),
+      top: Math.min(all.top, top - 1),
+      right: Math.max(all.right, right + 1),
+      bottom: Math.max(all.bottom, bottom + 1),
+    }),
+    { left: drawing.left + 1, top: drawing.top + 1, right: drawing.right - 1, bottom: drawing.bottom - 1 },
+  );
+}

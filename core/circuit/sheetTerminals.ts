@@ -1,0 +1,112 @@
+import type { GridUnits } from "../base/units.ts";
+import type { Anchor, Mark, Spot, TextMark } from "../drawing/mark.ts";
+import { boundsOf } from "../drawing/measure.ts";
+import { isInLine } from "./points.ts";
+import { cavityTexts } from "./sheetPlugs.ts";
+import type { SheetRoom } from "./sheetRoom.ts";
+import type { SheetPart, SheetSetup } from "./sheetSetup.ts";
+import { rise, type SheetType, words } from "./sheetType.ts";
+import type { Side } from "../parts/kind.ts";
+
+const ASIDE: GridUnits = 0.6;
+/** A symbol's own text this near to a terminal and with its name is its name. */
+const NEAR: GridUnits = 5;
+const FARTHEST: GridUnits = 5;
+
+/**
+ * Names of the terminals, inside beside their leads, as far as the symbols do not carry them; and the plug and cavity
+ * at each plugged terminal, outside beside its wire. An in-line joint has its places inside and gets a letter at each
+ * half. What is set is taken in the room.
+ */
+export function terminalMarks(setup: SheetSetup, room: SheetRoom): readonly Mark[] {
+  const wired = wiredPoints(setup);
+  return setup.parts.flatMap((part) => {
+    const cavities = cavityTexts(setup.circuit, part);
+    const halves = isInLine(part.part) ? halfMarks(setup, part, room) : [];
+    const names = Object.entries(part.shape.terminals).flatMap(([terminal, spot]) => {
+      const of = part.part.id;
+      const isWired = wired.has(`${of} ${terminal}`);
+      const isOnly = Object.keys(part.shape.terminals).length === 1;
+      const isShown = !isInLine(part.part) && !isOnly && (isWired || part.kind.role !== "join");
+      const isNamed = isShown && !drawsName(part, terminal, spot);
+      const cavity = cavities.get(terminal);
+      const { types } = setup;
+      return [
+        ...(isNamed ? set(room, terminal, spot, types.terminal, of, "inside") : []),
+        ...(cavity === undefined ? [] : set(room, cavity, spot, types.terminal, of, "outside")),
+      ];
+    });
+    return [...halves, ...names];
+  });
+}
+
+/** The letters of the halves of an in-line joint, each beside the end of the body on the side where it begins. */
+function halfMarks({ types }: SheetSetup, { part, shape }: SheetPart, room: SheetRoom): readonly Mark[] {
+  const { left, top, bottom, right } = shape.outline;
+  const sides = Object.entries(shape.terminals).map(([name, { side }]) => [name.slice(-1), side] as const);
+  const up = rise(types.terminal.points);
+  return [...new Map(sides)].map(([half, side]) => {
+    const y = side === "up" ? (top + bottom) / 2 - 0.3 : side === "down" ? (top + bottom) / 2 + 0.3 + up : top - 0.3;
+    const x = side === "left" ? left + 0.6 : side === "right" ? right - 0.6 : left - 0.3;
+    const mark = words(half, { x, y }, types.terminal, side === "left" || side === "right" ? "middle" : "end", part.id);
+    room.take(boundsOf(mark), 0.15);
+    return mark;
+  });
+}
+
+/** Part and terminal of every wire end on the page. */
+function wiredPoints({ circuit, spots }: SheetSetup): ReadonlySet<string> {
+  const ends = circuit.wires.flatMap(({ from, to }) => [from, to]);
+  return new Set(ends.flatMap((end) => spots.get(end) ?? []).map(({ part, terminal }) => `${part} ${terminal}`));
+}
+
+function drawsName(part: SheetPart, terminal: string, spot: Spot): boolean {
+  return part.shape.marks.some(
+    (mark) =>
+      mark.mark === "text" && sameName(mark.text, terminal) && Math.hypot(mark.at.x - spot.x, mark.at.y - spot.y) <= NEAR,
+  );
+}
+
+/** A symbol may set the minus of a post as a true minus sign. */
+function sameName(text: string, terminal: string): boolean {
+  return text.replace("−", "-") === terminal.replace("−", "-");
+}
+
+function set(
+  room: SheetRoom,
+  text: string,
+  spot: Spot & { readonly side: Side },
+  type: SheetType,
+  of: string,
+  first: "inside" | "outside",
+): readonly Mark[] {
+  let last: TextMark | null = null;
+  for (const [at, anchor] of places(spot, rise(type.points), first)) {
+    const mark = words(text, at, type, anchor, of);
+    last ??= mark;
+    if (!room.isFree(boundsOf(mark))) continue;
+    room.take(boundsOf(mark), 0.15);
+    return [mark];
+  }
+  return last === null ? [] : [last];
+}
+
+/** Places beside the lead inside and beside the wire outside, both sides of it, farther and farther from the outline. */
+function* places(spot: Spot & { readonly side: Side }, up: GridUnits, first: "inside" | "outside"): Generator<readonly [Spot, Anchor]> {
+  const { x, y, side } = spot;
+  const outward = side === "up" || side === "left" ? -1 : 1;
+  for (let away = 0.6; away <= FARTHEST; away += 0.5) {
+    const ways = first === "inside" ? [-outward, outward] : [outward, -outward];
+    for (const way of ways) {
+      if (side === "up" || side === "down") {
+        const baseline = way < 0 ? y - away : y + away + up;
+        yield [{ x: x + ASIDE, y: baseline }, "start"];
+        yield [{ x: x - ASIDE, y: baseline }, "end"];
+      } else {
+        const anchor = way < 0 ? "end" : "start";
+        yield [{ x: x + way * away, y: y - ASIDE }, anchor];
+        yield [{ x: x + way * away, y: y + ASIDE + up }, anchor];
+      }
+    }
+  }
+}

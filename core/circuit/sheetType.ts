@@ -1,0 +1,66 @@
+import type { GridUnits } from "../base/units.ts";
+import type { Anchor, Role, Spot, TextMark, Weight } from "../drawing/mark.ts";
+import { textWidth } from "../drawing/measure.ts";
+import { CAP_HEIGHT, DESCENT, pointsToGrid } from "../drawing/type.ts";
+
+/** One way of setting type on a circuit sheet. */
+export interface SheetType {
+  readonly points: number;
+  readonly weight: Weight;
+  readonly role: Role;
+}
+
+/** Least size of type on paper, points. */
+const LEAST_POINTS = 7.5;
+
+/** Sizes of a circuit sheet at its own size: a screen pixel at 100 % is 0.75 point. */
+const TYPES = {
+  designator: { points: 10.5, weight: 600, role: "text" },
+  name: { points: 9, weight: 400, role: "text-quiet" },
+  setting: { points: 9, weight: 400, role: "text" },
+  terminal: { points: 8, weight: 400, role: "text-quiet" },
+  volts: { points: 9, weight: 600, role: "text" },
+  code: { points: 8.25, weight: 400, role: "text" },
+  wire: { points: 7.5, weight: 400, role: "text-quiet" },
+  flag: { points: 8.5, weight: 400, role: "text" },
+} as const satisfies Readonly<Record<string, SheetType>>;
+
+export type SheetTypes = Readonly<Record<keyof typeof TYPES, SheetType>>;
+
+/** The sizes for a page printed at this share of its own size: type that would come out under 7.5 points grows. */
+export function sheetTypes(printScale: number): SheetTypes {
+  const grown = Object.entries(TYPES).map(([use, type]): [string, SheetType] => [
+    use,
+    { ...type, points: leastPoints(type.points, printScale) },
+  ]);
+  return Object.fromEntries(grown) as SheetTypes;
+}
+
+/** A size in points, grown where it would be too small on paper. */
+export function leastPoints(points: number, printScale: number): number {
+  return Math.max(points, LEAST_POINTS / printScale);
+}
+
+/** A line of type with its baseline at `at`. */
+export function words(text: string, at: Spot, type: SheetType, anchor: Anchor = "start", of?: string): TextMark {
+  const { points, weight, role } = type;
+  return { mark: "text", at, text, points, weight, anchor, role, ...(of !== undefined && { of }) };
+}
+
+/** Height of capitals, depth below the line, and distance of baselines, for a size in points. */
+export function rise(points: number): GridUnits {
+  return pointsToGrid(points) * CAP_HEIGHT;
+}
+
+export function depth(points: number): GridUnits {
+  return pointsToGrid(points) * DESCENT;
+}
+
+export function lead(points: number): GridUnits {
+  return pointsToGrid(points) * 1.18;
+}
+
+/** Width of a text in this type. */
+export function widthOf(text: string, type: SheetType): GridUnits {
+  return textWidth(text, type.points, type.weight);
+}

@@ -1,0 +1,109 @@
+import type { WireState } from "../base/states.ts";
+import type { GridUnits } from "../base/units.ts";
+import type { Spot } from "../drawing/mark.ts";
+import { pathLength, spotAlong } from "../drawing/path.ts";
+import type { Wire } from "./circuit.ts";
+import type { SheetSetup, SheetWireLive } from "./sheetSetup.ts";
+
+/** A wire as it lies on the page. Lengths are measured along its corners from its first spot. */
+export interface SheetWire {
+  readonly wire: Wire;
+  readonly corners: readonly Spot[];
+  readonly live: SheetWireLive | null;
+  /** The stretch that is drawn: what it shares with a wire drawn before is left out at both ends. */
+  readonly from: GridUnits;
+  readonly to: GridUnits;
+  /** Middle of the cut where the two ends differ; null where they agree. */
+  readonly cut: GridUnits | null;
+  /** Where it joins another wire of its terminal. */
+  readonly dots: readonly { readonly at: Spot; readonly state: WireState | null }[];
+}
+
+/** Half the gap that an open wire shows. */
+export const HALF_CUT: GridUnits = 0.5;
+
+/** The way of a wire from its first point to its second, or of one loose end of it. */
+export interface WireWay {
+  readonly wire: Wire;
+  readonly corners: readonly Spot[];
+  /** The end that is on this page, where only that one is drawn. */
+  readonly end?: 0 | 1;
+}
+
+/** The wires of a page with what they share worked out, in the order in which they are drawn. */
+export function layWires(setup: SheetSetup, ways: readonly WireWay[]): readonly SheetWire[] {
+  const drawn = new Map<string, WireState | null>();
+  return ways.map(({ wire, corners, end }) => {
+    const live = liveOnPage(setup.live?.wires.get(wire.id) ?? null, end);
+    const steps = stepsOf(corners);
+    const shared = (keys: readonly string[], state: WireState | null) => {
+      const count = keys.findIndex((key) => !drawn.has(key) || drawn.get(key) !== state);
+      return count < 0 ? keys.length : count;
+    };
+    const [first, last] = [live?.state[0] ?? null, live?.state[1] ?? null];
+    const length = pathLength(corners);
+    const from = shared(steps, first);
+    const to = Math.max(from, length - shared([...steps].reverse(), last));
+    const cut = first === last ? null : cutAt(corners, from, to);
+    steps.forEach((key, index) => {
+      if (!drawn.has(key)) drawn.set(key, cut === null || index + 0.5 < cut ? first : last);
+    });
+    const dots = [
+      ...(from > 0 ? [{ at: spotAlong(corners, from).at, state: first }] : []),
+      ...(to < length ? [{ at: spotAlong(corners, to).at, state: last }] : []),
+    ];
+    return { wire, corners, live, from, to, cut, dots };
+  });
+}
+
+/** A loose end shows its own state along all that is drawn of it. */
+function liveOnPage(live: SheetWireLive | null, end: 0 | 1 | undefined): SheetWireLive | null {
+  if (live === null || end === undefined) return live;
+  return { ...live, state: [live.state[end], live.state[end]], volts: [live.volts[end], live.volts[end]] };
+}
+
+/** One key for each unit of the way, the same in both directions. */
+function stepsOf(corners: readonly Spot[]): readonly string[] {
+  const keys: string[] = [];
+  for (let i = 1; i < corners.length; i++) {
+    const [from, to] = [corners[i - 1]!, corners[i]!];
+    const length = Math.abs(to.x - from.x) + Math.abs(to.y - from.y);
+    const [x, y] = [Math.sign(to.x - from.x), Math.sign(to.y - from.y)];
+    for (let n = 0; n < length; n++) {
+      keys.push(`${from.x + x * (n + 0.5)} ${from.y + y * (n + 0.5)}`);
+    }
+  }
+  return keys;
+}
+
+/** The straight pieces of a stretch, each with the length at which it begins. */
+export function piecesOf(corners: readonly Spot[], from: GridUnits, to: GridUnits) {
+  const pieces: { readonly a: Spot; readonly b: Spot; readonly start: GridUnits; readonly length: GridUnits }[] = [];
+  let passed = 0;
+  for (let i = 1; i < corners.length; i++) {
+    const length = pathLength([corners[i - 1]!, corners[i]!]);
+    const start = Math.max(from, passed);
+    const end = Math.min(to, passed + length);
+    if (end - start > 1e-9) {
+      pieces.push({ a: spotAlong(corners, start).at, b: spotAlong(corners, end).at, start, length: end - start });
+    }
+    passed += length;
+  }
+  return pieces;
+}
+
+/** The corners of a stretch. */
+export function stretchOf(corners: readonly Spot[], from: GridUnits, to: GridUnits): readonly Spot[] {
+  const pieces = piecesOf(corners, from, to);
+  return pieces.length === 0 ? [] : [pieces[0]!.a, ...pieces.map(({ b }) => b)];
+}
+
+/** The middle of a stretch, moved onto the middle of its straight piece where it would fall near a corner. */
+function cutAt(corners: readonly Spot[], from: GridUnits, to: GridUnits): GridUnits {
+  const middle = (from + to) / 2;
+  const piece = piecesOf(corners, from, to).find(({ start, length }) => middle <= start + length);
+  if (piece === undefined) return middle;
+  const room = 2 * HALF_CUT;
+  if (piece.length < 2 * room) return piece.start + piece.length / 2;
+  return Math.min(Math.max(middle, piece.start + room), piece.start + piece.length - room);
+}
