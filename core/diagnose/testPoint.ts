@@ -1,0 +1,91 @@
+import type { PointId } from "../base/ids.ts";
+import { remember } from "../base/memo.ts";
+import type { Minutes } from "../base/units.ts";
+import type { AccessGroup, Circuit, Reach, Wire } from "../circuit/circuit.ts";
+import { isInLine, pointsOf, terminalPoint, terminalsOf, wireSideOf } from "../circuit/points.ts";
+import { kindOf } from "../parts/catalogue.ts";
+
+/** Minutes of each act where the circuit says nothing (guesses). */
+export const MINUTES = {
+  probe: 0.5,
+  throwControl: 0.1,
+  plugApart: 0.5,
+  meterMode: 0.2,
+  lamp: 0.3,
+  secondPerson: 1,
+} as const;
+
+/** A place a probe can reach, with what it takes to get there. */
+export interface TestPoint {
+  readonly point: PointId;
+  readonly connector: string | null;
+  readonly cavity: string | null;
+  readonly colour: string | null;
+  readonly access: string | null;
+  readonly minutes: Minutes;
+  readonly hands: 1 | 2;
+  readonly doNotProbe: string | null;
+  readonly cautions: readonly string[];
+}
+
+/** What `reach` says of a point: its own entry, else its connector's or its part's. */
+export function reachOf(circuit: Circuit, point: PointId): Reach {
+  const owner = /^(.+?)[.-][^.-]+$/.exec(point)?.[1] ?? point;
+  const carried = pointsOf(circuit).find((each) => each.id === point);
+  const part = carried?.kind === "cavity" ? carried.carries?.replace(/\.[^.]+$/, "") : undefined;
+  return { ...(part ? circuit.reach[part] : {}), ...circuit.reach[owner], ...circuit.reach[point] };
+}
+
+/** Every place that a probe can touch: the wire side of plugs, in-line joints, open terminals, splices and grounds. */
+export const testPointsOf = remember((circuit: Circuit): readonly TestPoint[] => {
+  const found: TestPoint[] = [];
+  for (const part of circuit.parts) {
+    if (kindOf(part.kind)?.name === "page-link") continue;
+    for (const terminal of terminalsOf(circuit, part)) {
+      const point = wireSideOf(circuit, terminalPoint(part, terminal));
+      if (wiresAt(circuit, point).length > 0) found.push(testPoint(circuit, point, isInLine(part)));
+    }
+  }
+  return found;
+});
+
+/** Wires that end on a point. */
+export function wiresAt(circuit: Circuit, point: PointId): readonly Wire[] {
+  return circuit.wires.filter((wire) => wire.from === point || wire.to === point);
+}
+
+function testPoint(circuit: Circuit, point: PointId, isJoint: boolean): TestPoint {
+  const reach = reachOf(circuit, point);
+  const dash = point.lastIndexOf("-");
+  const isCavity = isJoint || circuit.connectors.some((connector) => point.startsWith(`${connector.id}-`));
+  return {
+    point,
+    connector: isCavity ? point.slice(0, dash) : null,
+    cavity: isCavity ? point.slice(dash + 1) : null,
+    colour: wiresAt(circuit, point)[0]?.colour ?? null,
+    access: reach.access ?? null,
+    minutes: reach.minutes ?? MINUTES.probe,
+    hands: reach.hands ?? 1,
+    doNotProbe: reach.doNotProbe ?? null,
+    cautions: reach.cautions ?? [],
+  };
+}
+
+/** Groups that must come off before this one, itself last. */
+export function groupsToOpen(circuit: Circuit, id: string): readonly AccessGroup[] {
+  const order: AccessGroup[] = [];
+  const visit = (each: string): void => {
+    const group = circuit.access.find((candidate) => candidate.id === each);
+    if (!group || order.includes(group)) return;
+    for (const before of group.after ?? []) visit(before);
+    order.push(group);
+  };
+  visit(id);
+  return order;
+}
+
+/** Minutes to open what is still shut in front of a point. */
+export function minutesToOpen(circuit: Circuit, access: string | null, open: ReadonlySet<string>): Minutes {
+  if (access === null) return 0;
+  return groupsToOpen(circuit, access).reduce((sum, group) => (open.has(group.id) ? sum : sum + group.minutes), 0);
+}

@@ -1,0 +1,177 @@
+import type { PartId, PointId, WireId } from "../base/ids.ts";
+import type { WireState } from "../base/states.ts";
+import type { Amps, Ohms, Volts, Watts } from "../base/units.ts";
+import type { Circuit, Condition } from "../circuit/circuit.ts";
+import type { Doing } from "../parts/kind.ts";
+import type { Attachment } from "./attachment.ts";
+import type { Fault } from "./fault.ts";
+import { Rig } from "./rig.ts";
+import { type Happening, moveTo, reach, restore, type Settled } from "./settle.ts";
+import { type Snapshot, snapshotOf } from "./snapshot.ts";
+import { unsetCombinations } from "./unset.ts";
+
+/** Live state of one point. Volts are to the reference battery's negative post; null where it floats. */
+export interface PointLive {
+  readonly state: WireState;
+  readonly volts: Volts | null;
+  /** Volts it ranges over where its state is undecided. */
+  readonly range: readonly [Volts, Volts] | null;
+  readonly sourceOhms: Ohms | null;
+  /** Fed through nothing that a control can switch off. */
+  readonly alwaysFed: boolean;
+  /** Firm, but more than 5 % of nominal from its post. */
+  readonly weak: boolean;
+  /** Floating but for a path of more than 100 kohm. */
+  readonly ghost: boolean;
+}
+
+/** Live state of a wire: at its from end and at its to end; amps positive from -> to. */
+export interface WireLive {
+  readonly state: readonly [WireState, WireState];
+  readonly volts: readonly [Volts | null, Volts | null];
+  /** Volts each end ranges over where its state is undecided. */
+  readonly range: readonly [PointLive["range"], PointLive["range"]];
+  readonly amps: Amps;
+  readonly alwaysFed: boolean;
+  readonly weak: boolean;
+}
+
+/** Live state of a part: what it does, if it does work, and which of its contacts are closed. */
+export interface PartLive {
+  readonly doing: Doing["doing"] | null;
+  readonly amps: Amps;
+  readonly watts: Watts;
+  /** Work as a share of the healthy circuit's in the same condition; null for parts that do no work. */
+  readonly level: number | null;
+  readonly state: string;
+  readonly closed: ReadonlySet<string>;
+}
+
+/** Live state of a circuit in a condition, with or without faults. */
+export interface Live {
+  readonly condition: Condition;
+  /** False while something chatters or no operating point was found. */
+  readonly settled: boolean;
+  readonly points: ReadonlyMap<PointId, PointLive>;
+  readonly wires: ReadonlyMap<WireId, WireLive>;
+  readonly parts: ReadonlyMap<PartId, PartLive>;
+  readonly happenings: readonly Happening[];
+  /** The same circuit just before its first fuse melted, where one did. */
+  readonly before: Live | null;
+}
+
+/** Live state of a circuit in a condition reached from rest, with faults in it from the start. */
+export function liveOf(
+  circuit: Circuit,
+  condition: Condition = {},
+  faults: readonly Fault[] = [],
+  clipped: readonly Attachment[] = [],
+): Live {
+  const rig = new Rig(circuit, faults, clipped);
+  const good = faults.length > 0 ? workOf(circuit, condition) : null;
+  return readOut(rig, condition, (beforeMelt) => reach(rig, condition, beforeMelt), good);
+}
+
+/** Live state after going on from where a rig stands; latches, relays and melted fuses keep their history. */
+export function liveAfter(rig: Rig, condition: Condition, healthyWork: Work | null = null): Live {
+  return readOut(rig, condition, (beforeMelt) => moveTo(rig, condition, beforeMelt), healthyWork);
+}
+
+/** What each part of the healthy circuit does in a condition, by part. */
+export type Work = ReadonlyMap<PartId, Doing>;
+
+/** Work of the circuit without faults, in a condition reached from rest. */
+export function workOf(circuit: Circuit, condition: Condition): Work {
+  const rig = new Rig(circuit);
+  reach(rig, condition);
+  return snapshotOf(rig).doing;
+}
+
+function readOut(rig: Rig, condition: Condition, bring: (beforeMelt: () => void) => Settled, good: Work | null): Live {
+  let before: Live | null = null;
+  const settled = bring(() => {
+    before ??= assemble(rig, condition, [snapshotOf(rig)], { calm: true, happenings: [], round: [] }, good, null);
+  });
+  const moments = settled.round.length > 0 ? roundOf(rig, settled) : unsetCombinations(rig, () => snapshotOf(rig));
+  return assemble(rig, condition, moments, settled, good, before);
+}
+
+/** A snapshot in each state of a chattering round. */
+function roundOf(rig: Rig, settled: Settled): readonly Snapshot[] {
+  return settled.round.map((states) => {
+    restore(rig, states);
+    rig.solver.solve();
+    return snapshotOf(rig);
+  });
+}
+
+function assemble(
+  rig: Rig,
+  condition: Condition,
+  moments: readonly Snapshot[],
+  settled: Settled,
+  good: Work | null,
+  before: Live | null,
+): Live {
+  const { network } = rig;
+  const first = moments[0]!;
+  const pointAt = (node: number): PointLive => pointLive(moments, node);
+  const points = new Map<PointId, PointLive>();
+  for (const [name, node] of network.nodes)
+    if (!name.includes("~") && !name.startsWith("=")) points.set(name, pointAt(node));
+  const wires = new Map<WireId, WireLive>();
+  for (const [id, [fromElement, toElement]] of network.wires) {
+    const from = pointAt(network.elements[fromElement]!.element.a);
+    const to = pointAt(network.elements[toElement]!.element.b);
+    wires.set(id, {
+      state: [from.state, to.state],
+      volts: [from.volts, to.volts],
+      range: [from.range, to.range],
+      amps: first.amps[fromElement]!,
+      alwaysFed: from.alwaysFed && to.alwaysFed,
+      weak: from.weak || to.weak,
+    });
+  }
+  const parts = new Map<PartId, PartLive>();
+  for (const id of network.parts.keys()) parts.set(id, partLive(first, id, good));
+  return { condition, settled: settled.calm, points, wires, parts, happenings: settled.happenings, before };
+}
+
+function pointLive(moments: readonly Snapshot[], node: number): PointLive {
+  const first = moments[0]!;
+  const state = first.nodes.state[node]!;
+  const agrees = moments.every((moment) => moment.nodes.state[node] === state);
+  const volts = moments.map((moment) => moment.volts[node]!);
+  const range = [Math.min(...volts), Math.max(...volts)] as const;
+  const isRange = moments.length > 1 && range[1] - range[0] > 0.01;
+  return {
+    state: agrees ? state : "undecided",
+    volts: agrees && state === "floating" ? null : isRange ? null : volts[0]!,
+    range: isRange ? range : null,
+    sourceOhms: state === "floating" || !Number.isFinite(first.sourceOhms[node]!) ? null : first.sourceOhms[node]!,
+    alwaysFed: first.nodes.alwaysFed[node] === 1,
+    weak: first.nodes.weak[node] === 1,
+    ghost: first.nodes.ghost[node] === 1,
+  };
+}
+
+/** Words of a part that does no work. */
+const IDLE: readonly Doing["doing"][] = ["off", "released", "stalled", "melted", "tripped"];
+
+/** Share of the healthy circuit's work; where that is idle, 1 for doing anything at all. */
+export function levelOf(now: Doing, healthy: Doing): number {
+  if (!IDLE.includes(healthy.doing) && healthy.work !== 0) return Math.abs(now.work / healthy.work);
+  return IDLE.includes(now.doing) ? 0 : 1;
+}
+
+function partLive(moment: Snapshot, id: PartId, good: Work | null): PartLive {
+  const doing = moment.doing.get(id);
+  return {
+    doing: doing?.doing ?? null,
+    amps: doing?.amps ?? 0,
+    watts: doing?.watts ?? 0,
+    level: doing ? levelOf(doing, good?.get(id) ?? doing) : null,
+    state: moment.states.get(id) ?? "",
+    closed: moment.closed.get(id) ?? new Set(),
+  };
+}

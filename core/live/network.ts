@@ -1,0 +1,327 @@
+import type { ConnectorId, PartId, WireId } from "../base/ids.ts";
+import { assert } from "../base/outcome.ts";
+import type { Ohms } from "../base/units.ts";
+import type { Circuit, Wire } from "../circuit/circuit.ts";
+import { isInLine, terminalPoint } from "../circuit/points.ts";
+import { kindOf } from "../parts/catalogue.ts";
+import type { End, FaultEffect, Kind, Part, PartView, Passing } from "../parts/kind.ts";
+import { viewOf } from "../parts/view.ts";
+import type { Element, Law, NodeIndex } from "../solve/element.ts";
+import { wireOhms } from "../trade/wire.ts";
+import type { Attachment, Lead } from "./attachment.ts";
+import { type Fault, faultModes, targetOf } from "./fault.ts";
+
+/** Ohms of a contact between the two halves of a connector (trade guess, from memory: 5 to 10 mohm when new). */
+export const PIN_OHMS: Ohms = 0.003;
+/** A wire of which nothing is known: 1.5 mm2, one metre. */
+const UNKNOWN_WIRE = { mm2: 1.5, metres: 1 } as const;
+const LEAST_WIRE_OHMS: Ohms = 1e-5;
+
+/** An element of the network, and what it stands for. */
+export interface Placed {
+  readonly element: Element;
+  /** Id of the part, wire, or connector it belongs to; "" for what is clipped on. */
+  readonly owner: string;
+  readonly key: string;
+  readonly passes: Passing;
+  readonly copper: boolean;
+  /** Ohms that faults add: more than 1 ohm along a path and it is firm no more. */
+  readonly addedOhms: Ohms;
+  readonly isMeter: boolean;
+}
+
+/** A part in the network: its kind, its settings with faults in them, and where its elements are. */
+export interface PlacedPart {
+  readonly part: Part;
+  readonly kind: Kind;
+  readonly view: PartView;
+  readonly elements: ReadonlyMap<string, number>;
+  /** Contacts that no longer obey: key to closed. */
+  readonly stuck: ReadonlyMap<string, boolean>;
+  /** State it never leaves, or null. */
+  readonly held: string | null;
+  /** Controls that stand elsewhere than thought: control name to position. */
+  readonly stands: ReadonlyMap<string, string>;
+}
+
+/** A circuit with given faults as nodes and elements. Node 0 is the reference battery's negative post. */
+export interface CircuitNetwork {
+  readonly circuit: Circuit;
+  readonly nodeCount: number;
+  readonly elements: readonly Placed[];
+  /** Node of every point `S5.6`, `X5-6`, of hidden `S5~mid` and shared `=body:chassis` nodes. */
+  readonly nodes: ReadonlyMap<string, NodeIndex>;
+  readonly parts: ReadonlyMap<PartId, PlacedPart>;
+  /** Element at the wire's from end and at its to end; the same one unless a fault sits in its middle. */
+  readonly wires: ReadonlyMap<WireId, readonly [number, number]>;
+  /** Elements that part when this connector is pulled apart. */
+  readonly pins: ReadonlyMap<ConnectorId, readonly number[]>;
+  /** Part id of the reference battery, or null where the circuit has no battery. */
+  readonly reference: PartId | null;
+  /** Elements clipped on, in the order given. */
+  readonly attached: readonly number[];
+}
+
+/** The reference battery: the one marked so, else the first; null where there is none. */
+export function referenceBattery(circuit: Circuit): Part | null {
+  const batteries = circuit.parts.filter((part) => part.kind === "battery");
+  return batteries.find((part) => part.settings?.["reference"] === true) ?? batteries[0] ?? null;
+}
+
+/** Lays a circuit out as a network, with faults planted and things clipped on. Nothing is thrown: contacts stand open. */
+export function networkOf(
+  circuit: Circuit,
+  faults: readonly Fault[] = [],
+  clipped: readonly Attachment[] = [],
+): CircuitNetwork {
+  const layout = new Layout(circuit, faults);
+  for (const part of circuit.parts) layout.placePart(part);
+  for (const wire of circuit.wires) layout.placeWire(wire);
+  layout.placePins();
+  layout.placeBridges();
+  return layout.finish(clipped);
+}
+
+interface Bridge {
+  readonly from: string;
+  readonly to: string;
+  readonly ohms: Ohms;
+  readonly owner: string;
+}
+
+class Layout {
+  private readonly elements: Placed[] = [];
+  private readonly nodes = new Map<string, NodeIndex>();
+  private readonly parts = new Map<PartId, PlacedPart>();
+  private readonly wires = new Map<WireId, readonly [number, number]>();
+  private readonly pins = new Map<ConnectorId, number[]>();
+  private readonly bridges: Bridge[] = [];
+  private readonly effects = new Map<string, FaultEffect[]>();
+  private readonly midWires = new Set<WireId>();
+  private readonly reference: Part | null;
+  private readonly circuit: Circuit;
+
+  constructor(circuit: Circuit, faults: readonly Fault[]) {
+    this.circuit = circuit;
+    this.reference = referenceBattery(circuit);
+    if (this.reference) this.node(terminalPoint(this.reference, "-"));
+    else this.node("=body:chassis");
+    for (const fault of faults) this.gather(fault);
+  }
+
+  /** Number of a node by name; new names get the next number. */
+  private node(name: string): NodeIndex {
+    const known = this.nodes.get(name);
+    if (known !== undefined) return known;
+    this.nodes.set(name, this.nodes.size);
+    return this.nodes.size - 1;
+  }
+
+  private gather(fault: Fault): void {
+    const target = targetOf(this.circuit, fault.target);
+    assert(target, `fault on ${fault.target}, which is not in the circuit`);
+    const mode = faultModes(this.circuit, target).find((candidate) => candidate.mode === fault.mode);
+    assert(mode, `${fault.target} has no fault ${fault.mode}`);
+    const effects = mode.effects(typeof fault.value === "number" ? fault.value : (mode.value?.usual[0] ?? 0));
+    const list = this.effects.get(fault.target) ?? [];
+    list.push(...effects);
+    this.effects.set(fault.target, list);
+    if (target.is !== "wire") return;
+    for (const effect of effects) {
+      if (effect.does !== "bridge") continue;
+      this.midWires.add(target.id);
+      const other = typeof fault.value === "string" ? fault.value : "";
+      if (effect.to === "~other") this.midWires.add(other);
+      const to = effect.to === "~other" ? `${other}~mid` : effect.to;
+      this.bridges.push({ from: `${target.id}~mid`, to, ohms: effect.ohms, owner: target.id });
+    }
+  }
+
+  private effectsOn(target: string): readonly FaultEffect[] {
+    return this.effects.get(target) ?? [];
+  }
+
+  /** Adds an element, altered by the effects that name its key; returns its index. */
+  private add(
+    ends: readonly [string, string],
+    law: Law,
+    of: Omit<Placed, "element" | "addedOhms" | "isMeter">,
+    effects: readonly FaultEffect[],
+  ): number {
+    let changed: Law = law;
+    let passes = of.passes;
+    let addedOhms = 0;
+    let far = ends[1];
+    for (const effect of effects) {
+      if (!("element" in effect) || effect.element !== of.key) continue;
+      if (effect.does === "open") changed = { law: "resistor", ohms: Number.POSITIVE_INFINITY };
+      else if (effect.does === "set-ohms") changed = { law: "resistor", ohms: effect.ohms };
+      else if (effect.does === "add-ohms") {
+        const longer = withOhms(changed, effect.ohms);
+        if (longer) {
+          changed = longer;
+          addedOhms += effect.ohms;
+        } else {
+          const inner = `${of.owner}~${of.key}+`;
+          this.push(
+            [inner, far],
+            { law: "resistor", ohms: effect.ohms },
+            { ...of, key: `${of.key}+`, passes: "load" },
+            effect.ohms,
+          );
+          far = inner;
+        }
+      }
+      if (effect.does === "open" && passes === "source") passes = "load";
+    }
+    return this.push([ends[0], far], changed, { ...of, passes }, addedOhms);
+  }
+
+  private push(
+    ends: readonly [string, string],
+    law: Law,
+    of: Omit<Placed, "element" | "addedOhms" | "isMeter">,
+    addedOhms: Ohms,
+  ): number {
+    const element = { ...law, a: this.node(ends[0]), b: this.node(ends[1]) };
+    this.elements.push({ ...of, element, addedOhms, isMeter: false });
+    return this.elements.length - 1;
+  }
+
+  placePart(part: Part): void {
+    const kind = kindOf(part.kind);
+    assert(kind, `unknown kind ${part.kind}`);
+    const effects = this.effectsOn(part.id);
+    const settings = Object.fromEntries(
+      effects.flatMap((effect) => (effect.does === "set" ? [[effect.setting, effect.value]] : [])),
+    );
+    const view = viewOf(kind, part, this.circuit.nominalVolts, settings);
+    for (const terminal of view.terminals) this.node(terminalPoint(part, terminal));
+    const name = (end: End): string => this.endName(part, end);
+    // An in-line joint's places are cavities: their faults are filed under `X30-1`.
+    const keyed = (key: string) =>
+      isInLine(part) ? this.effectsOn(`${part.id}-${key}`).map((effect) => renamed(effect, key)) : effects;
+    const elements = new Map<string, number>();
+    for (const { key, a, b, law, passes, copper } of kind.model(view)) {
+      const index = this.add(
+        [name(a), name(b)],
+        law,
+        { owner: part.id, key, passes, copper: copper ?? false },
+        keyed(key),
+      );
+      elements.set(key, index);
+      if (isInLine(part)) this.pinsOf(part.id).push(index);
+    }
+    for (const effect of effects) {
+      if (effect.does === "bridge")
+        this.bridges.push({ from: name(effect.from), to: name(effect.to), ohms: effect.ohms, owner: part.id });
+    }
+    this.parts.set(part.id, {
+      part,
+      kind,
+      view,
+      elements,
+      stuck: new Map(
+        effects.flatMap((effect) => (effect.does === "stick" ? [[effect.element, effect.closed] as const] : [])),
+      ),
+      held: effects.find((effect) => effect.does === "hold")?.state ?? null,
+      stands: new Map(
+        effects.flatMap((effect) => (effect.does === "stand" ? [[effect.control, effect.position] as const] : [])),
+      ),
+    });
+  }
+
+  private endName(part: Part, end: End): string {
+    if (end.startsWith("=")) return end;
+    return end.startsWith("~") ? `${part.id}${end}` : terminalPoint(part, end);
+  }
+
+  private pinsOf(connector: ConnectorId): number[] {
+    const list = this.pins.get(connector) ?? [];
+    this.pins.set(connector, list);
+    return list;
+  }
+
+  placeWire(wire: Wire): void {
+    const ohms = ohmsOf(wire);
+    const of = { owner: wire.id, key: "wire", passes: "conductor", copper: true } as const;
+    const effects = this.effectsOn(wire.id);
+    if (!this.midWires.has(wire.id)) {
+      const index = this.add([wire.from, wire.to], { law: "resistor", ohms }, of, effects);
+      this.wires.set(wire.id, [index, index]);
+      return;
+    }
+    const half: Law = { law: "resistor", ohms: ohms / 2 };
+    const middle = `${wire.id}~mid`;
+    const first = this.add([wire.from, middle], half, of, effects);
+    const second = this.add([middle, wire.to], half, { ...of, key: "wire-far" }, []);
+    this.wires.set(wire.id, [first, second]);
+  }
+
+  placePins(): void {
+    for (const connector of this.circuit.connectors) {
+      for (const [cavity, terminal] of Object.entries(connector.cavities ?? {})) {
+        const point = `${connector.id}-${cavity}`;
+        const of = { owner: connector.id, key: "pin", passes: "conductor", copper: false } as const;
+        const index = this.add([point, terminal], { law: "resistor", ohms: PIN_OHMS }, of, this.effectsOn(point));
+        this.pinsOf(connector.id).push(index);
+      }
+    }
+  }
+
+  placeBridges(): void {
+    for (const { from, to, ohms, owner } of this.bridges) {
+      const end = (name: string): string =>
+        name === "=return" ? this.leadName("battery -") : name === "=feed" ? this.leadName("battery +") : name;
+      this.push(
+        [end(from), end(to)],
+        { law: "resistor", ohms },
+        { owner, key: "bridge", passes: "conductor", copper: false },
+        0,
+      );
+    }
+  }
+
+  private leadName(lead: Lead): string {
+    if (lead !== "battery +" && lead !== "battery -") return lead;
+    if (!this.reference) return "=body:chassis";
+    return terminalPoint(this.reference, lead === "battery +" ? "+" : "-");
+  }
+
+  finish(clipped: readonly Attachment[]): CircuitNetwork {
+    const attached = clipped.map(({ red, black, law, isMeter }) => {
+      const element = { ...law, a: this.node(this.leadName(red)), b: this.node(this.leadName(black)) };
+      this.elements.push({ element, owner: "", key: "clipped", passes: "load", copper: false, addedOhms: 0, isMeter });
+      return this.elements.length - 1;
+    });
+    const { circuit, elements, nodes, parts, wires, pins } = this;
+    return {
+      circuit,
+      nodeCount: nodes.size,
+      elements,
+      nodes,
+      parts,
+      wires,
+      pins,
+      reference: this.reference?.id ?? null,
+      attached,
+    };
+  }
+}
+
+/** A cavity's fault speaks of its `pin`; in an in-line joint the element carries the cavity's number. */
+function renamed(effect: FaultEffect, key: string): FaultEffect {
+  return "element" in effect ? { ...effect, element: key } : effect;
+}
+
+/** The law with ohms put in series, or null where that takes an element of its own. */
+function withOhms(law: Law, ohms: Ohms): Law | null {
+  if (law.law === "resistor" || law.law === "source" || law.law === "motor") return { ...law, ohms: law.ohms + ohms };
+  return null;
+}
+
+function ohmsOf(wire: Wire): Ohms {
+  if (typeof wire.ohms === "number") return Math.max(wire.ohms, LEAST_WIRE_OHMS);
+  const { mm2 = UNKNOWN_WIRE.mm2, metres = UNKNOWN_WIRE.metres } = wire;
+  return Math.max(wireOhms({ mm2, metres, celsius: 20 }), LEAST_WIRE_OHMS);
+}

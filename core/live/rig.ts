@@ -1,0 +1,242 @@
+import type { ConnectorId, ControlKey, PartId } from "../base/ids.ts";
+import { assert } from "../base/outcome.ts";
+import type { Celsius, Ohms } from "../base/units.ts";
+import type { Circuit, Condition } from "../circuit/circuit.ts";
+import { controlAt, controlsOf, isInLine, terminalPoint } from "../circuit/points.ts";
+import type { Around, Sees } from "../parts/kind.ts";
+import type { Law } from "../solve/element.ts";
+import { compile } from "../solve/pattern.ts";
+import { Solver } from "../solve/solver.ts";
+import { copperRatio } from "../trade/wire.ts";
+import type { Attachment } from "./attachment.ts";
+import type { Fault } from "./fault.ts";
+import { type CircuitNetwork, networkOf, type PlacedPart } from "./network.ts";
+
+const OPEN: Law = { law: "resistor", ohms: Number.POSITIVE_INFINITY };
+/** State of a fuse that has not melted: it is for `settle.ts` to melt it. */
+const GOOD = "good";
+/** Ambient of the tables: copper has its stated ohms here. */
+export const TABLE_CELSIUS: Celsius = 20;
+
+/**
+ * A circuit wired up with given faults, in a condition, with its relays and fuses in some state: the one thing here
+ * that changes. `core/live/settle.ts` brings it to rest after each throw; `core/live/live.ts` reads it out.
+ */
+export class Rig {
+  readonly circuit: Circuit;
+  readonly network: CircuitNetwork;
+  readonly solver: Solver;
+  /** Per element, whether it passes nothing now. */
+  readonly isOpen: Uint8Array;
+  /** State of every part that has states: "pulled-in", "melted". */
+  readonly states = new Map<PartId, string>();
+  /** Parts that may move by themselves, and parts that may melt. */
+  readonly movable: readonly PlacedPart[];
+  readonly meltable: readonly PlacedPart[];
+  private readonly positions = new Map<ControlKey, string>();
+  private readonly closedKeys = new Map<PartId, ReadonlySet<string>>();
+  /** What parts see, and what stands around them until a throw changes it: made once, since every pass asks for them. */
+  private readonly seen = new Map<PlacedPart, Sees>();
+  private readonly surroundings = new Map<PlacedPart, Around>();
+  private condition: Condition = {};
+  private readonly apart = new Set<ConnectorId>();
+
+  /** Where another rig of the same circuit is given up for this one, its solver is taken over if the shape is the same. */
+  constructor(circuit: Circuit, faults: readonly Fault[] = [], clipped: readonly Attachment[] = [], givenUp?: Rig) {
+    this.circuit = circuit;
+    this.network = networkOf(circuit, faults, clipped);
+    const { elements, nodeCount } = this.network;
+    if (givenUp && hasShapeOf(this.network, givenUp.network)) {
+      this.solver = givenUp.solver;
+      elements.forEach(({ element }, index) => {
+        if (element.law !== "joint") this.solver.setElement(index, element);
+      });
+    } else this.solver = new Solver(compile({ nodeCount, elements: elements.map((placed) => placed.element) }));
+    this.isOpen = Uint8Array.from(elements, ({ element }) => (passesNothing(element) ? 1 : 0));
+    const parts = [...this.network.parts.values()];
+    this.meltable = parts.filter(({ kind }) => kind.start === GOOD);
+    this.movable = parts.filter(({ kind, held }) => kind.start !== "" && kind.start !== GOOD && held === null);
+    this.toRest();
+  }
+
+  /** Every control at rest, plugs home, relays released, fuses good; nothing is solved yet. */
+  toRest(): void {
+    const warmer = this.condition.ambientC !== undefined;
+    this.condition = {};
+    this.apart.clear();
+    this.surroundings.clear();
+    for (const { part, kind, held } of this.network.parts.values()) {
+      this.states.set(part.id, held ?? kind.start);
+    }
+    for (const { key, rest } of controlsOf(this.circuit)) this.positions.set(key, rest);
+    if (warmer)
+      for (let index = 0; index < this.isOpen.length; index++) this.lay(index, this.isOpen[index] === 1, true);
+    for (const pins of this.network.pins.values()) for (const pin of pins) this.lay(pin, false, false);
+    for (const placed of this.network.parts.values()) this.pose(placed);
+  }
+
+  /** Everything a condition says but its controls: plugs, fuses out, battery, outputs driven, engine, ambient. */
+  surround(condition: Condition): void {
+    const warmer = condition.ambientC !== this.condition.ambientC;
+    this.condition = { ...condition, set: {} };
+    this.apart.clear();
+    this.surroundings.clear();
+    for (const id of condition.apart ?? []) this.apart.add(id);
+    if (warmer)
+      for (let index = 0; index < this.isOpen.length; index++) this.lay(index, this.isOpen[index] === 1, true);
+    for (const [connector, pins] of this.network.pins) {
+      for (const pin of pins) this.lay(pin, this.apart.has(connector), false);
+    }
+    for (const placed of this.network.parts.values()) this.pose(placed);
+  }
+
+  /** Puts one control to a position. */
+  throwControl(key: ControlKey, position: string): void {
+    this.positions.set(key, position);
+    const control = controlAt(this.circuit, key);
+    assert(control, `no control ${key}`);
+    const placed = this.network.parts.get(control.part.id)!;
+    this.surroundings.delete(placed);
+    this.pose(placed);
+  }
+
+  /** Puts a part into a state, unless a fault holds it; true where that changed anything. */
+  enter(placed: PlacedPart, state: string): boolean {
+    if (placed.held !== null || this.states.get(placed.part.id) === state) return false;
+    this.states.set(placed.part.id, state);
+    this.pose(placed);
+    return true;
+  }
+
+  /** Keys of the part's contacts that are closed now. */
+  closed(part: PartId): ReadonlySet<string> {
+    return this.closedKeys.get(part) ?? new Set();
+  }
+
+  /** Position in which a control stands, faults included. */
+  position(key: ControlKey): string {
+    return this.positions.get(key) ?? "";
+  }
+
+  /** Whether any control is held in a position it springs back from. */
+  isHeld(): boolean {
+    return controlsOf(this.circuit).some(({ key, control }) => {
+      const now = this.positions.get(key);
+      return control.positions.find((position) => position.name === now)?.springsBackTo !== undefined;
+    });
+  }
+
+  /** What stands around a part, for its kind's functions. */
+  around(placed: PlacedPart): Around {
+    const known = this.surroundings.get(placed);
+    if (known) return known;
+    const around = this.lookAround(placed);
+    this.surroundings.set(placed, around);
+    return around;
+  }
+
+  private lookAround({ part, view, stands }: PlacedPart): Around {
+    const positions: Record<string, string> = {};
+    for (const { name } of view.controls) {
+      const key = view.controls.length === 1 ? part.id : `${part.id}.${name}`;
+      positions[name] = stands.get(name) ?? this.positions.get(key) ?? "";
+    }
+    const drive: Record<string, "on" | "off"> = {};
+    for (const [point, level] of Object.entries(this.condition.drive ?? {})) {
+      if (point.startsWith(`${part.id}.`)) drive[point.slice(part.id.length + 1)] = level;
+    }
+    return {
+      positions,
+      drive,
+      engineRunning: this.condition.running ?? false,
+      ambientC: this.condition.ambientC ?? TABLE_CELSIUS,
+      nominalVolts: this.circuit.nominalVolts,
+    };
+  }
+
+  /** What a part sees of itself in the solved circuit, now and whenever it looks again. */
+  sees(placed: PlacedPart): Sees {
+    const known = this.seen.get(placed);
+    if (known) return known;
+    const sees = this.eyesOf(placed);
+    this.seen.set(placed, sees);
+    return sees;
+  }
+
+  private eyesOf({ part, elements, view }: PlacedPart): Sees {
+    const index = (key: string): number | undefined => elements.get(key);
+    return {
+      volts: (key) => {
+        const at = index(key);
+        return at === undefined ? 0 : this.solver.voltsAcross(at);
+      },
+      amps: (key) => {
+        const at = index(key);
+        return at === undefined ? 0 : this.solver.amps(at);
+      },
+      terminalVolts: (terminal) => {
+        assert(view.terminals.includes(terminal), `${part.id} has no terminal ${terminal}`);
+        const node = this.network.nodes.get(terminalPoint(part, terminal))!;
+        return this.solver.isFloating(node) ? null : this.solver.volts(node);
+      },
+    };
+  }
+
+  /** Drives module outputs by hand on top of the condition, for trying what an unset output could do. */
+  driveAlso(drive: Readonly<Record<string, "on" | "off">>): void {
+    this.condition = { ...this.condition, drive: { ...this.condition.drive, ...drive } };
+    this.surroundings.clear();
+    for (const placed of this.network.parts.values()) if (placed.kind.role === "electronics") this.pose(placed);
+  }
+
+  /** Looks a part's contacts up again and opens or closes its elements. */
+  private pose(placed: PlacedPart): void {
+    const { part, kind, view, elements, stuck } = placed;
+    const state = this.states.get(part.id)!;
+    const closed = new Set(kind.closed(view, state, this.around(placed)));
+    for (const [key, isClosed] of stuck) {
+      if (isClosed) closed.add(key);
+      else closed.delete(key);
+    }
+    this.closedKeys.set(part.id, closed);
+    const isOut =
+      this.condition.out?.includes(part.id) || (part.kind === "battery" && this.condition.batteryOff === true);
+    for (const [key, index] of elements) {
+      const isContact = this.network.elements[index]!.passes === "contact";
+      const isApart = isInLine(part) && this.apart.has(part.id);
+      this.lay(index, isOut || isApart || (isContact && !closed.has(key)), false);
+    }
+  }
+
+  /** Gives the solver an element's law for the present ambient, or an open where it passes nothing. */
+  private lay(index: number, isOpen: boolean, again: boolean): void {
+    const { element, copper } = this.network.elements[index]!;
+    const wasOpen = this.isOpen[index] === 1;
+    const open = isOpen || passesNothing(element);
+    if (open === wasOpen && !again) return;
+    this.isOpen[index] = open ? 1 : 0;
+    if (element.law === "joint") return;
+    const law = open ? OPEN : copper ? atAmbient(element, this.condition.ambientC ?? TABLE_CELSIUS) : element;
+    this.solver.setElement(index, { ...law, a: element.a, b: element.b });
+  }
+}
+
+/** Whether two networks have the same elements between the same nodes, whatever their laws. */
+function hasShapeOf(one: CircuitNetwork, other: CircuitNetwork): boolean {
+  if (one.nodeCount !== other.nodeCount || one.elements.length !== other.elements.length) return false;
+  return one.elements.every(({ element }, index) => {
+    const like = other.elements[index]!.element;
+    return element.a === like.a && element.b === like.b && (element.law === "joint") === (like.law === "joint");
+  });
+}
+
+function passesNothing(law: Law): boolean {
+  return law.law === "resistor" && law.ohms === Number.POSITIVE_INFINITY;
+}
+
+/** Copper's law at an ambient; other laws as they are. */
+function atAmbient(law: Law, celsius: Celsius): Law {
+  if (celsius === TABLE_CELSIUS || !("ohms" in law)) return law;
+  const ohms: Ohms = law.ohms * copperRatio(celsius, TABLE_CELSIUS);
+  return { ...law, ohms };
+}

@@ -1,0 +1,204 @@
+import type { PartId } from "../base/ids.ts";
+import type { Amps, Seconds } from "../base/units.ts";
+import type { Condition } from "../circuit/circuit.ts";
+import { controlsOf } from "../circuit/points.ts";
+import type { FuseFamily } from "../trade/fuses.ts";
+import { MELTS_ABOVE, MELTS_ABOVE_WHILE_HELD, type MeltSeconds, meltWindow } from "../trade/meltWindow.ts";
+import type { PlacedPart } from "./network.ts";
+import type { Rig } from "./rig.ts";
+
+const MOST_PASSES = 64;
+
+/** Something that happened while the circuit came to rest. */
+export type Happening =
+  | {
+      readonly what: "melted";
+      readonly part: PartId;
+      readonly amps: Amps;
+      readonly least: Seconds;
+      readonly most: MeltSeconds;
+    }
+  /** Over its rating, but only for as long as a spring-back position is held. */
+  | {
+      readonly what: "may-melt";
+      readonly part: PartId;
+      readonly amps: Amps;
+      readonly least: Seconds;
+      readonly most: MeltSeconds;
+    }
+  | { readonly what: "chatters"; readonly parts: readonly PartId[] }
+  | { readonly what: "order-dependent"; readonly parts: readonly PartId[] }
+  | { readonly what: "not-solved"; readonly residualAmps: Amps };
+
+/** How a circuit came to rest. */
+export interface Settled {
+  readonly calm: boolean;
+  readonly happenings: readonly Happening[];
+  /** The states it goes round in while it chatters: one map of part to state for each. */
+  readonly round: readonly ReadonlyMap<PartId, string>[];
+}
+
+/**
+ * Brings a rig to rest: solves, lets every relay, breaker, flasher and module look, and repeats until none moves. All
+ * move at once; where that goes round, one at a time from the same start. Then the fuse with the smallest gate time melts
+ * and it starts over. `beforeMelt` is called once, with the circuit still whole.
+ */
+export function settle(rig: Rig, beforeMelt: () => void = () => {}): Settled {
+  const happenings: Happening[] = [];
+  for (let melts = 0; ; melts++) {
+    const { calm, moved, round } = untilStill(rig);
+    if (!calm) {
+      const solved = rig.solver.solve();
+      if (!solved.converged) happenings.push({ what: "not-solved", residualAmps: solved.residualAmps });
+      else happenings.push({ what: "chatters", parts: moved });
+      return { calm: false, happenings, round };
+    }
+    if (moved.length > 0) happenings.push({ what: "order-dependent", parts: moved });
+    const hot = hottestFuse(rig);
+    if (!hot) return { calm: true, happenings, round: [] };
+    if (hot.share <= (rig.isHeld() ? MELTS_ABOVE_WHILE_HELD : MELTS_ABOVE)) {
+      happenings.push({ what: "may-melt", ...hot.event });
+      return { calm: true, happenings, round: [] };
+    }
+    if (melts === 0) beforeMelt();
+    happenings.push({ what: "melted", ...hot.event });
+    rig.enter(hot.placed, "melted");
+  }
+}
+
+interface Still {
+  readonly calm: boolean;
+  /** Parts still moving where it is not calm, or parts whose order decided where it is. */
+  readonly moved: readonly PartId[];
+  readonly round: readonly ReadonlyMap<PartId, string>[];
+}
+
+function untilStill(rig: Rig): Still {
+  const seen = new Map<string, number>();
+  const history: ReadonlyMap<PartId, string>[] = [];
+  for (let pass = 0; pass < MOST_PASSES; pass++) {
+    if (!rig.solver.solve().converged) return { calm: false, moved: [], round: [] };
+    const moves = wanted(rig);
+    if (moves.length === 0) return { calm: true, moved: [], round: [] };
+    const key = spell(rig);
+    const before = seen.get(key);
+    if (before !== undefined) return oneAtATime(rig, history[0]!, history.slice(before));
+    seen.set(key, pass);
+    history.push(new Map(rig.states));
+    for (const [placed, state] of moves) rig.enter(placed, state);
+  }
+  return { calm: false, moved: movers(history), round: history };
+}
+
+/** Relays that race: one moves, all look again. What still goes round this way chatters. */
+function oneAtATime(
+  rig: Rig,
+  start: ReadonlyMap<PartId, string>,
+  round: readonly ReadonlyMap<PartId, string>[],
+): Still {
+  const racing = movers(round);
+  if (racing.length < 2) return { calm: false, moved: racing, round };
+  restore(rig, start);
+  const seen = new Set<string>();
+  for (let pass = 0; pass < MOST_PASSES; pass++) {
+    if (!rig.solver.solve().converged) return { calm: false, moved: [], round: [] };
+    const key = spell(rig);
+    if (seen.has(key)) break;
+    seen.add(key);
+    const first = wanted(rig)[0];
+    if (!first) return { calm: true, moved: racing, round: [] };
+    rig.enter(first[0], first[1]);
+  }
+  return { calm: false, moved: racing, round };
+}
+
+/** Puts every part into the state a map gives it. */
+export function restore(rig: Rig, states: ReadonlyMap<PartId, string>): void {
+  for (const placed of rig.network.parts.values()) rig.enter(placed, states.get(placed.part.id) ?? placed.kind.start);
+}
+
+/** Parts that want to move, with the state each wants. */
+function wanted(rig: Rig): readonly (readonly [PlacedPart, string])[] {
+  const moves: (readonly [PlacedPart, string])[] = [];
+  for (const placed of rig.movable) {
+    const state = rig.states.get(placed.part.id)!;
+    const next = placed.kind.next(placed.view, state, rig.sees(placed), rig.around(placed));
+    if (next !== state) moves.push([placed, next]);
+  }
+  return moves;
+}
+
+function spell(rig: Rig): string {
+  return rig.movable.map(({ part }) => rig.states.get(part.id)).join("|");
+}
+
+function movers(history: readonly ReadonlyMap<PartId, string>[]): readonly PartId[] {
+  const first = history[0];
+  if (!first) return [];
+  return [...first.keys()].filter((id) => history.some((states) => states.get(id) !== first.get(id)));
+}
+
+interface Hot {
+  readonly placed: PlacedPart;
+  readonly share: number;
+  readonly event: { readonly part: PartId; readonly amps: Amps; readonly least: Seconds; readonly most: MeltSeconds };
+}
+
+/** The overloaded fuse (or fused jumper) whose gate time is smallest, or null where every one is within its rating. */
+function hottestFuse(rig: Rig): Hot | null {
+  let hottest: Hot | null = null;
+  for (const placed of rig.meltable) {
+    const { part, view } = placed;
+    if (rig.states.get(part.id) === "melted") continue;
+    const amps = Math.abs(rig.sees(placed).amps("link"));
+    const rating = view.number("amps");
+    if (amps <= MELTS_ABOVE * rating) continue;
+    const { least, most } = meltWindow(view.word("family") as FuseFamily, rating, amps);
+    const isFirst =
+      !hottest || least < hottest.event.least || (least === hottest.event.least && amps / rating > hottest.share);
+    if (isFirst) hottest = { placed, share: amps / rating, event: { part: part.id, amps, least, most } };
+  }
+  return hottest;
+}
+
+/**
+ * Brings a rig to a condition from rest: relays released, then thrown in the order written, settled after each. Fuses
+ * are good but for those that had melted before.
+ */
+export function reach(
+  rig: Rig,
+  condition: Condition,
+  beforeMelt?: () => void,
+  melted: readonly PartId[] = [],
+): Settled {
+  rig.toRest();
+  for (const id of melted) rig.enter(rig.network.parts.get(id)!, "melted");
+  return moveTo(rig, condition, beforeMelt);
+}
+
+/** Goes on from where the rig stands, so that latches and melted fuses keep their history. */
+export function moveTo(rig: Rig, condition: Condition, beforeMelt?: () => void): Settled {
+  rig.surround(condition);
+  // An automatic breaker that cycles is tried again with every new condition.
+  for (const placed of rig.network.parts.values())
+    if (rig.states.get(placed.part.id) === "cycling") rig.enter(placed, placed.kind.start);
+  let settled = settle(rig, beforeMelt);
+  const happenings = [...settled.happenings];
+  const throwOne = (key: string, position: string): void => {
+    rig.throwControl(key, position);
+    settled = settle(rig, beforeMelt);
+    happenings.push(...settled.happenings);
+  };
+  for (const { key, rest } of controlsOf(rig.circuit)) {
+    if (condition.set?.[key] === undefined && rig.position(key) !== rest) throwOne(key, rest);
+  }
+  for (const [key, position] of Object.entries(condition.set ?? {})) {
+    if (rig.position(key) !== position) throwOne(key, position);
+  }
+  // Only what still holds in the end is told: a relay that chattered on the way there is history.
+  const melted = happenings.filter((happening) => happening.what === "melted");
+  return {
+    ...settled,
+    happenings: [...melted, ...settled.happenings.filter((happening) => happening.what !== "melted")],
+  };
+}

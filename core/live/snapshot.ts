@@ -1,0 +1,68 @@
+import type { PartId } from "../base/ids.ts";
+import { remember } from "../base/memo.ts";
+import type { Amps, Ohms, Volts } from "../base/units.ts";
+import type { Around, Doing, PartView } from "../parts/kind.ts";
+import type { CircuitNetwork } from "./network.ts";
+import type { Rig } from "./rig.ts";
+import { type NodeStates, wireStates } from "./wireState.ts";
+
+/** Everything read out of a rig at one moment; arrays are by node or by element. */
+export interface Snapshot {
+  readonly volts: Float64Array;
+  readonly sourceOhms: Float64Array;
+  readonly amps: Float64Array;
+  readonly nodes: NodeStates;
+  readonly doing: ReadonlyMap<PartId, Doing>;
+  readonly states: ReadonlyMap<PartId, string>;
+  readonly closed: ReadonlyMap<PartId, ReadonlySet<string>>;
+}
+
+/** Reads a settled rig out: volts, amps and source ohms, wire states, and what every part does. */
+export function snapshotOf(rig: Rig): Snapshot {
+  const { network, solver } = rig;
+  const volts = Float64Array.from({ length: network.nodeCount }, (_, node): Volts => solver.volts(node));
+  const amps = Float64Array.from(
+    network.elements,
+    ({ element }, index): Amps => (element.law === "joint" ? 0 : solver.amps(index)),
+  );
+  const sourceOhms: Float64Array = Float64Array.from(solver.sourceOhms(), (ohms): Ohms => ohms);
+  const doing = new Map<PartId, Doing>();
+  const closed = new Map<PartId, ReadonlySet<string>>();
+  for (const placed of network.parts.values()) {
+    const { part, kind, view } = placed;
+    const does = kind.doing(view, rig.states.get(part.id)!, rig.sees(placed), rig.around(placed));
+    if (does) doing.set(part.id, does);
+    closed.set(part.id, rig.closed(part.id));
+  }
+  const nodes = wireStates(network, rig.isOpen, volts, alwaysClosedOf(network));
+  return { volts, sourceOhms, amps, nodes, doing, states: new Map(rig.states), closed };
+}
+
+/** Per element, whether it is a contact that no control opens: joined in every position, or a fuse's or breaker's own. */
+export const alwaysClosedOf = remember((network: CircuitNetwork): Uint8Array => {
+  const closed = new Uint8Array(network.elements.length);
+  for (const { kind, view, elements } of network.parts.values()) {
+    if (kind.role !== "protection" && (view.controls.length === 0 || kind.start !== "")) continue;
+    const inEvery = positionsOf(view, network.circuit.nominalVolts).map(
+      (around) => new Set(kind.closed(view, kind.start, around)),
+    );
+    for (const [key, index] of elements) if (inEvery.every((keys) => keys.has(key))) closed[index] = 1;
+  }
+  return closed;
+});
+
+/** Every position of every control of a part, the others at rest; just rest where it has none. */
+function positionsOf(view: PartView, nominalVolts: Volts): readonly Around[] {
+  const rest = Object.fromEntries(view.controls.map((control) => [control.name, control.positions[0]?.name ?? ""]));
+  const around = (positions: Around["positions"]): Around => ({
+    positions,
+    drive: {},
+    engineRunning: false,
+    ambientC: 20,
+    nominalVolts,
+  });
+  const thrown = view.controls.flatMap((control) =>
+    control.positions.map(({ name }) => around({ ...rest, [control.name]: name })),
+  );
+  return thrown.length === 0 ? [around(rest)] : thrown;
+}
