@@ -1,0 +1,119 @@
+import { refuse } from "../../core/base/outcome.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { probeOrder } from "../../core/diagnose/order.ts";
+import type { ProbeOrder, Setting, Step } from "../../core/diagnose/step.ts";
+import { conditionText } from "../../core/live/condition.ts";
+import { readCircuitFile } from "../files.ts";
+import { type Console, EXIT, need } from "./console.ts";
+import { complaintOf, type Typed } from "./given.ts";
+import { wrapped } from "./rows.ts";
+
+/** `order FILE --complaint CHECK`: the probe order; a finding where suspects remain, which is always the case. */
+export async function order(
+  console: Console,
+  file: string,
+  typed: Typed & { minutes?: string; read?: readonly string[] },
+): Promise<number> {
+  if (typed.read !== undefined) need(refuse("readings-not-yet"));
+  const circuit = need(await readCircuitFile(file));
+  const { complaint, others } = complaintOf(circuit, typed);
+  const minutes = minutesOf(typed.minutes);
+  const result = probeOrder(circuit, complaint, others, minutes);
+  if (result.suspects.length === 0) need(refuse("no-suspects"));
+  if (typed.json) console.write(`${JSON.stringify(orderJson(result), null, 2)}\n`);
+  else {
+    console.write(`${circuit.vehicle ?? circuit.title}\nComplaint: ${result.complaint} (${complaint.word})\n`);
+    console.write(
+      `${result.suspects.length} suspects, ${result.cleared.length} cleared by what was observed; ${result.steps.length} rows, ${result.minutes.toFixed(1)} minutes at most\n`,
+    );
+    console.write(
+      `Likeliest: ${result.suspects
+        .slice(0, 5)
+        .map((suspect) => `${suspect.id} ${percent(suspect.probability)}`)
+        .join(", ")}\n`,
+    );
+    printSteps(console, circuit, result);
+    console.write(
+      "\nThe vehicle maker's procedure, local codes and licensed practice come first. Back-probe, do not pierce.\n",
+    );
+  }
+  return EXIT.finding;
+}
+
+function minutesOf(text: string | undefined): number | undefined {
+  if (text === undefined) return undefined;
+  const minutes = Number(text);
+  return Number.isFinite(minutes) && minutes > 0 ? minutes : need(refuse("minutes-number", { text }));
+}
+
+function printSteps(console: Console, circuit: Circuit, { steps }: ProbeOrder): void {
+  let place: string | null | undefined;
+  for (const step of steps) {
+    if (step.access !== place) {
+      place = step.access;
+      const group = circuit.access.find((each) => each.id === place);
+      console.write(group ? `\n${group.label}, ${group.minutes} min once\n` : "\nNothing to take off\n");
+    }
+    printStep(console, step);
+  }
+}
+
+function printStep(console: Console, step: Step): void {
+  const where = [step.point, step.colour ?? ""].filter((word) => word !== "").join("  ");
+  const lamp =
+    step.lampTo === null
+      ? ""
+      : step.lampTo === "battery -"
+        ? `, 4 A lamp ${step.point} to battery -`
+        : `, 4 A lamp battery + to ${step.point}`;
+  console.write(
+    `${String(step.number).padStart(3)}  ${where}   red ${step.point}, black ${step.black}${lamp}   ${step.minutes.toFixed(1)} min${step.hands === 2 ? ", second person" : ""}\n`,
+  );
+  const sweep = step.sweepOf === null ? "" : `sweep ${step.sweepOf}: `;
+  console.write(`     ${sweep}${step.settings.map((setting) => settingText(setting, step)).join("; ")}\n`);
+  const width = Math.min(console.width, 110);
+  console.write(`${wrapped(step.why, width, "     ")}\n`);
+  for (const caution of step.cautions) console.write(`${wrapped(`! ${caution}`, width, "     ", "       ")}\n`);
+}
+
+function settingText({ condition, position, expect }: Setting, { sweepOf }: Step): string {
+  const where = sweepOf === null ? conditionText(condition) || "rest" : position;
+  const lamp = expect.lamp === null ? "" : `, lamp ${expect.lamp}`;
+  return `${where} ${expect.low.toFixed(1)} – ${expect.high.toFixed(1)} V${lamp}`;
+}
+
+function orderJson({ complaint, steps, suspects, cleared, minutes }: ProbeOrder): object {
+  return {
+    complaint,
+    minutes,
+    steps: steps.map((step) => {
+      const first = step.settings[0]!;
+      const { point, black, connector, cavity, colour, instrument, lampTo, sweepOf, access, hands, why, cautions } =
+        step;
+      return {
+        point,
+        black,
+        connector,
+        cavity,
+        colour,
+        condition: first.condition,
+        instrument,
+        lampTo,
+        sweepOf,
+        expect: { low: first.expect.low, high: first.expect.high, lamp: first.expect.lamp },
+        settings: step.settings,
+        access,
+        minutes: step.minutes,
+        hands,
+        why,
+        caution: cautions.length === 0 ? null : cautions.join(" "),
+      };
+    }),
+    suspects: suspects.map(({ id, title, probability }) => ({ id, title, probability })),
+    cleared: cleared.map(({ id, title, probability }) => ({ id, title, probability })),
+  };
+}
+
+function percent(share: number): string {
+  return `${Math.round(share * 100)} %`;
+}

@@ -1,0 +1,116 @@
+import { Command, CommanderError } from "commander";
+import { BadInput, type Console, EXIT } from "./console.ts";
+import { CONDITION_HELP, FAULT_HELP } from "./help.ts";
+
+const several = (value: string, before: readonly string[] | undefined): readonly string[] => [...(before ?? []), value];
+
+/** Runs one command line and returns its exit code: 0 fine, 1 a finding, 2 bad input. Never throws for a wrong entry. */
+export async function runTerminal(words: readonly string[], console: Console): Promise<number> {
+  let code: number = EXIT.fine;
+  const ended = (result: number): void => {
+    code = result;
+  };
+  const program = programFor(console, ended);
+  try {
+    if (words.length === 0) console.write(program.helpInformation());
+    else await program.parseAsync([...words], { from: "user" });
+    return code;
+  } catch (error) {
+    if (error instanceof BadInput) {
+      console.complain(`${error.message}\n`);
+      return EXIT.badInput;
+    }
+    if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.badInput;
+    throw error;
+  }
+}
+
+function programFor(console: Console, ended: (code: number) => void): Command {
+  const program = new Command("wirefathom")
+    .description("Traces a vehicle circuit: wire states and volts, what to probe next, sheets to print.")
+    .exitOverride()
+    .showHelpAfterError(false)
+    .configureOutput({
+      writeOut: (text) => console.write(text),
+      writeErr: (text) => console.complain(text),
+      outputError: (text, write) => write(`${asSentence(text)}\n`),
+    })
+    .addHelpText(
+      "after",
+      `\n${CONDITION_HELP}\n\n${FAULT_HELP}\n\nThe vehicle maker's procedure, local codes and licensed practice come first.`,
+    );
+
+  program
+    .command("check")
+    .description("problems of a circuit, and loose ends")
+    .argument("<file>", "circuit file")
+    .option("--json", "one JSON object")
+    .action(async (file, options) => ended(await (await import("./check.ts")).check(console, file, options)));
+
+  program
+    .command("live")
+    .description("state and volts of every wire and terminal in a condition")
+    .argument("<file>", "circuit file")
+    .option("--in <condition>", "what differs from rest")
+    .option("--fault <fault>", "plant a fault; may be given again", several)
+    .option("--json", "one JSON object")
+    .action(async (file, options) => ended(await (await import("./live.ts")).live(console, file, options)));
+
+  program
+    .command("why")
+    .description("why a wire, part or point is as it is, and what would change it")
+    .argument("<file>", "circuit file")
+    .argument("<point>", "a point S5.6 or X5-6, a wire W13, or a part M3")
+    .option("--in <condition>", "what differs from rest")
+    .option("--fault <fault>", "plant a fault; may be given again", several)
+    .option("--json", "one JSON object")
+    .action(async (file, point, options) => ended(await (await import("./why.ts")).why(console, file, point, options)));
+
+  program
+    .command("table")
+    .description("position table: what every pin of a connector reads in every position")
+    .argument("<file>", "circuit file")
+    .option("--connector <id>", "connector; without it, the circuit's first")
+    .option("--fault <fault>", "plant a fault; may be given again", several)
+    .option("--json", "one JSON object")
+    .action(async (file, options) => ended(await (await import("./table.ts")).table(console, file, options)));
+
+  program
+    .command("order")
+    .description("test points in the order to probe them")
+    .argument("<file>", "circuit file")
+    .option("--complaint <check>", "function check that fails")
+    .option("--observed <check=word>", "what another check does; may be given again", several)
+    .option("--read <reading>", "a reading taken (later)", several)
+    .option("--minutes <n>", "time there is")
+    .option("--json", "one JSON object")
+    .action(async (file, options) => ended(await (await import("./order.ts")).order(console, file, options)));
+
+  program
+    .command("print")
+    .description("a sheet as PDF, SVG or HTML")
+    .argument("<file>", "circuit file")
+    .requiredOption("--what <sheet>", "sheet, checklist or table")
+    .requiredOption("--out <file>", "file ending in .pdf, .svg or .html")
+    .option("--page <id>", "page of the circuit, for a sheet; without it, every page")
+    .option("--in <condition>", "what differs from rest, for a sheet")
+    .option("--fault <fault>", "plant a fault; may be given again", several)
+    .option("--complaint <check>", "function check that fails, for a checklist")
+    .option("--observed <check=word>", "what another check does; may be given again", several)
+    .option("--connector <id>", "connector, for a table")
+    .option("--paper <size>", "a4 or letter", "a4")
+    .option("--look <symbols>", "iec or na", "iec")
+    .option("--ink <ink>", "black or colour", "black")
+    .action(async (file, options) => ended(await (await import("./print.ts")).print(console, file, options)));
+
+  return program;
+}
+
+/** The parser's complaint as one of our sentences: capital first, full stop last. */
+function asSentence(complaint: string): string {
+  const plain = complaint
+    .replace(/^error: /, "")
+    .replace(/\s+/g, " ")
+    .trim();
+  return `${plain.charAt(0).toUpperCase()}${plain.slice(1)}${/[.?)]$/.test(plain) ? "" : "."}`.replace(/\)$/, ").");
+}

@@ -1,0 +1,192 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import { run, VENTS } from "./run.ts";
+
+const folder = mkdtempSync(join(tmpdir(), "wirefathom-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** Writes a file into the test's folder and returns its path. */
+function file(name: string, content: string | Uint8Array): string {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+}
+
+/** One sentence: one line, a capital or a name first, a full stop last, no code and no stack in it. */
+function isOneSentence(text: string): boolean {
+  return /^\S.*\.\n$/.test(text) && !text.includes("Error") && !text.includes("    at ");
+}
+
+describe("wrong entries", () => {
+  const vents = JSON.parse(readFileSync(VENTS, "utf8"));
+  const huge = file("huge.circuit.json", "");
+  truncateSync(huge, 200_000_000);
+  const cases: readonly (readonly [string, readonly string[]])[] = [
+    ["a missing file", ["live", join(folder, "none.json")]],
+    ["a folder", ["live", folder]],
+    ["a file of 200 MB", ["live", huge]],
+    [
+      "a picture",
+      ["live", file("picture.png", Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13]))],
+    ],
+    ["an empty file", ["live", file("empty.json", "")]],
+    ["a text", ["live", file("text.txt", "dear colleague")]],
+    ["a file cut off", ["live", file("cut.json", readFileSync(VENTS, "utf8").slice(0, 5000))]],
+    ["a newer version", ["live", file("newer.json", JSON.stringify({ ...vents, version: 2 }))]],
+    ["an unknown field", ["live", file("field.json", JSON.stringify({ ...vents, colour: "red" }))]],
+    [
+      "a dangling wire",
+      ["live", file("dangling.json", JSON.stringify({ ...vents, wires: [{ id: "W1", from: "G1.+", to: "F99.1" }] }))],
+    ],
+    ["an unknown control", ["live", VENTS, "--in", "S99=on"]],
+    ["an impossible position", ["live", VENTS, "--in", "S5=sideways"]],
+    ["a condition that is none", ["live", VENTS, "--in", "S5"]],
+    ["an unknown part in a fault", ["live", VENTS, "--fault", "M99:open"]],
+    ["an unknown fault", ["live", VENTS, "--fault", "M3:tired"]],
+    ["a fault with a bad number", ["live", VENTS, "--fault", "W13:ohms=many"]],
+    ["a fault with a number out of limits", ["live", VENTS, "--fault", "W13:ohms=-4"]],
+    ["an unknown point", ["why", VENTS, "S5.9"]],
+    ["a point that is none", ["why", VENTS, "wire thirteen"]],
+    ["an unknown connector", ["table", VENTS, "--connector", "X99"]],
+    ["an order without a complaint", ["order", VENTS]],
+    ["an unknown check", ["order", VENTS, "--complaint", "none"]],
+    [
+      "an unknown observation",
+      ["order", VENTS, "--complaint", "middle-open-own", "--observed", "rear-open-own=perhaps"],
+    ],
+    ["minutes that are none", ["order", VENTS, "--complaint", "middle-open-own", "--minutes", "soon"]],
+    ["a reading, which comes later", ["order", VENTS, "--complaint", "middle-open-own", "--read", "X5-4:11.9V"]],
+    ["a sheet that is none", ["print", VENTS, "--what", "poster", "--out", join(folder, "a.pdf")]],
+    ["a sheet that comes later", ["print", VENTS, "--what", "branches", "--out", join(folder, "a.pdf")]],
+    ["an ending that is none", ["print", VENTS, "--what", "sheet", "--out", join(folder, "a.doc")]],
+    ["a folder that is not there", ["print", VENTS, "--what", "sheet", "--out", join(folder, "no", "a.pdf")]],
+    ["an unknown page", ["print", VENTS, "--what", "sheet", "--page", "p99", "--out", join(folder, "a.pdf")]],
+    ["an unknown paper", ["print", VENTS, "--what", "sheet", "--paper", "a9", "--out", join(folder, "a.pdf")]],
+    ["an unknown command", ["paint", VENTS]],
+    ["an unknown option", ["live", VENTS, "--loud"]],
+    ["a missing file name", ["live"]],
+  ];
+  it.each(cases)("%s gets one plain sentence and exit code 2", async (_, words) => {
+    const { out, complaint, code } = await run(...words);
+    expect({ out, code, sentence: isOneSentence(complaint), complaint }).toEqual({
+      out: "",
+      code: 2,
+      sentence: true,
+      complaint,
+    });
+  });
+
+  it("leaves no half-written file behind", () => {
+    expect(readdirSync(folder).filter((name) => name.endsWith(".part") || name.startsWith("a."))).toEqual([]);
+  });
+});
+
+describe("commands", () => {
+  it("live gives state, volts and amps of every wire and terminal as JSON", async () => {
+    const { out, code } = await run("live", VENTS, "--in", "S1=on,S5=open", "--json");
+    const { condition, settled, terminals, wires, parts, notes } = JSON.parse(out);
+    expect({ code, condition, settled, notes }).toEqual({
+      code: 0,
+      condition: { set: { S1: "on", S5: "open" } },
+      settled: true,
+      notes: [],
+    });
+    expect(terminals["X5-6"].state).toBe("powered");
+    expect(terminals["S5.6"]).toEqual({
+      volts: expect.closeTo(12.2, 0),
+      state: "powered",
+      sourceOhms: expect.any(Number),
+    });
+    expect(wires.W17).toMatchObject({ state: ["grounded", "grounded"], amps: expect.closeTo(3, 1) });
+    expect(parts.M3).toMatchObject({ doing: "forward", level: 1 });
+  });
+
+  it("live ends with a finding where a fuse melts, and says which and why", async () => {
+    const { out, code } = await run("live", VENTS, "--in", "S1=on,S5=open", "--fault", "W16:short-to-ground");
+    expect(code).toBe(1);
+    expect(out).toContain("Fuse F4 melts");
+  });
+
+  it("why names the path in order", async () => {
+    const { out, code } = await run("why", VENTS, "X5-4", "--in", "S1=on,S5=open");
+    expect(code).toBe(0);
+    const path = /Fed from (.*?)\.\n/s.exec(out)![1]!;
+    const places = ["G1", "F1", "K1", "F4", "S2", "SP1", "S5"].map((part) => path.indexOf(part));
+    expect(places).toEqual([...places].sort((one, other) => one - other));
+    expect(places).not.toContain(-1);
+  });
+
+  it("table has a row for each pin and both halves", async () => {
+    const { out } = await run("table", VENTS, "--connector", "X5", "--json");
+    const { rows, columns } = JSON.parse(out);
+    expect(rows.map((row: { pin: string }) => row.pin)).toEqual(["1", "2", "4", "5", "6"]);
+    expect(new Set(columns.map((column: { plugged: boolean }) => column.plugged))).toEqual(new Set([true, false]));
+  });
+
+  it("order starts with sweeps at the opened switch and adds up to one", async () => {
+    const { out, code } = await run(
+      "order",
+      VENTS,
+      "--complaint",
+      "middle-open-own",
+      "--observed",
+      "rear-open-own=works",
+      "--observed",
+      "middle-open-master=dead",
+      "--json",
+    );
+    const { steps, suspects } = JSON.parse(out);
+    expect(code).toBe(1);
+    expect(steps[0]).toMatchObject({ sweepOf: "S5", connector: "X5", black: "battery -", access: "middle-switch" });
+    const all = [...suspects, ...JSON.parse(out).cleared].reduce(
+      (sum: number, each: { probability: number }) => sum + each.probability,
+      0,
+    );
+    expect(all).toBeCloseTo(1, 6);
+    expect(steps.every((step: { expect: { low: number; high: number } }) => step.expect.low <= step.expect.high)).toBe(
+      true,
+    );
+  });
+
+  it("check finds nothing wrong with the sample", async () => {
+    expect(await run("check", VENTS)).toMatchObject({ code: 0, complaint: "" });
+  });
+
+  it.each([
+    ["sheet", "pdf"],
+    ["checklist", "pdf"],
+    ["table", "pdf"],
+    ["table", "svg"],
+    ["checklist", "html"],
+  ])("print writes a %s as %s", async (what, ending) => {
+    const path = join(folder, `${what}-out.${ending}`);
+    const { code, complaint } = await run(
+      "print",
+      VENTS,
+      "--what",
+      what,
+      "--page",
+      "p2",
+      "--complaint",
+      "middle-open-own",
+      "--connector",
+      "X5",
+      "--out",
+      path,
+    );
+    expect({ code, complaint }).toEqual({ code: 0, complaint: "" });
+    const written = readdirSync(folder).filter((name) => name.startsWith(`${what}-out`) && name.endsWith(ending));
+    expect(written.length).toBeGreaterThan(0);
+    expect(readFileSync(join(folder, written[0]!)).subarray(0, 4).toString()).toMatch(
+      ending === "pdf" ? /%PDF/ : /<(svg|!do)/,
+    );
+  });
+
+  it.each(["--help", "live --help", "order --help", "print --help"])("%s teaches and ends well", async (words) => {
+    const { out, code } = await run(...words.split(" "));
+    expect(code).toBe(0);
+    expect(out).toContain("Usage:");
+  });
+});
