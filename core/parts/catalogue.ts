@@ -16,6 +16,7 @@ import { led } from "./led.ts";
 import { levelSwitch } from "./levelSwitch.ts";
 import { limitSwitch } from "./limitSwitch.ts";
 import { controlModule } from "./module.ts";
+import { meterLeads } from "./meterLeads.ts";
 import { motor } from "./motor.ts";
 import { pageLink } from "./pageLink.ts";
 import { potentiometer } from "./potentiometer.ts";
@@ -69,6 +70,7 @@ export const KINDS: readonly Kind[] = [
   connector,
   pageLink,
   jumper,
+  meterLeads,
   standInLoad,
 ];
 
