@@ -150,7 +150,8 @@ class Laying {
   /** The ways of other laid wires that end on this terminal too. */
   private matesAt(index: number, terminal: number): readonly Way[] {
     return this.ways.filter(
-      (way, other): way is Way => other !== index && way !== null && way.length > 1 && this.ends[other]!.includes(terminal),
+      (way, other): way is Way =>
+        other !== index && way !== null && way.length > 1 && this.ends[other]!.includes(terminal),
     );
   }
 
@@ -162,7 +163,12 @@ class Laying {
   private isOver(index: number, other: number, way: Way): boolean {
     const theirs = this.ways[other];
     if (other === index || this.isSet[other] === 1 || !theirs || this.isMate(index, other)) return false;
-    takeAll(this.grid, this.ways.map((_, wire) => (wire === other ? theirs : null)), -1, this.taken);
+    takeAll(
+      this.grid,
+      this.ways.map((_, wire) => (wire === other ? theirs : null)),
+      -1,
+      this.taken,
+    );
     const { level, upright } = this.taken;
     return way.some((node, i) => {
       const into = i > 0 ? Math.abs(node - way[i - 1]!) : 0;

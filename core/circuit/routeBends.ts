@@ -7,7 +7,11 @@ import type { Way } from "./routeTaken.ts";
  * The corners of a wire whose bends a person has set: right angles throughout. Where two bends do not lie on one line
  * an elbow is put in; the first leg leaves along the first terminal's side, the last enters along the second's.
  */
-export function cornersOf(from: RouteEnd, to: RouteEnd, bends: readonly (readonly [number, number])[]): readonly Spot[] {
+export function cornersOf(
+  from: RouteEnd,
+  to: RouteEnd,
+  bends: readonly (readonly [number, number])[],
+): readonly Spot[] {
   const spots = [from.spot, ...bends.map(([x, y]) => ({ x, y })), to.spot];
   const corners: Spot[] = [from.spot];
   let isLevel = directionOf(from.side) % 2 === 0;

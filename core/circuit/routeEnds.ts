@@ -1,7 +1,16 @@
 import type { Spot } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import type { Side } from "../parts/kind.ts";
-import { back, DIRECTIONS, type Direction, directionOf, nextNode, nodeAt, type RouteGrid, towards } from "./routeGrid.ts";
+import {
+  back,
+  DIRECTIONS,
+  type Direction,
+  directionOf,
+  nextNode,
+  nodeAt,
+  type RouteGrid,
+  towards,
+} from "./routeGrid.ts";
 import type { Goal, Start } from "./routeRules.ts";
 import type { Way } from "./routeTaken.ts";
 

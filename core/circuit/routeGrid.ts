@@ -18,7 +18,7 @@ export function back(direction: Direction): Direction {
 
 /** Extra cost of a step close to a body, and of a step through words, in units of length. */
 const CLOSE_TO_BODY = 1.5;
-const THROUGH_WORDS = 5;
+const THROUGH_WORDS = 15;
 /** Extra cost of a step on the place where another terminal's wire must leave. */
 const BEFORE_A_TERMINAL = 20;
 
@@ -99,8 +99,8 @@ export function nextNode(grid: RouteGrid, node: number, direction: Direction): n
   return next < 0 || next >= grid.columns * grid.rows ? -1 : next;
 }
 
-/** The direction from a node to a neighbour. */
+/** The direction from a node to a neighbour; rightwards where the two are none. */
 export function towards(grid: RouteGrid, from: number, to: number): Direction {
   const direction = grid.step.indexOf(to - from);
-  return (direction < 0 ? 0 : direction) as Direction;
+  return Math.max(direction, 0) as Direction;
 }

@@ -64,7 +64,8 @@ export class RouteSearch {
       const cost = rules.starting(start);
       if (cost === Number.POSITIVE_INFINITY) return;
       const goal = task.goals[this.goalOn[start.node]!];
-      if (goal !== undefined && goal.enters !== null) this.arrive(start.node, start.direction, cost, -1 - index, task, rules);
+      if (goal !== undefined && goal.enters !== null)
+        this.arrive(start.node, start.direction, cost, -1 - index, task, rules);
       this.open(start.node, start.direction, cost, -1 - index, rules);
     });
   }
@@ -99,14 +100,7 @@ export class RouteSearch {
     this.heap.push(state, cost + rules.ahead(node, direction) * (1 + NEARER_FIRST));
   }
 
-  private arrive(
-    node: number,
-    direction: Direction,
-    cost: number,
-    from: number,
-    task: Task,
-    rules: StepRules,
-  ): void {
+  private arrive(node: number, direction: Direction, cost: number, from: number, task: Task, rules: StepRules): void {
     const goal = this.goalOn[node]!;
     const total = cost + rules.arriving(task.goals[goal]!, direction);
     if (total < this.best.cost) this.best = { cost: total, state: from, goal };

@@ -1,7 +1,7 @@
-import type { GridUnits } from "../base/units.ts";
-import { glyphMarks, GLYPH_WIDTH } from "../drawing/glyph.ts";
-import type { Mark } from "../drawing/mark.ts";
 import type { WireState } from "../base/states.ts";
+import type { GridUnits } from "../base/units.ts";
+import { GLYPH_WIDTH, glyphMarks } from "../drawing/glyph.ts";
+import type { Mark } from "../drawing/mark.ts";
 import type { WireColour } from "../trade/colours.ts";
 import { depth, rise, type SheetType, widthOf, words } from "./sheetType.ts";
 
@@ -13,7 +13,12 @@ export interface Block {
 }
 
 const BESIDE: GridUnits = 0.3;
+/** Least distance of stacked blocks, and as a share of the lower of the two. */
 const BELOW: GridUnits = 0.4;
+const BELOW_SHARE = 0.46;
+
+type Align = "left" | "right" | "middle";
+const SHARES: Readonly<Record<Align, number>> = { left: 0, right: 1, middle: 0.5 };
 
 /** Blocks side by side, their middles in line. */
 export function row(blocks: readonly Block[], gap: GridUnits = BESIDE): Block {
@@ -33,31 +38,35 @@ export function row(blocks: readonly Block[], gap: GridUnits = BESIDE): Block {
 }
 
 /** Blocks one below the other, in line at the left, at the right or in the middle. */
-export function stack(blocks: readonly Block[], align: "left" | "right" | "middle", gap: GridUnits = BELOW): Block {
+export function stack(blocks: readonly Block[], align: Align): Block {
   const width = Math.max(...blocks.map((block) => block.width));
-  const share = align === "left" ? 0 : align === "right" ? 1 : 0.5;
+  const tops: GridUnits[] = [];
+  let height = 0;
+  blocks.forEach((block, index) => {
+    if (index > 0) height += gapBetween(blocks[index - 1]!, block);
+    tops.push(height);
+    height += block.height;
+  });
   return {
     width,
-    height: blocks.reduce((sum, block) => sum + block.height, gap * (blocks.length - 1)),
-    draw(left, top) {
-      let y = top;
-      return blocks.flatMap((block) => {
-        const marks = block.draw(left + (width - block.width) * share, y);
-        y += block.height + gap;
-        return marks;
-      });
-    },
+    height,
+    draw: (left, top) =>
+      blocks.flatMap((block, index) => block.draw(left + (width - block.width) * SHARES[align], top + tops[index]!)),
   };
 }
 
+/** Lines of type keep apart in proportion to their size. */
+function gapBetween(one: Block, other: Block): GridUnits {
+  return Math.max(BELOW, BELOW_SHARE * Math.min(one.height, other.height));
+}
+
 /** A block in the room of another one, in line at one side of it. */
-export function padded(block: Block, { width, height }: Block, align: "left" | "right" | "middle"): Block {
-  const share = align === "left" ? 0 : align === "right" ? 1 : 0.5;
+export function padded(block: Block, { width, height }: Block, align: Align): Block {
   const wide = Math.max(width, block.width);
   return {
     width: wide,
     height: Math.max(height, block.height),
-    draw: (left, top) => block.draw(left + (wide - block.width) * share, top),
+    draw: (left, top) => block.draw(left + (wide - block.width) * SHARES[align], top),
   };
 }
 
@@ -72,15 +81,19 @@ export function wordBlock(text: string, type: SheetType, of?: string): Block {
   };
 }
 
+/** Room for the bar under the glyph of a wire that is always fed; as much is left above, to keep the glyph in line. */
+const BAR: GridUnits = 0.4;
+
 /** The glyph of a state, with its bar where the wire is always fed. */
 export function glyphBlock(state: WireState, alwaysFed: boolean, of?: string): Block {
+  const height = GLYPH_WIDTH + (alwaysFed ? 2 * BAR : 0);
   return {
     width: GLYPH_WIDTH,
-    height: GLYPH_WIDTH,
+    height,
     draw: (left, top) =>
       glyphMarks(
         state,
-        { x: left + GLYPH_WIDTH / 2, y: top + GLYPH_WIDTH / 2 },
+        { x: left + GLYPH_WIDTH / 2, y: top + height / 2 },
         { alwaysFed, ...(of !== undefined && { of }) },
       ),
   };

@@ -34,7 +34,10 @@ export function otherLinks(circuit: Circuit, { part, view, kind }: SheetPart): r
   const name = view.word("name").trim();
   const others = circuit.parts.filter(
     (other) =>
-      other.id !== part.id && other.kind === kind.name && name !== "" && String(other.settings?.["name"] ?? "").trim() === name,
+      other.id !== part.id &&
+      other.kind === kind.name &&
+      name !== "" &&
+      String(other.settings?.name ?? "").trim() === name,
   );
   const places = others.flatMap(({ id }): readonly string[] => {
     const place = circuit.placement.parts[id];

@@ -1,6 +1,6 @@
 import type { WireId } from "../base/ids.ts";
-import { SHEET_WORDS } from "../base/words/sheet.ts";
 import type { GridUnits } from "../base/units.ts";
+import { SHEET_WORDS } from "../base/words/sheet.ts";
 import type { LineMark, Mark, Spot } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import type { Wire } from "./circuit.ts";
@@ -78,9 +78,21 @@ function outline({ left, top, right, bottom }: Bounds, { side }: TerminalSpot, o
   const corner = (x: number, y: number): Spot => ({ x, y });
   const spots =
     side === "right"
-      ? [corner(left, middle), corner(left + TIP, top), corner(right, top), corner(right, bottom), corner(left + TIP, bottom)]
+      ? [
+          corner(left, middle),
+          corner(left + TIP, top),
+          corner(right, top),
+          corner(right, bottom),
+          corner(left + TIP, bottom),
+        ]
       : side === "left"
-        ? [corner(right, middle), corner(right - TIP, bottom), corner(left, bottom), corner(left, top), corner(right - TIP, top)]
+        ? [
+            corner(right, middle),
+            corner(right - TIP, bottom),
+            corner(left, bottom),
+            corner(left, top),
+            corner(right - TIP, top),
+          ]
         : [corner(left, top), corner(right, top), corner(right, bottom), corner(left, bottom)];
   return { mark: "line", spots, role: "link", closed: true, of };
 }

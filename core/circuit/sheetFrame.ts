@@ -1,5 +1,5 @@
-import { SHEET_WORDS } from "../base/words/sheet.ts";
 import type { GridUnits } from "../base/units.ts";
+import { SHEET_WORDS } from "../base/words/sheet.ts";
 import type { BoxMark, Mark, Role } from "../drawing/mark.ts";
 import { type Bounds, wrapText } from "../drawing/measure.ts";
 import { gridUnitsOf } from "../drawing/scale.ts";
@@ -19,14 +19,20 @@ export function frameMarks(area: SheetArea, printScale: number): readonly Mark[]
   const height = (frame.bottom - frame.top) / rows;
   for (let column = 0; column < columns; column++) {
     const x = frame.left + width * (column + 0.5);
-    for (const [from, to] of [[outer.top, frame.top], [frame.bottom, outer.bottom]] as const) {
+    for (const [from, to] of [
+      [outer.top, frame.top],
+      [frame.bottom, outer.bottom],
+    ] as const) {
       marks.push(words(`${column + 1}`, { x, y: (from + to) / 2 + half }, type, "middle"));
       if (column > 0) marks.push(line("frame", x - width / 2, from, x - width / 2, to));
     }
   }
   for (let row = 0; row < rows; row++) {
     const y = frame.top + height * (row + 0.5);
-    for (const [from, to] of [[outer.left, frame.left], [frame.right, outer.right]] as const) {
+    for (const [from, to] of [
+      [outer.left, frame.left],
+      [frame.right, outer.right],
+    ] as const) {
       marks.push(words(rowLetter(row), { x: (from + to) / 2, y: y + half }, type, "middle"));
       if (row > 0) marks.push(line("frame", from, y - height / 2, to, y - height / 2));
     }

@@ -1,6 +1,6 @@
 import { WIRE_STATES, type WireState } from "../base/states.ts";
-import { SHEET_WORDS, STATE_WORDS } from "../base/words/sheet.ts";
 import type { GridUnits } from "../base/units.ts";
+import { SHEET_WORDS, STATE_WORDS } from "../base/words/sheet.ts";
 import { chassisMarks, chevronMarks, GLYPH_WIDTH, glyphMarks } from "../drawing/glyph.ts";
 import type { Mark } from "../drawing/mark.ts";
 import { gridUnitsOf } from "../drawing/scale.ts";
@@ -23,7 +23,15 @@ const PAD: GridUnits = gridUnitsOf(3);
 /** The legend: all eight states with line and glyph, always fed, current, contact now and at rest, chassis, swatch. */
 export function legendMarks({ area: { legend } }: SheetSetup, printScale: number): readonly Mark[] {
   const type: SheetType = { points: leastPoints(8.5, printScale), weight: 400, role: "text" };
-  const entries = [...WIRE_STATES.map(stateEntry), fedEntry(), currentEntry(), nowEntry(), restEntry(), chassisEntry(), swatchEntry()];
+  const entries = [
+    ...WIRE_STATES.map(stateEntry),
+    fedEntry(),
+    currentEntry(),
+    nowEntry(),
+    restEntry(),
+    chassisEntry(),
+    swatchEntry(),
+  ];
   const columns = columnsFor(entries, type, legend.right - legend.left - 2 * PAD);
   const rows = Math.ceil(entries.length / columns.length);
   const height = (legend.bottom - legend.top) / (rows + 0.4);
@@ -82,7 +90,10 @@ function currentEntry(): Entry {
   return {
     width: SAMPLE,
     text: SHEET_WORDS.current,
-    draw: (x, y) => [line("wire-powered", x, y, x + SAMPLE, y), ...chevronMarks({ x: x + SAMPLE / 2, y }, 0, "powered")],
+    draw: (x, y) => [
+      line("wire-powered", x, y, x + SAMPLE, y),
+      ...chevronMarks({ x: x + SAMPLE / 2, y }, 0, "powered"),
+    ],
   };
 }
 

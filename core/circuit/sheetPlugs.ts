@@ -20,7 +20,10 @@ function plugsOf(circuit: Circuit, { part, view }: Pick<SheetPart, "part" | "vie
 }
 
 /** Connectors that the name of a part tells enough of: its only one, with each cavity named as the terminal it carries. */
-export function connectorsShownByName(circuit: Circuit, part: Pick<SheetPart, "part" | "view">): readonly ConnectorId[] {
+export function connectorsShownByName(
+  circuit: Circuit,
+  part: Pick<SheetPart, "part" | "view">,
+): readonly ConnectorId[] {
   const plugs = plugsOf(circuit, part);
   const ids = [...new Set(plugs.map(({ connector }) => connector))];
   const isPlain = plugs.every(({ cavity, terminal }) => cavity === terminal);
@@ -33,8 +36,9 @@ export function cavityTexts(circuit: Circuit, part: Pick<SheetPart, "part" | "vi
   return new Map(plugsOf(circuit, part).map(({ connector, cavity, terminal }) => [terminal, `${connector}-${cavity}`]));
 }
 
-/** True where a point is a cavity of a connector that the condition has apart. */
+/** True where the condition has a plug apart at this point: at its cavity, or at half b of an in-line joint. */
 export function isPlugApart({ circuit, live }: Pick<SheetSetup, "circuit" | "live">, point: PointId): boolean {
   const connector = connectorAt(circuit, point.slice(0, Math.max(0, point.lastIndexOf("-"))));
-  return connector?.cavities !== undefined && (live?.condition.apart ?? []).includes(connector.id);
+  if (connector === undefined || !(live?.condition.apart ?? []).includes(connector.id)) return false;
+  return connector.cavities !== undefined || point.endsWith("b");
 }

@@ -11,6 +11,27 @@ export function livePose(kind: Kind, view: PartView, now: { closed: ReadonlySet<
   return { closed: now.closed, rest: restPose(kind, view).rest, state: now.state };
 }
 
+/** States in which a part stands otherwise than at rest. */
+const STATES = ["pulled-in", "melted", "tripped"];
+
+/** Every way a part may stand: each control in each position, the others at rest, and each state. Rest comes first. */
+export function posesOf(kind: Kind, view: PartView): readonly Pose[] {
+  const rest = restPose(kind, view);
+  const around = aroundAtRest(view);
+  const thrown = view.controls.flatMap(({ name, positions }) =>
+    positions.slice(1).map((position) => {
+      const standing = { ...around, positions: { ...around.positions, [name]: position.name } };
+      return { closed: new Set(kind.closed(view, kind.start, standing)), rest: rest.rest, state: kind.start };
+    }),
+  );
+  const changed = STATES.map((state) => ({
+    closed: new Set(kind.closed(view, state, around)),
+    rest: rest.rest,
+    state,
+  }));
+  return [rest, ...thrown, ...changed];
+}
+
 /** Room temperature: contacts at rest are drawn as they are in a workshop. */
 const WORKSHOP_CELSIUS = 20;
 

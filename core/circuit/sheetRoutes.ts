@@ -18,7 +18,9 @@ export function sheetRoutes(
     const to = spots.get(wire.to);
     if (from === undefined || to === undefined) return [];
     const bends = circuit.placement.wires[wire.id];
-    return [{ id: wire.id, from: endAt(from), to: endAt(to), ...(bends !== undefined && bends.length > 0 && { bends }) }];
+    return [
+      { id: wire.id, from: endAt(from), to: endAt(to), ...(bends !== undefined && bends.length > 0 && { bends }) },
+    ];
   });
   const outlines = parts.map(({ shape }) => shape.outline);
   return routeWires({ bounds: boundsRound(area.drawing, outlines), bodies: [...outlines, ...bodies], words, wires });

@@ -1,6 +1,7 @@
 import type { PartId, PointId, WireId } from "../base/ids.ts";
 import type { WireState } from "../base/states.ts";
 import type { Amps, Volts } from "../base/units.ts";
+import type { Mark } from "../drawing/mark.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import type { Kind, Look, Part, PartView } from "../parts/kind.ts";
 import { viewOf } from "../parts/view.ts";
@@ -8,7 +9,7 @@ import type { Circuit, Condition, Page } from "./circuit.ts";
 import { type PlacedShape, placeSymbol, type TerminalSpot, terminalSpots } from "./placeSymbol.ts";
 import { type SheetArea, sheetArea } from "./sheetArea.ts";
 import { livePose, restPose } from "./sheetPose.ts";
-import { type SheetTypes, sheetTypes } from "./sheetType.ts";
+import { leastPoints, type SheetTypes, sheetTypes } from "./sheetType.ts";
 
 /** Live state of a wire as a sheet shows it: at its from end and its to end; amps positive from -> to. */
 export interface SheetWireLive {
@@ -75,7 +76,7 @@ export interface SheetSetup {
 /** Places the symbols of a page, each as it stands now. Parts of unknown kind are left out: the check reports them. */
 export function setUpSheet(request: SheetRequest, page: Page): SheetSetup {
   const { circuit, live = null, look = "iec", printScale = 1 } = request;
-  const parts = partsOn(circuit, page.id, look, live);
+  const parts = partsOn(circuit, page.id, look, live, printScale);
   const spots = new Map<PointId, TerminalSpot & { body: number }>();
   for (const [point, spot] of terminalSpots(circuit, page.id, look)) {
     spots.set(point, { ...spot, body: parts.findIndex(({ part }) => part.id === spot.part) });
@@ -83,7 +84,13 @@ export function setUpSheet(request: SheetRequest, page: Page): SheetSetup {
   return { circuit, page, live, look, area: sheetArea(page), types: sheetTypes(printScale), parts, spots };
 }
 
-function partsOn(circuit: Circuit, page: string, look: Look, live: SheetLive | null): readonly SheetPart[] {
+function partsOn(
+  circuit: Circuit,
+  page: string,
+  look: Look,
+  live: SheetLive | null,
+  printScale: number,
+): readonly SheetPart[] {
   return circuit.parts.flatMap((part): readonly SheetPart[] => {
     const place = circuit.placement.parts[part.id];
     const kind = kindOf(part.kind);
@@ -91,6 +98,12 @@ function partsOn(circuit: Circuit, page: string, look: Look, live: SheetLive | n
     const view = viewOf(kind, part, circuit.nominalVolts);
     const now = live?.parts.get(part.id);
     const pose = now ? livePose(kind, view, now) : restPose(kind, view);
-    return [{ part, kind, view, shape: placeSymbol(kind.symbol(view, pose, look), place), state: pose.state }];
+    const shape = placeSymbol(kind.symbol(view, pose, look), place);
+    const marks = shape.marks.map((mark) => legible(mark, printScale));
+    return [{ part, kind, view, shape: { ...shape, marks }, state: pose.state }];
   });
+}
+
+function legible(mark: Mark, printScale: number): Mark {
+  return mark.mark === "text" ? { ...mark, points: leastPoints(mark.points, printScale) } : mark;
 }

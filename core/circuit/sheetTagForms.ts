@@ -5,7 +5,6 @@ import { parseColour } from "../trade/colours.ts";
 import { type Block, glyphBlock, padded, row, stack, swatchBlock, wordBlock } from "./sheetBlocks.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
 import type { TagPlace } from "./sheetTagPlaces.ts";
-import { widthOf } from "./sheetType.ts";
 import type { SheetWire } from "./sheetWire.ts";
 
 /** A way to set something beside a wire, given the side and whether the wire is level there. */

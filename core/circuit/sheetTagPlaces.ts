@@ -15,8 +15,15 @@ export interface TagPlace {
 }
 
 /** Places along a stretch, `off` from the middle of the wire, on the longest straight piece first, from its middle outwards, on both sides of it. */
-export function* tagPlaces(corners: readonly Spot[], from: GridUnits, to: GridUnits, off: GridUnits): Generator<TagPlace> {
-  const pieces = [...piecesOf(corners, from, to)].sort((one, other) => other.length - one.length || one.start - other.start);
+export function* tagPlaces(
+  corners: readonly Spot[],
+  from: GridUnits,
+  to: GridUnits,
+  off: GridUnits,
+): Generator<TagPlace> {
+  const pieces = [...piecesOf(corners, from, to)].sort(
+    (one, other) => other.length - one.length || one.start - other.start,
+  );
   for (const { a, b, length } of pieces) {
     const isLevel = a.y === b.y;
     const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };

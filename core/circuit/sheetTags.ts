@@ -74,8 +74,8 @@ const MARGINS = [
 
 /** The first form at the first place that is free for it, taken in the room; null where there is none. */
 function setForms({ wire, from, to }: Wish, forms: readonly Form[], room: SheetRoom): readonly Mark[] | null {
-  for (const margin of MARGINS) {
-    for (const form of forms) {
+  for (const form of forms) {
+    for (const margin of MARGINS) {
       for (const place of tagPlaces(wire.corners, from, to, margin.off)) {
         const block = form(place);
         const { left, top } = place.at(block);

@@ -1,14 +1,17 @@
 import type { GridUnits } from "../base/units.ts";
 import type { Anchor, Mark, Spot, TextMark } from "../drawing/mark.ts";
 import { boundsOf } from "../drawing/measure.ts";
+import type { Side } from "../parts/kind.ts";
 import { isInLine } from "./points.ts";
 import { cavityTexts } from "./sheetPlugs.ts";
 import type { SheetRoom } from "./sheetRoom.ts";
 import type { SheetPart, SheetSetup } from "./sheetSetup.ts";
 import { rise, type SheetType, words } from "./sheetType.ts";
-import type { Side } from "../parts/kind.ts";
 
-const ASIDE: GridUnits = 0.6;
+type Where = "inside" | "outside";
+
+/** From the line to a name inside, and to a plug's name outside, where strokes across the wire may stand. */
+const ASIDE: Readonly<Record<Where, GridUnits>> = { inside: 0.65, outside: 0.82 };
 /** A symbol's own text this near to a terminal and with its name is its name. */
 const NEAR: GridUnits = 5;
 const FARTHEST: GridUnits = 5;
@@ -63,7 +66,9 @@ function wiredPoints({ circuit, spots }: SheetSetup): ReadonlySet<string> {
 function drawsName(part: SheetPart, terminal: string, spot: Spot): boolean {
   return part.shape.marks.some(
     (mark) =>
-      mark.mark === "text" && sameName(mark.text, terminal) && Math.hypot(mark.at.x - spot.x, mark.at.y - spot.y) <= NEAR,
+      mark.mark === "text" &&
+      sameName(mark.text, terminal) &&
+      Math.hypot(mark.at.x - spot.x, mark.at.y - spot.y) <= NEAR,
   );
 }
 
@@ -78,7 +83,7 @@ function set(
   spot: Spot & { readonly side: Side },
   type: SheetType,
   of: string,
-  first: "inside" | "outside",
+  first: Where,
 ): readonly Mark[] {
   let last: TextMark | null = null;
   for (const [at, anchor] of places(spot, rise(type.points), first)) {
@@ -92,7 +97,11 @@ function set(
 }
 
 /** Places beside the lead inside and beside the wire outside, both sides of it, farther and farther from the outline. */
-function* places(spot: Spot & { readonly side: Side }, up: GridUnits, first: "inside" | "outside"): Generator<readonly [Spot, Anchor]> {
+function* places(
+  spot: Spot & { readonly side: Side },
+  up: GridUnits,
+  first: Where,
+): Generator<readonly [Spot, Anchor]> {
   const { x, y, side } = spot;
   const outward = side === "up" || side === "left" ? -1 : 1;
   for (let away = 0.6; away <= FARTHEST; away += 0.5) {
@@ -100,12 +109,12 @@ function* places(spot: Spot & { readonly side: Side }, up: GridUnits, first: "in
     for (const way of ways) {
       if (side === "up" || side === "down") {
         const baseline = way < 0 ? y - away : y + away + up;
-        yield [{ x: x + ASIDE, y: baseline }, "start"];
-        yield [{ x: x - ASIDE, y: baseline }, "end"];
+        yield [{ x: x + ASIDE[first], y: baseline }, "start"];
+        yield [{ x: x - ASIDE[first], y: baseline }, "end"];
       } else {
         const anchor = way < 0 ? "end" : "start";
-        yield [{ x: x + way * away, y: y - ASIDE }, anchor];
-        yield [{ x: x + way * away, y: y + ASIDE + up }, anchor];
+        yield [{ x: x + way * away, y: y - ASIDE[first] }, anchor];
+        yield [{ x: x + way * away, y: y + ASIDE[first] + up }, anchor];
       }
     }
   }

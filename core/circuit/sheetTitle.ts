@@ -1,5 +1,5 @@
-import { SHEET_WORDS } from "../base/words/sheet.ts";
 import type { GridUnits } from "../base/units.ts";
+import { SHEET_WORDS } from "../base/words/sheet.ts";
 import type { Mark, Weight } from "../drawing/mark.ts";
 import { gridUnitsOf } from "../drawing/scale.ts";
 import { line } from "../drawing/shapes.ts";

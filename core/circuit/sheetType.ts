@@ -27,11 +27,14 @@ const TYPES = {
 
 export type SheetTypes = Readonly<Record<keyof typeof TYPES, SheetType>>;
 
+/** Least size of a designator as a share of the smallest type, so that it leads however small the page is printed. */
+const LEADING = 1.2;
+
 /** The sizes for a page printed at this share of its own size: type that would come out under 7.5 points grows. */
 export function sheetTypes(printScale: number): SheetTypes {
   const grown = Object.entries(TYPES).map(([use, type]): [string, SheetType] => [
     use,
-    { ...type, points: leastPoints(type.points, printScale) },
+    { ...type, points: leastPoints(type.points, use === "designator" ? printScale / LEADING : printScale) },
   ]);
   return Object.fromEntries(grown) as SheetTypes;
 }

@@ -4,16 +4,21 @@ import { chevronMarks } from "../drawing/glyph.ts";
 import type { LineMark, Mark, Role, Spot } from "../drawing/mark.ts";
 import { spotAlong } from "../drawing/path.ts";
 import { isPlugApart } from "./sheetPlugs.ts";
+import type { SheetRoom } from "./sheetRoom.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
 import { HALF_CUT, piecesOf, type SheetWire, stretchOf } from "./sheetWire.ts";
 
 const DOT: GridUnits = 0.42;
+/** Half the length of the strokes at a cut, and at a plug, beside which its name stands. */
 const HALF_STROKE: GridUnits = 0.75;
+const HALF_PLUG: GridUnits = 0.45;
 /** How far from the terminal a plug that is apart is drawn open. */
 const PLUG_GAP: GridUnits = 1;
 /** One chevron for each stretch of about this length, clear of corners and joins. */
 const CHEVRON_EVERY: GridUnits = 14;
 const CHEVRON_CLEAR: GridUnits = 1.4;
+/** Half the width of a chevron with its edge of paper. */
+const CHEVRON_REACH: GridUnits = 0.58;
 const SHORTEST_WITH_CHEVRON: GridUnits = 3.4;
 /** Less current than this is not shown. */
 const LEAST_AMPS: Amps = 0.001;
@@ -21,42 +26,48 @@ const LEAST_AMPS: Amps = 0.001;
 /** The lines of all wires, each end in its state, open where the ends differ or a plug is apart. */
 export function lineMarks(setup: SheetSetup, wires: readonly SheetWire[]): readonly Mark[] {
   return wires.flatMap((wire) => {
-    const gaps = gapsOf(setup, wire);
+    const { corners, from, to, cut } = wire;
     const id = wire.wire.id;
-    const marks: Mark[] = [];
-    let start = wire.from;
-    for (const gap of [...gaps, null]) {
-      const end = gap === null ? wire.to : gap - HALF_CUT;
-      const middle = (start + end) / 2;
-      const spots = stretchOf(wire.corners, start, end);
-      if (spots.length > 1) marks.push({ mark: "line", spots, role: roleAt(wire, middle), of: id });
-      if (gap !== null) marks.push(...strokes(wire.corners, gap, id));
-      start = (gap ?? end) + HALF_CUT;
-    }
-    return marks;
+    const isApart = [from === 0 && isPlugApart(setup, wire.wire.from), isPlugApart(setup, wire.wire.to)];
+    const start = isApart[0] ? from + PLUG_GAP + HALF_CUT : from;
+    const end = isApart[1] ? to - PLUG_GAP - HALF_CUT : to;
+    const piece = (a: GridUnits, b: GridUnits, role: Role): readonly Mark[] => {
+      const spots = stretchOf(corners, a, b);
+      return spots.length > 1 ? [{ mark: "line", spots, role, of: id }] : [];
+    };
+    const halves =
+      cut === null
+        ? piece(start, end, roleAt(wire, 0))
+        : [
+            ...piece(start, cut - HALF_CUT, roleAt(wire, 0)),
+            ...strokes(corners, cut, HALF_STROKE, id),
+            ...piece(cut + HALF_CUT, end, roleAt(wire, 1)),
+          ];
+    return [
+      ...(isApart[0] ? plugMarks(corners, from, from + PLUG_GAP, id) : []),
+      ...halves,
+      ...(isApart[1] ? plugMarks(corners, to, to - PLUG_GAP, id) : []),
+    ];
   });
 }
 
-function roleAt({ live, cut }: SheetWire, length: GridUnits): Role {
-  if (live === null) return "symbol";
-  return `wire-${live.state[cut !== null && length > cut ? 1 : 0]}`;
+function roleAt({ live }: SheetWire, end: 0 | 1): Role {
+  return live === null ? "symbol" : `wire-${live.state[end]}`;
 }
 
-/** Lengths at which a wire is open, in order. */
-function gapsOf(setup: SheetSetup, { wire, from, to, cut }: SheetWire): readonly GridUnits[] {
-  return [
-    ...(from === 0 && isPlugApart(setup, wire.from) ? [PLUG_GAP] : []),
-    ...(cut === null ? [] : [cut]),
-    ...(isPlugApart(setup, wire.to) ? [to - PLUG_GAP] : []),
-  ];
+/** A plug that is apart: what is left at the terminal in ink, and the gap. */
+function plugMarks(corners: readonly Spot[], terminal: GridUnits, gap: GridUnits, of: string): readonly Mark[] {
+  const near = gap - Math.sign(gap - terminal) * HALF_CUT;
+  const spots = stretchOf(corners, Math.min(terminal, near), Math.max(terminal, near));
+  return [{ mark: "line", spots, role: "symbol", of }, ...strokes(corners, gap, HALF_PLUG, of)];
 }
 
 /** Two strokes across the wire, one at each side of the gap. */
-function strokes(corners: readonly Spot[], gap: GridUnits, of: string): readonly LineMark[] {
+function strokes(corners: readonly Spot[], gap: GridUnits, half: GridUnits, of: string): readonly LineMark[] {
   return [gap - HALF_CUT, gap + HALF_CUT].map((length) => {
     const { at, degrees } = spotAlong(corners, length);
     const isLevel = Math.abs(Math.cos((degrees * Math.PI) / 180)) > 0.5;
-    const [dx, dy] = isLevel ? [0, HALF_STROKE] : [HALF_STROKE, 0];
+    const [dx, dy] = isLevel ? [0, half] : [half, 0];
     return {
       mark: "line",
       spots: [
@@ -82,8 +93,8 @@ export function dotMarks(wires: readonly SheetWire[]): readonly Mark[] {
   }));
 }
 
-/** Chevrons of current, + to -, on every longer straight piece. */
-export function currentMarks(wires: readonly SheetWire[]): readonly Mark[] {
+/** Chevrons of current, + to -, on every longer straight piece, clear of the words taken in the room. */
+export function currentMarks(wires: readonly SheetWire[], room: SheetRoom): readonly Mark[] {
   const busy = busySpots(wires);
   return wires.flatMap(({ live, corners, from, to, cut, wire }) => {
     if (live === null || cut !== null || Math.abs(live.amps) < LEAST_AMPS) return [];
@@ -91,7 +102,7 @@ export function currentMarks(wires: readonly SheetWire[]): readonly Mark[] {
       if (length < SHORTEST_WITH_CHEVRON) return [];
       const count = Math.max(1, Math.round(length / CHEVRON_EVERY));
       return Array.from({ length: count }, (_, i) => start + (length * (i + 0.5)) / count).flatMap((wanted) => {
-        const place = clearPlace(corners, wanted, Math.min(length / count / 2, 4), busy);
+        const place = clearPlace(corners, wanted, Math.min(length / count / 2, 4), busy, room);
         if (place === null) return [];
         const { at, degrees } = spotAlong(corners, place);
         return chevronMarks(at, live.amps > 0 ? degrees : degrees + 180, live.state[0], wire.id);
@@ -101,11 +112,19 @@ export function currentMarks(wires: readonly SheetWire[]): readonly Mark[] {
 }
 
 /** The place nearest to the wanted length that is clear of corners, ends, joins and crossings. */
-function clearPlace(corners: readonly Spot[], wanted: GridUnits, most: GridUnits, busy: readonly Spot[]): GridUnits | null {
+function clearPlace(
+  corners: readonly Spot[],
+  wanted: GridUnits,
+  most: GridUnits,
+  busy: readonly Spot[],
+  room: SheetRoom,
+): GridUnits | null {
   for (let shift = 0; shift <= most; shift += 0.5) {
     for (const place of [wanted + shift, wanted - shift]) {
       const { at } = spotAlong(corners, place);
-      if (busy.every(({ x, y }) => Math.hypot(at.x - x, at.y - y) >= CHEVRON_CLEAR)) return place;
+      const isClear = busy.every(({ x, y }) => Math.hypot(at.x - x, at.y - y) >= CHEVRON_CLEAR);
+      const box = { left: at.x, top: at.y, right: at.x, bottom: at.y };
+      if (isClear && room.isFree(box, CHEVRON_REACH)) return place;
     }
   }
   return null;

@@ -71,6 +71,7 @@ export interface Step {
 
 /** The probe order for a complaint: what is suspected, what works clears, and the rows. */
 export interface ProbeOrder {
+  /** The failing check and what it does: "Middle vent opens: dead". */
   readonly complaint: string;
   readonly suspects: readonly Suspect[];
   readonly cleared: readonly Suspect[];

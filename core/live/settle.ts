@@ -154,11 +154,21 @@ function hottestFuse(rig: Rig): Hot | null {
     const rating = view.number("amps");
     if (amps <= MELTS_ABOVE * rating) continue;
     const { least, most } = meltWindow(view.word("family") as FuseFamily, rating, amps);
-    const isFirst =
-      !hottest || least < hottest.event.least || (least === hottest.event.least && amps / rating > hottest.share);
-    if (isFirst) hottest = { placed, share: amps / rating, event: { part: part.id, amps, least, most } };
+    const hot: Hot = { placed, share: amps / rating, event: { part: part.id, amps, least, most } };
+    if (!hottest || isSooner(hot, hottest)) hottest = hot;
   }
   return hottest;
+}
+
+/** A heavier overload counts from here: two fuses in a row carry the same but for a meter's microamps. */
+const HEAVIER = 1.001;
+
+/** Whether a fuse melts before another: by the least time of its gate, then the most, then the heavier overload. */
+function isSooner(hot: Hot, other: Hot): boolean {
+  const most = ({ event }: Hot): Seconds => (event.most === "never" ? Number.POSITIVE_INFINITY : event.most);
+  if (hot.event.least !== other.event.least) return hot.event.least < other.event.least;
+  if (most(hot) !== most(other)) return most(hot) < most(other);
+  return hot.share > HEAVIER * other.share;
 }
 
 /**

@@ -12,11 +12,15 @@ export async function check(console: Console, file: string, typed: { json?: bool
   if (typed.json) console.write(`${JSON.stringify({ title: circuit.title, problems, looseEnds: loose }, null, 2)}\n`);
   else {
     console.write(
-      `${circuit.title}: ${circuit.parts.length} parts, ${circuit.wires.length} wires, ${circuit.pages.length} pages\n`,
+      `${circuit.title}: ${count(circuit.parts.length, "part")}, ${count(circuit.wires.length, "wire")}, ${count(circuit.pages.length, "page")}\n`,
     );
     for (const problem of problems) console.write(`  problem    ${sentence(problem)}\n`);
     for (const problem of loose) console.write(`  loose end  ${sentence(problem)}\n`);
     if (found.length === 0) console.write("  No problems, no loose ends.\n");
   }
   return problems.length > 0 ? EXIT.finding : EXIT.fine;
+}
+
+function count(number: number, what: string): string {
+  return `${number} ${what}${number === 1 ? "" : "s"}`;
 }

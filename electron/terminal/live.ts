@@ -3,6 +3,7 @@ import { conditionText } from "../../core/live/condition.ts";
 import { faultText } from "../../core/live/fault.ts";
 import { type Live, liveOf } from "../../core/live/live.ts";
 import type { Happening } from "../../core/live/settle.ts";
+import { kindOf } from "../../core/parts/catalogue.ts";
 import { readCircuitFile } from "../files.ts";
 import { type Console, EXIT, need } from "./console.ts";
 import { conditionOf, faultsOf, type Typed } from "./given.ts";
@@ -18,7 +19,7 @@ export async function live(console: Console, file: string, typed: Typed): Promis
   else {
     const where = conditionText(result.condition) || "rest";
     console.write(`${circuit.title}: ${where}${faults.map((fault) => `, fault ${faultText(fault)}`).join("")}\n\n`);
-    console.write(`${[...wireRows(circuit, result), "", ...partRows(result)].join("\n")}\n`);
+    console.write(`${[...wireRows(circuit, result), "", ...partRows(circuit, result)].join("\n")}\n`);
     for (const happening of result.happenings) console.write(`\n${happeningText(happening)}\n`);
     if (result.before) console.write(`${clashText(result.before)}\n`);
   }
@@ -49,10 +50,13 @@ function wireRows(circuit: Circuit, { wires }: Live): readonly string[] {
 /** What stood in a clash in the moment before the fuse melted. */
 function clashText({ wires }: Live): string {
   const clashing = [...wires].filter(([, wire]) => wire.state.includes("clash")).map(([id]) => id);
-  return clashing.length === 0 ? "Before that no wire joined feed and ground." : `Before that feed met ground in ${clashing.join(", ")}.`;
+  return clashing.length === 0
+    ? "Before that no wire joined feed and ground."
+    : `Before that feed met ground in ${clashing.join(", ")}.`;
 }
 
-function partRows({ parts }: Live): readonly string[] {
+function partRows(circuit: Circuit, { parts }: Live): readonly string[] {
+  const supplies = new Set(circuit.parts.filter((part) => kindOf(part.kind)?.role === "source").map((part) => part.id));
   const rows = [...parts].flatMap(([id, part]) => {
     if (part.doing === null) return [];
     return [
@@ -61,7 +65,7 @@ function partRows({ parts }: Live): readonly string[] {
         part.doing,
         ampsText(part.amps),
         `${part.watts.toFixed(1)} W`,
-        part.level === null ? "" : `${Math.round(part.level * 100)} %`,
+        part.level === null || supplies.has(id) ? "" : `${Math.round(part.level * 100)} %`,
       ],
     ];
   });

@@ -22,7 +22,7 @@ export async function order(
   if (result.suspects.length === 0) need(refuse("no-suspects"));
   if (typed.json) console.write(`${JSON.stringify(orderJson(result), null, 2)}\n`);
   else {
-    console.write(`${circuit.vehicle ?? circuit.title}\nComplaint: ${result.complaint} (${complaint.word})\n`);
+    console.write(`${circuit.vehicle ?? circuit.title}\nComplaint: ${result.complaint}\n`);
     console.write(
       `${result.suspects.length} suspects, ${result.cleared.length} cleared by what was observed; ${result.steps.length} rows, ${result.minutes.toFixed(1)} minutes at most\n`,
     );
