@@ -7,6 +7,7 @@ import { placeSymbol } from "../../core/circuit/placeSymbol.ts";
 import { controlsOf } from "../../core/circuit/points.ts";
 import { sheetArea } from "../../core/circuit/sheetArea.ts";
 import type { Bounds } from "../../core/drawing/measure.ts";
+import { judge } from "../../core/live/judge.ts";
 import { liveOf } from "../../core/live/live.ts";
 import { kindOf } from "../../core/parts/catalogue.ts";
 import { viewOf } from "../../core/parts/view.ts";
@@ -74,7 +75,7 @@ describe.each(FILES)("%s", (name) => {
   test("does in every function check what is expected of it", () => {
     for (const check of circuit.checks) {
       const load = liveOf(circuit, check.condition).parts.get(check.load);
-      expect(`${check.id} ${load?.doing}`).toBe(`${check.id} ${check.expect}`);
+      expect(`${check.id} ${judge(check, load)}, ${load?.doing}`).toMatch(/ works, (?!dim)/);
     }
   });
 
