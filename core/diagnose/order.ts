@@ -25,7 +25,13 @@ export function probeOrder(
   const { chosen, tries } = planFor(circuit, complaint.check, suspects, minutes);
   const steps = chosen.map((each, index) => stepOf(circuit, suspects, each, tries.conditions, index + 1));
   const total = steps.reduce((sum, step) => sum + step.minutes, 0);
-  return { complaint: `${complaint.check.label}: ${complaint.word.replaceAll("-", " ")}`, suspects, cleared, steps, minutes: total };
+  return {
+    complaint: `${complaint.check.label}: ${complaint.word.replaceAll("-", " ")}`,
+    suspects,
+    cleared,
+    steps,
+    minutes: total,
+  };
 }
 
 function stepOf(

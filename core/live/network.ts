@@ -65,7 +65,7 @@ export interface CircuitNetwork {
 /** The reference battery: the one marked so, else the first; null where there is none. */
 export function referenceBattery(circuit: Circuit): Part | null {
   const batteries = circuit.parts.filter((part) => part.kind === "battery");
-  return batteries.find((part) => part.settings?.["reference"] === true) ?? batteries[0] ?? null;
+  return batteries.find((part) => part.settings?.reference === true) ?? batteries[0] ?? null;
 }
 
 /** Lays a circuit out as a network, with faults planted and things clipped on. Nothing is thrown: contacts stand open. */

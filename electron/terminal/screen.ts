@@ -9,7 +9,7 @@ export function screen(): Console {
   return {
     write: (text) => process.stdout.write(text),
     complain: (text) => process.stderr.write(text),
-    hasColour: process.stdout.isTTY === true && process.env["NO_COLOR"] === undefined,
+    hasColour: process.stdout.isTTY === true && process.env.NO_COLOR === undefined,
     width: process.stdout.columns ?? 100,
   };
 }

@@ -1,0 +1,219 @@
+import type { Amps, Siemens, Volts } from "../base/units.ts";
+import { emptyFactor, type Factor, refactor, touch } from "./factor.ts";
+import { ampsAcross, DIODE, isBent, LAMP, type LawTable, MOTOR, REGULATED, SOURCE, slopeAt, tableOf } from "./laws.ts";
+import type { Pattern } from "./pattern.ts";
+import { solveTriangles } from "./triangles.ts";
+
+/**
+ * The straight network that stands for the real one in one pass of Newton's method: every law is replaced by a line
+ * that touches it. Sizes: E elements, n unknowns.
+ */
+export interface Companion {
+  readonly pattern: Pattern;
+  readonly table: LawTable;
+  /** Where each bent element's line touches its law: volts (NaN for a line that only starts a search) and amps. Size E. */
+  readonly at: Float64Array;
+  readonly ampsAt: Float64Array;
+  /** Slope of each line, and its amps at 0 volts. Size E. */
+  readonly siemens: Float64Array;
+  readonly offset: Float64Array;
+  /** Straight piece that a motor or regulated source is on: -1, 0 or 1 with rising volts. Size E. */
+  readonly piece: Int8Array;
+  readonly factor: Factor;
+  /** Amps pushed into the unknowns, and their volts. Size n. */
+  readonly amps: Float64Array;
+  readonly volts: Float64Array;
+  /** Elements with a bent law, and elements whose line may have an offset, both rising. */
+  bent: Int32Array;
+  pushing: Int32Array;
+  /** Room for a list of bent elements. Size E. */
+  readonly unsettled: Int32Array;
+}
+
+/** The companion of a network, its lines not yet drawn. */
+export function companionOf(pattern: Pattern): Companion {
+  const { elements } = pattern.network;
+  const reals = (size: number): Float64Array => new Float64Array(size);
+  const companion: Companion = {
+    pattern,
+    table: tableOf(elements),
+    at: reals(elements.length),
+    ampsAt: reals(elements.length),
+    siemens: reals(elements.length),
+    offset: reals(elements.length),
+    piece: new Int8Array(elements.length),
+    factor: emptyFactor(pattern),
+    amps: reals(pattern.unknowns),
+    volts: reals(pattern.unknowns),
+    bent: new Int32Array(0),
+    pushing: new Int32Array(0),
+    unsettled: new Int32Array(elements.length),
+  };
+  listBent(companion);
+  for (let e = 0; e < elements.length; e++) if (!isBent(companion.table.code[e]!)) drawStraight(companion, e);
+  return companion;
+}
+
+/** Lists anew which elements are bent or pushing, after laws changed. Elements with both ends on one node are neither. */
+export function listBent(companion: Companion): void {
+  const { code } = companion.table;
+  const bent: number[] = [];
+  const pushing: number[] = [];
+  for (let e = 0; e < code.length; e++) {
+    if (companion.pattern.placeOf[e]! < 0) continue;
+    if (isBent(code[e]!)) bent.push(e);
+    if (isBent(code[e]!) || code[e] === SOURCE) pushing.push(e);
+  }
+  companion.bent = Int32Array.from(bent);
+  companion.pushing = Int32Array.from(pushing);
+}
+
+/** Volts from a to b of element e in the volts of the unknowns. */
+export function voltsOver(pattern: Pattern, volts: Float64Array, e: number): Volts {
+  const a = pattern.aOf[e]!;
+  const b = pattern.bOf[e]!;
+  return (a >= 0 ? volts[a]! : 0) - (b >= 0 ? volts[b]! : 0);
+}
+
+/** One pass: factors what changed and solves the straight network. Returns how many columns were factored. */
+export function solveCompanion(companion: Companion): number {
+  const { pattern, factor, offset, amps, volts, pushing } = companion;
+  const { aOf, bOf } = pattern;
+  const columns = refactor(pattern, factor, companion.siemens);
+  amps.fill(0);
+  for (let k = 0; k < pushing.length; k++) {
+    const e = pushing[k]!;
+    const pushed = offset[e]!;
+    const a = aOf[e]!;
+    const b = bOf[e]!;
+    if (a >= 0) amps[a] = amps[a]! - pushed;
+    if (b >= 0) amps[b] = amps[b]! + pushed;
+  }
+  solveTriangles(pattern, factor, amps, volts);
+  return columns;
+}
+
+/**
+ * Refines the volts of the last pass by what they leave of Kirchhoff's law on the lines. A battery of milliohms pushes
+ * kiloamps around itself, and their last digits may exceed all that a diode lets through to the island it stands on;
+ * amps reckoned from the volts over each element have no such digits, and leave one end as they reach the other.
+ */
+export function refine(companion: Companion): void {
+  const { pattern, factor, table, amps, volts, at, ampsAt, siemens } = companion;
+  const { aOf, bOf, placeOf } = pattern;
+  const step = new Float64Array(volts.length);
+  amps.fill(0);
+  for (let e = 0; e < placeOf.length; e++) {
+    if (placeOf[e]! < 0) continue;
+    const across = voltsOver(pattern, volts, e);
+    const passed = isBent(table.code[e]!) ? ampsAt[e]! + siemens[e]! * (across - at[e]!) : ampsAcross(table, e, across);
+    const a = aOf[e]!;
+    const b = bOf[e]!;
+    if (a >= 0) amps[a] = amps[a]! - passed;
+    if (b >= 0) amps[b] = amps[b]! + passed;
+  }
+  solveTriangles(pattern, factor, amps, step);
+  for (let j = 0; j < volts.length; j++) volts[j] = volts[j]! + step[j]!;
+}
+
+// ---------------------------------------------------------------- drawing lines
+
+/** Slope of a line under a law that has become level, as a share of its chord; see `drawAt`. */
+const LEVEL_SHARE = 1e-6;
+const LIMIT_SHARE = 1e-14;
+/** Slope in siemens of every diode in the first pass of a cold start. */
+const DIODE_START: Siemens = 1;
+/** Piece of an element whose line only starts a search. */
+const NO_PIECE = 2;
+
+/** Draws the line of a resistor or source, which is its law. */
+export function drawStraight(companion: Companion, e: number): void {
+  const first = companion.table.numbers[4 * e]!;
+  const isSource = companion.table.code[e] === SOURCE;
+  setLine(companion, e, first, isSource ? -first * companion.table.numbers[4 * e + 1]! : 0);
+}
+
+/** Draws the lines of a cold start: chords from 0 V to where the element usually works, a diode as a resistor. */
+export function drawCold(companion: Companion): void {
+  const { bent, table, at } = companion;
+  for (let k = 0; k < bent.length; k++) {
+    const e = bent[k]!;
+    const n = 4 * e;
+    const code = table.code[e];
+    if (code === REGULATED) {
+      drawPiece(companion, e, 0, 0);
+      continue;
+    }
+    at[e] = Number.NaN;
+    companion.piece[e] = NO_PIECE;
+    if (code === LAMP) setLine(companion, e, table.numbers[n + 1]!, 0);
+    else if (code === MOTOR) setLine(companion, e, table.numbers[n + 2]!, 0);
+    else setLine(companion, e, DIODE_START, 0);
+  }
+}
+
+/**
+ * Draws a bent element's line through its law at these volts: the tangent. Where the law is level (a diode in reverse,
+ * a source at its limit) the line is given a trace of slope. It still touches the law, so the solution is not moved;
+ * but what hangs on nothing else is then driven off the level piece rather than lost.
+ */
+export function drawAt(companion: Companion, e: number, volts: Volts): void {
+  const { table } = companion;
+  const code = table.code[e];
+  if (code === MOTOR || code === REGULATED) {
+    drawPiece(companion, e, pieceAt(table, e, volts), volts);
+    return;
+  }
+  const amps = ampsAcross(table, e, volts);
+  let slope = slopeAt(table, e, volts, amps);
+  if (code === DIODE && volts < 0) slope = Math.max(slope, (LEVEL_SHARE * amps) / volts);
+  drawThrough(companion, e, volts, amps, slope);
+}
+
+/** Draws a bent element's line anew from where it is said to touch and the piece it is said to be on. */
+export function drawAgain(companion: Companion, e: number): void {
+  const code = companion.table.code[e];
+  if (code === MOTOR || code === REGULATED) drawPiece(companion, e, companion.piece[e]!, companion.at[e]!);
+  else drawAt(companion, e, companion.at[e]!);
+}
+
+/** Piece of a motor's or regulated source's law at these volts: -1, 0 or 1. */
+export function pieceAt(table: LawTable, e: number, volts: Volts): number {
+  const n = 4 * e;
+  const first = table.numbers[n]!;
+  if (table.code[e] === MOTOR) return volts >= first ? 1 : volts <= -first ? -1 : 0;
+  return volts > first ? 1 : volts < table.numbers[n + 3]! ? -1 : 0;
+}
+
+/** Draws the line of one piece of a motor or regulated source; `volts` matters only for a source at its limit. */
+export function drawPiece(companion: Companion, e: number, piece: number, volts: Volts): void {
+  const { numbers, code } = companion.table;
+  const n = 4 * e;
+  const first = numbers[n]!;
+  companion.piece[e] = piece;
+  if (code[e] === MOTOR) {
+    if (piece === 0) drawThrough(companion, e, 0, 0, numbers[n + 1]!);
+    else drawThrough(companion, e, piece * first, piece * numbers[n + 3]!, numbers[n + 2]!);
+    return;
+  }
+  const greatest = numbers[n + 2]!;
+  if (piece > 0 || greatest === 0) drawThrough(companion, e, first, 0, 0);
+  else if (piece === 0) drawThrough(companion, e, first, 0, numbers[n + 1]!);
+  else {
+    const touching = Math.min(volts, numbers[n + 3]!);
+    drawThrough(companion, e, touching, -greatest, (LIMIT_SHARE * greatest) / (first - touching));
+  }
+}
+
+function drawThrough(companion: Companion, e: number, volts: Volts, amps: Amps, slope: Siemens): void {
+  companion.at[e] = volts;
+  companion.ampsAt[e] = amps;
+  setLine(companion, e, slope, amps - slope * volts);
+}
+
+function setLine(companion: Companion, e: number, siemens: Siemens, offset: Amps): void {
+  companion.offset[e] = offset;
+  if (companion.siemens[e] === siemens) return;
+  companion.siemens[e] = siemens;
+  touch(companion.factor, companion.pattern.placeOf[e]!);
+}

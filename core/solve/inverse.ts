@@ -1,0 +1,34 @@
+import type { Factor } from "./factor.ts";
+import type { Pattern } from "./pattern.ts";
+
+/**
+ * Diagonal of the inverse, in ohms: the resistance from each unknown to the reference (size n). On a floating island
+ * it is the resistance to the island's last column, which means nothing outside.
+ * Method: Takahashi's recurrence, as in "On computing the inverse of a sparse matrix", Int. J. Numer. Meth. Eng. 19,
+ * number 10: only entries at the places of the factor are needed, from the last column back. Every term is positive.
+ */
+export function inverseDiagonal(pattern: Pattern, factor: Factor): Float64Array {
+  const { unknowns, edges, columnStart, rowOf, targetStart, target } = pattern;
+  const { share, ohms } = factor;
+  const diagonal = new Float64Array(unknowns);
+  const off = new Float64Array(edges);
+  for (let j = unknowns - 1; j >= 0; j--) {
+    const start = columnStart[j]!;
+    const end = columnStart[j + 1]!;
+    for (let p = start; p < end; p++) off[p] = share[p]! * diagonal[rowOf[p]!]!;
+    for (let p = start; p < end; p++) {
+      const part = share[p]!;
+      let sum = off[p]!;
+      for (let q = p + 1, t = targetStart[p]!; q < end; q++, t++) {
+        const between = off[target[t]!]!;
+        sum += share[q]! * between;
+        off[q] = off[q]! + part * between;
+      }
+      off[p] = sum;
+    }
+    let own = ohms[j]!;
+    for (let p = start; p < end; p++) own += share[p]! * off[p]!;
+    diagonal[j] = own;
+  }
+  return diagonal;
+}
