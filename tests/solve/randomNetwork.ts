@@ -61,7 +61,11 @@ function harness(draw: Drawing, volts: number): void {
   if (draw.happens(0.4)) {
     const post = draw.node();
     draw.wire(1, post);
-    draw.add({ law: "regulated", volts: volts * 1.12, ohms: draw.spread(0.005, 0.1), maxAmps: draw.spread(5, 120) }, post, 0);
+    draw.add(
+      { law: "regulated", volts: volts * 1.12, ohms: draw.spread(0.005, 0.1), maxAmps: draw.spread(5, 120) },
+      post,
+      0,
+    );
   }
   if (draw.happens(0.25)) {
     const second = draw.node();
@@ -145,7 +149,12 @@ function wild(draw: Drawing, volts: number): void {
     else if (kind < 7) draw.add(draw.load(volts), a, b);
     else if (kind < 9) draw.add(draw.diode(), a, b);
     else if (draw.happens(0.5)) draw.source(a, b, draw.between(0, volts), draw.spread(0.002, 1));
-    else draw.add({ law: "regulated", volts: draw.between(3, 28), ohms: draw.spread(0.002, 1), maxAmps: draw.spread(0.1, 100) }, a, b);
+    else
+      draw.add(
+        { law: "regulated", volts: draw.between(3, 28), ohms: draw.spread(0.002, 1), maxAmps: draw.spread(0.1, 100) },
+        a,
+        b,
+      );
   }
 }
 
@@ -176,7 +185,12 @@ function drawing(seed: number) {
   };
   const motor = (volts: number, freeAmps: number): Law => {
     const ohms = volts / (freeAmps * between(4, 12));
-    return { law: "motor", ohms, frictionAmps: freeAmps * between(0, 0.9), speedOhms: volts / (freeAmps * between(0.2, 1)) };
+    return {
+      law: "motor",
+      ohms,
+      frictionAmps: freeAmps * between(0, 0.9),
+      speedOhms: volts / (freeAmps * between(0.2, 1)),
+    };
   };
   return {
     elements,
