@@ -130,6 +130,9 @@ describe("changing one thing at a time", () => {
   });
 });
 
+/** Volts of both ends of an element together: no random network has more than 25.2 V twice. */
+const MOST_VOLTS = 51;
+
 /**
  * Amps into every node by the true laws, worked out apart from the solver: the worst, and what the last digits of the
  * volts at the stiffest element make unavoidable.
@@ -142,13 +145,15 @@ function kirchhoff(network: Network, elements: readonly Element[], solver: Solve
     const amps = ampsOf(element, solver.voltsAcross(index));
     sums[element.a]! += amps;
     sums[element.b]! -= amps;
-    if ("ohms" in element) stiffest = Math.max(stiffest, 1 / element.ohms);
+    const siemens =
+      element.law === "diode" ? Math.abs(amps) / element.emissionVolts : "ohms" in element ? 1 / element.ohms : 0;
+    stiffest = Math.max(stiffest, siemens);
   }
   const joined = joinedNodes(network);
   const groups = new Float64Array(network.nodeCount);
   for (let node = 0; node < sums.length; node++) groups[joined[node]!]! += sums[node]!;
   groups[joined[0]!] = 0;
-  return { worst: Math.max(...groups.map(Math.abs)), digits: 16 * 2 ** -52 * stiffest * 30 };
+  return { worst: Math.max(...groups.map(Math.abs)), digits: 16 * 2 ** -52 * stiffest * MOST_VOLTS };
 }
 
 function ampsOf(element: Exclude<Element, { law: "joint" }>, volts: number): number {
