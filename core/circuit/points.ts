@@ -156,3 +156,9 @@ export function partAt(circuit: Circuit, id: PartId): Part | undefined {
 export function connectorAt(circuit: Circuit, id: ConnectorId): Connector | undefined {
   return indexOf(circuit).connectors.get(id);
 }
+
+/** Whether a control must be held in this position: let go, it returns to rest. */
+export function springsBack(circuit: Circuit, key: ControlKey, position: string): boolean {
+  const positions = controlAt(circuit, key)?.control.positions ?? [];
+  return positions.find(({ name }) => name === position)?.springsBackTo !== undefined;
+}

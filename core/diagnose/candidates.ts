@@ -1,5 +1,5 @@
 import type { Circuit, Condition, FunctionCheck } from "../circuit/circuit.ts";
-import { controlAt } from "../circuit/points.ts";
+import { controlAt, springsBack } from "../circuit/points.ts";
 import type { Instrument } from "./step.ts";
 import { reachOf, type TestPoint, testPointsOf } from "./testPoint.ts";
 
@@ -46,7 +46,7 @@ export function candidatesFor(circuit: Circuit, tries: Tries): readonly Candidat
 }
 
 function rowsAt(circuit: Circuit, at: TestPoint, { sweepOf, positions, conditions }: Tries): readonly Candidate[] {
-  const held = conditions.map((_, index) => isHeld(circuit, sweepOf, positions[index]!));
+  const held = conditions.map((_, index) => sweepOf !== null && springsBack(circuit, sweepOf, positions[index]!));
   const near = isWithinReach(circuit, at, sweepOf);
   const plain = { at, instrument: "meter volts", lampTo: null, sweepOf: null } as const;
   const hands = (index: number, busy: boolean): 1 | 2 => (at.hands === 2 || (held[index] && (busy || !near)) ? 2 : 1);
@@ -69,11 +69,6 @@ function rowsAt(circuit: Circuit, at: TestPoint, { sweepOf, positions, condition
     }
   });
   return rows;
-}
-
-function isHeld(circuit: Circuit, key: string | null, position: string): boolean {
-  const control = key === null ? undefined : controlAt(circuit, key);
-  return control?.control.positions.find((each) => each.name === position)?.springsBackTo !== undefined;
 }
 
 /** Whether one person can hold the control and reach the point: they lie behind the same trim. */

@@ -1,6 +1,6 @@
 import type { Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
-import { controlAt, partAt } from "../circuit/points.ts";
+import { partAt, springsBack } from "../circuit/points.ts";
 import type { Candidate } from "./candidates.ts";
 import { type Column, outcomeWord } from "./outcomes.ts";
 import type { OutcomeOf, Suspect } from "./step.ts";
@@ -99,8 +99,7 @@ export function cautionsFor(
 
 /** Controls held in a spring-back position: what they drive may move. */
 function movedBy(circuit: Circuit, condition: Condition): readonly string[] {
-  return Object.entries(condition.set ?? {}).flatMap(([key, position]) => {
-    const springs = controlAt(circuit, key)?.control.positions.find((each) => each.name === position)?.springsBackTo;
-    return springs === undefined ? [] : [key];
-  });
+  return Object.entries(condition.set ?? {}).flatMap(([key, position]) =>
+    springsBack(circuit, key, position) ? [key] : [],
+  );
 }

@@ -30,8 +30,8 @@ export interface TestPoint {
 
 /** What `reach` says of a point: its own entry, else its connector's or its part's. */
 export function reachOf(circuit: Circuit, point: PointId): Reach {
-  const owner = /^(.+?)[.-][^.-]+$/.exec(point)?.[1] ?? point;
   const carried = pointsOf(circuit).find((each) => each.id === point);
+  const owner = carried?.kind === "terminal" ? carried.part.id : point.replace(/-[^-]+$/, "");
   const part = carried?.kind === "cavity" ? carried.carries?.replace(/\.[^.]+$/, "") : undefined;
   return { ...(part ? circuit.reach[part] : {}), ...circuit.reach[owner], ...circuit.reach[point] };
 }

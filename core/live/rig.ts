@@ -2,7 +2,7 @@ import type { ConnectorId, ControlKey, PartId } from "../base/ids.ts";
 import { assert } from "../base/outcome.ts";
 import type { Celsius, Ohms } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
-import { controlAt, controlsOf, isInLine, terminalPoint } from "../circuit/points.ts";
+import { controlAt, controlsOf, isInLine, springsBack, terminalPoint } from "../circuit/points.ts";
 import type { Around, Sees } from "../parts/kind.ts";
 import type { Law } from "../solve/element.ts";
 import { compile } from "../solve/pattern.ts";
@@ -120,10 +120,7 @@ export class Rig {
 
   /** Whether any control is held in a position it springs back from. */
   isHeld(): boolean {
-    return controlsOf(this.circuit).some(({ key, control }) => {
-      const now = this.positions.get(key);
-      return control.positions.find((position) => position.name === now)?.springsBackTo !== undefined;
-    });
+    return controlsOf(this.circuit).some(({ key }) => springsBack(this.circuit, key, this.position(key)));
   }
 
   /** What stands around a part, for its kind's functions. */

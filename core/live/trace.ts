@@ -8,7 +8,8 @@ export type Trace = readonly Placed[];
 
 /**
  * The path of fewest elements from a node to one of `ends`, or null. "towards" follows current into the return, "away"
- * goes against it, towards a feed. Loads are passed only where `throughLoads` says so, sources never.
+ * goes against it, towards a feed. Loads are passed only where `throughLoads` says so, sources never, and no node that
+ * `isShut` marks: a way to ground does not lead through what is firmly fed.
  */
 export function traceTo(
   rig: Rig,
@@ -16,6 +17,7 @@ export function traceTo(
   ends: ReadonlySet<NodeIndex>,
   way: "towards" | "away",
   throughLoads: boolean,
+  isShut: (node: NodeIndex) => boolean = () => false,
 ): Trace | null {
   const { network, isOpen } = rig;
   const doors = doorsOf(network);
@@ -28,7 +30,7 @@ export function traceTo(
     for (let door = doors.start[node]!; door < doors.start[node + 1]!; door++) {
       const element = doors.element[door]!;
       const other = doors.other[door]!;
-      if (isOpen[element] || doors.isSource[element] || seen.has(other)) continue;
+      if (isOpen[element] || doors.isSource[element] || seen.has(other) || isShut(other)) continue;
       if (!throughLoads && !doors.isFirm[element]) continue;
       if (doors.isDiode[element] && (way === "towards") !== (doors.fromA[door] === 1)) continue;
       seen.add(other);
@@ -54,10 +56,11 @@ function backTrack(
   return path.reverse();
 }
 
-/** Where everything joined to a node ends: open elements with, beyond them, another node. */
+/** Where everything joined to a node ends: open elements with, beyond them, another node. Nodes that `isShut` marks end it too. */
 export function openEdges(
   rig: Rig,
   from: NodeIndex,
+  isShut: (node: NodeIndex) => boolean = () => false,
 ): readonly { readonly placed: Placed; readonly beyond: NodeIndex }[] {
   const { network, isOpen } = rig;
   const doors = doorsOf(network);
@@ -70,7 +73,7 @@ export function openEdges(
       const element = doors.element[door]!;
       const other = doors.other[door]!;
       if (isOpen[element]) edges.push({ placed: network.elements[element]!, beyond: other });
-      else if (!doors.isSource[element] && !seen.has(other)) {
+      else if (!doors.isSource[element] && !seen.has(other) && !isShut(other)) {
         seen.add(other);
         queue.push(other);
       }

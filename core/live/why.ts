@@ -47,10 +47,14 @@ export function whyOf(circuit: Circuit, point: PointId, condition: Condition, fa
   const state = moment.nodes.state[node]!;
   const posts = postsOf(rig);
   const isFirm = state === "powered" || state === "grounded" || state === "clash";
-  const feed = state === "grounded" ? null : traceTo(rig, node, posts, "away", !isFirm);
-  const back = state === "powered" ? null : traceTo(rig, node, new Set([0]), "towards", !isFirm);
+  const is =
+    (...states: readonly WireState[]) =>
+    (other: NodeIndex) =>
+      !isFirm && states.includes(moment.nodes.state[other]!);
+  const feed = state === "grounded" ? null : traceTo(rig, node, posts, "away", !isFirm, is("grounded"));
+  const back = state === "powered" ? null : traceTo(rig, node, new Set([0]), "towards", !isFirm, is("powered"));
   const amps = throughPoint(rig, node);
-  const stops = openEdges(rig, node).map(({ placed, beyond }) => ({
+  const stops = openEdges(rig, node, is("powered", "grounded", "clash")).map(({ placed, beyond }) => ({
     ...passed(rig, placed),
     beyond: moment.nodes.state[beyond]!,
   }));

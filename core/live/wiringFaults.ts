@@ -1,7 +1,7 @@
 import type { FaultMode } from "../parts/kind.ts";
 import { WEIGHTS } from "../parts/weights.ts";
 
-const SERIES_OHMS = { unit: "ohm", usual: [20, 2, 0.5, 200], min: 0.01, max: 1e7 } as const;
+const SERIES_OHMS = { unit: "ohm", usual: [20, 2, 0.5, 200, 0.05], min: 0.01, max: 1e7 } as const;
 
 /** Ohms of a wire chafed through to the body or to a feed: a firm short (a guess; real ones vary). */
 export const SHORT_OHMS = 0.05;
@@ -61,7 +61,7 @@ export const CAVITY_FAULTS: readonly FaultMode[] = [
   {
     mode: "corroded",
     title: "corroded, ohms added",
-    value: { ...SERIES_OHMS, usual: [20, 3, 0.5, 200] },
+    value: { ...SERIES_OHMS, usual: [20, 3, 0.5, 200, 0.05] },
     weight: WEIGHTS.pinCorroded,
     repair: "mend the pin",
     effects: (ohms) => [{ does: "add-ohms", element: "pin", ohms }],

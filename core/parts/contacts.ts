@@ -100,7 +100,9 @@ export function switchFaults(view: PartView): readonly FaultMode[] {
 function leftIn(control: Control, isOnly: boolean): readonly FaultMode[] {
   return control.positions.filter(canBeLeft).map(({ name }) => ({
     mode: isOnly ? `left-in-${slug(name)}` : `left-in-${slug(control.name)}-${slug(name)}`,
-    title: isOnly ? `left in ${name}` : `${control.label ?? control.name} left in ${name}`,
+    title: isOnly
+      ? `stands at ${name}, not where it should`
+      : `${control.label ?? control.name} stands at ${name}, not where it should`,
     weight: WEIGHTS.wrongPosition,
     repair: "set the control",
     effects: () => [{ does: "stand", control: control.name, position: name }],

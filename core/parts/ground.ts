@@ -38,7 +38,10 @@ export const ground: Kind = {
   next: (_view, state) => state,
   doing: () => null,
   faults: () => [
-    { ...addsOhms("stud", "corroded, ohms added", WEIGHTS.groundCorroded, [2, 20, 0.3], "corroded"), repair: "clean" },
+    {
+      ...addsOhms("stud", "corroded, ohms added", WEIGHTS.groundCorroded, [2, 20, 0.3, 0.03], "corroded"),
+      repair: "clean",
+    },
     opens("stud", "off its stud", WEIGHTS.groundOff, "off", "clean"),
   ],
   symbol(view) {

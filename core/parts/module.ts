@@ -1,3 +1,4 @@
+import { remember } from "../base/memo.ts";
 import type { Ohms, Volts } from "../base/units.ts";
 import {
   type Around,
@@ -30,10 +31,10 @@ const USUAL_PINS: Readonly<Record<string, PinRole>> = {
 };
 
 /** What each pin of a module is, in the order of its terminals; a pin nobody described is unknown. */
-export function pinRoles(view: Pick<PartView, "part" | "terminals">): ReadonlyMap<string, PinRole> {
+export const pinRoles = remember((view: Pick<PartView, "part" | "terminals">): ReadonlyMap<string, PinRole> => {
   const told = pinsOf(view.part);
   return new Map(view.terminals.map((pin) => [pin, told[pin] ?? "unknown"]));
-}
+});
 
 function pinsOf(part: Part): Readonly<Record<string, PinRole>> {
   return part.pins ?? USUAL_PINS;
@@ -43,6 +44,10 @@ function pinsOf(part: Part): Readonly<Record<string, PinRole>> {
 function pinsThat(view: PartView, ...wanted: readonly PinRole[]): readonly string[] {
   return [...pinRoles(view)].flatMap(([pin, role]) => (wanted.includes(role) ? [pin] : []));
 }
+
+/** The pins that every pass of a settling circuit asks for. */
+const supplyPins = remember((view: PartView) => view.terminals.filter((pin) => pinRoles(view).get(pin) === "supply"));
+const groundPins = remember((view: PartView) => view.terminals.filter((pin) => pinRoles(view).get(pin) === "ground"));
 
 function rowsOf(view: PartView): readonly WhenThen[] {
   return view.part.table ?? [];
@@ -107,7 +112,7 @@ function rowsIn(state: string): { readonly closed: readonly number[]; readonly u
 
 /** Volts between the first supply pin that has any and the first ground pin; null where the module names neither. */
 function supplyVolts(view: PartView, sees: Sees): Volts | null {
-  const [supplies, grounds] = [pinsThat(view, "supply"), pinsThat(view, "ground")];
+  const [supplies, grounds] = [supplyPins(view), groundPins(view)];
   if (supplies.length === 0) return null;
   const most = Math.max(...supplies.map((pin) => sees.terminalVolts(pin) ?? 0));
   return most - (grounds.length === 0 ? 0 : groundVolts(view, sees, most));
@@ -115,7 +120,7 @@ function supplyVolts(view: PartView, sees: Sees): Volts | null {
 
 /** Volts of its ground; a ground that hangs free rises to the supply, and the module sleeps. */
 function groundVolts(view: PartView, sees: Sees, whenFree: Volts): Volts {
-  const [ground] = pinsThat(view, "ground");
+  const [ground] = groundPins(view);
   return ground === undefined ? 0 : (sees.terminalVolts(ground) ?? whenFree);
 }
 

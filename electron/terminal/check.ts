@@ -2,6 +2,7 @@ import { sentence } from "../../core/base/words.ts";
 import { problemsOf } from "../../core/circuit/check.ts";
 import { readCircuitFile } from "../files.ts";
 import { type Console, EXIT, need } from "./console.ts";
+import { count } from "./rows.ts";
 
 /** `check FILE`: problems first, then loose ends; a finding where there is a problem. */
 export async function check(console: Console, file: string, typed: { json?: boolean }): Promise<number> {
@@ -19,8 +20,4 @@ export async function check(console: Console, file: string, typed: { json?: bool
     if (found.length === 0) console.write("  No problems, no loose ends.\n");
   }
   return problems.length > 0 ? EXIT.finding : EXIT.fine;
-}
-
-function count(number: number, what: string): string {
-  return `${number} ${what}${number === 1 ? "" : "s"}`;
 }

@@ -26,7 +26,7 @@ export function faultsOf(circuit: Circuit, typed: Typed): readonly Fault[] {
   return (typed.fault ?? []).map((text) => need(parseFault(circuit, text)));
 }
 
-/** The function check typed after --complaint, seen dead; `--observed` of the same check says how else it fails. */
+/** The function check typed after --complaint, seen dead, or wrong where it should be off; `--observed` of it says how else it fails. */
 export function complaintOf(
   circuit: Circuit,
   typed: Typed,
@@ -36,7 +36,10 @@ export function complaintOf(
   const check = checkOf(circuit, typed.complaint);
   const observed = (typed.observed ?? []).map((text) => observationOf(circuit, text));
   const own = observed.find((observation) => observation.check.id === check.id);
-  return { complaint: own ?? { check, word: "dead" }, others: observed.filter((observation) => observation !== own) };
+  return {
+    complaint: own ?? { check, word: check.expect === "off" ? "wrong" : "dead" },
+    others: observed.filter((observation) => observation !== own),
+  };
 }
 
 function observationOf(circuit: Circuit, text: string): Observation {

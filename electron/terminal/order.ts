@@ -6,7 +6,7 @@ import { conditionText } from "../../core/live/condition.ts";
 import { readCircuitFile } from "../files.ts";
 import { type Console, EXIT, need } from "./console.ts";
 import { complaintOf, type Typed } from "./given.ts";
-import { wrapped } from "./rows.ts";
+import { count, wrapped } from "./rows.ts";
 
 /** `order FILE --complaint CHECK`: the probe order; a finding where suspects remain, which is always the case. */
 export async function order(
@@ -24,7 +24,7 @@ export async function order(
   else {
     console.write(`${circuit.vehicle ?? circuit.title}\nComplaint: ${result.complaint}\n`);
     console.write(
-      `${result.suspects.length} suspects, ${result.cleared.length} cleared by what was observed; ${result.steps.length} rows, ${result.minutes.toFixed(1)} minutes at most\n`,
+      `${count(result.suspects.length, "suspect")}, ${result.cleared.length} cleared by what was observed; ${count(result.steps.length, "row")}, ${result.minutes.toFixed(1)} minutes at most\n`,
     );
     console.write(
       `Likeliest: ${result.suspects

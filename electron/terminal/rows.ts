@@ -57,3 +57,8 @@ export function wrapped(text: string, width: number, first = "", indent = first)
   }
   return [...lines, line].join("\n");
 }
+
+/** "1 part", "2 parts". */
+export function count(number: number, what: string): string {
+  return `${number} ${what}${number === 1 ? "" : "s"}`;
+}
