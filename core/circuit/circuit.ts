@@ -71,7 +71,9 @@ export interface Condition {
   readonly ambientC?: Celsius;
 }
 
+/** What a load can be expected to do in a function check. */
 export const EXPECTATIONS = ["forward", "reverse", "on", "off", "low", "high", "flashes"] as const;
+/** One of the expectations: forward is terminal 1 positive. */
 export type Expectation = (typeof EXPECTATIONS)[number];
 
 /** "In this condition the load should do that." One check per direction; a complaint is a check that fails. */
@@ -90,6 +92,7 @@ export interface Scene {
   readonly caption?: string;
 }
 
+/** Where a part stands on its page: the top left of its turned outline. */
 export interface PartPlace {
   readonly page: string;
   readonly x: GridUnits;

@@ -3,6 +3,7 @@ import { SHEET_WORDS } from "../base/words/sheet.ts";
 import type { Mark, Weight } from "../drawing/mark.ts";
 import { gridUnitsOf } from "../drawing/scale.ts";
 import { line } from "../drawing/shapes.ts";
+import { terminalPoint, wireSideOf } from "./points.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
 import { leastPoints, rise, type SheetType, widthOf, words } from "./sheetType.ts";
 
@@ -55,10 +56,18 @@ function pageText({ circuit, page }: SheetSetup, title: string): string {
   return `${circuit.pages.findIndex(({ id }) => id === page.id) + 1}  ${title}`;
 }
 
-/** The highest volts of any wire, which are those at the battery but for a running alternator's. */
-function voltsFor({ live }: SheetSetup): string {
+/** The highest volts of any wire at a battery's plus. */
+function voltsFor({ circuit, live }: SheetSetup): string {
   if (live === null) return SHEET_WORDS.atRestInInk;
-  const volts = [...live.wires.values()].flatMap((wire) => wire.volts).filter((each) => each !== null);
+  const pluses = circuit.parts
+    .filter((part) => part.kind === "battery")
+    .map((part) => wireSideOf(circuit, terminalPoint(part, "+")));
+  const volts = circuit.wires.flatMap(({ id, from, to }) => {
+    const ends = live.wires.get(id)?.volts ?? [null, null];
+    return [pluses.includes(from) ? ends[0] : null, pluses.includes(to) ? ends[1] : null].filter(
+      (each) => each !== null,
+    );
+  });
   return volts.length === 0 ? "" : `${Math.max(...volts).toFixed(2)}\u00A0V ${SHEET_WORDS.atThePost}`;
 }
 

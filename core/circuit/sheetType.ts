@@ -25,6 +25,7 @@ const TYPES = {
   flag: { points: 8.5, weight: 400, role: "text" },
 } as const satisfies Readonly<Record<string, SheetType>>;
 
+/** The type of every use on a sheet, grown for the scale it is printed at. */
 export type SheetTypes = Readonly<Record<keyof typeof TYPES, SheetType>>;
 
 /** Least size of a designator as a share of the smallest type, so that it leads however small the page is printed. */
@@ -55,10 +56,12 @@ export function rise(points: number): GridUnits {
   return pointsToGrid(points) * CAP_HEIGHT;
 }
 
+/** How far type of these points reaches below its baseline. */
 export function depth(points: number): GridUnits {
   return pointsToGrid(points) * DESCENT;
 }
 
+/** From one baseline to the next for type of these points. */
 export function lead(points: number): GridUnits {
   return pointsToGrid(points) * 1.18;
 }

@@ -21,7 +21,7 @@ const CHEVRON_CLEAR: GridUnits = 1.4;
 const CHEVRON_REACH: GridUnits = 0.58;
 const SHORTEST_WITH_CHEVRON: GridUnits = 3.4;
 /** Less current than this is not shown. */
-const LEAST_AMPS: Amps = 0.001;
+const LEAST_AMPS: Amps = 0.005;
 
 /** The lines of all wires, each end in its state, open where the ends differ or a plug is apart. */
 export function lineMarks(setup: SheetSetup, wires: readonly SheetWire[]): readonly Mark[] {

@@ -1,6 +1,7 @@
+import type { PartId } from "../base/ids.ts";
 import type { Volts } from "../base/units.ts";
-import type { Circuit, Condition } from "../circuit/circuit.ts";
-import { partAt, springsBack } from "../circuit/points.ts";
+import type { Circuit } from "../circuit/circuit.ts";
+import { pointAt } from "../circuit/points.ts";
 import type { Candidate } from "./candidates.ts";
 import { type Column, outcomeWord } from "./outcomes.ts";
 import type { OutcomeOf, Suspect } from "./step.ts";
@@ -8,19 +9,32 @@ import { groupsToOpen } from "./testPoint.ts";
 
 /** What a row's readings would say, likeliest first: suspects that read alike stand together. */
 export function outcomesOf(column: Column, suspects: readonly Suspect[]): readonly OutcomeOf[] {
-  const byWord = new Map<string, { circuits: number[] }>();
+  const byLabel = new Map<string, number[]>();
   suspects.forEach((_, index) => {
-    const word = wordOf(column, index + 1);
-    const group = byWord.get(word) ?? { circuits: [] };
-    group.circuits.push(index + 1);
-    byWord.set(word, group);
+    const label = column.labels[index + 1]!;
+    byLabel.set(label, [...(byLabel.get(label) ?? []), index + 1]);
   });
-  const outcomes = [...byWord].map(([word, { circuits }]) => {
+  const outcomes = [...byLabel.values()].map((circuits) => {
     const leaves = circuits.map((circuit) => suspects[circuit - 1]!);
     const probability = leaves.reduce((sum, suspect) => sum + suspect.probability, 0);
-    return { word, limit: limitOf(column, circuits), probability, leaves };
+    return { word: wordOf(column, circuits[0]!), limit: limitOf(column, circuits), probability, leaves, circuits };
   });
-  return outcomes.sort((one, other) => other.probability - one.probability);
+  const isTwice = (word: string): boolean => outcomes.filter((outcome) => outcome.word === word).length > 1;
+  return outcomes
+    .map(({ circuits, ...outcome }) =>
+      isTwice(outcome.word) ? { ...outcome, word: `${outcome.word} at ${voltsAt(column, circuits)}` } : outcome,
+    )
+    .sort((one, other) => other.probability - one.probability);
+}
+
+/** Volts that part outcomes of the same name: in the first setting that is not as in the good circuit. */
+function voltsAt({ volts, classes }: Column, circuits: readonly number[]): string {
+  const setting = Math.max(
+    0,
+    classes.findIndex((numbers) => numbers[circuits[0]!] !== numbers[0]),
+  );
+  const reads = circuits.map((circuit) => volts[setting]![circuit]!);
+  return `${(reads.reduce((sum, read) => sum + read, 0) / reads.length).toFixed(1)} V`;
 }
 
 /** The word for what one circuit reads: of a sweep, the positions that differ from the good circuit. */
@@ -82,24 +96,21 @@ function capital(word: string): string {
   return word.charAt(0).toUpperCase() + word.slice(1);
 }
 
-/** Caution lines of a row: its place's own, and one for whatever it moves, loads or touches. */
+/**
+ * Caution lines of a row: its place's own, and one for whatever it moves, loads or touches. `turning` names the motors
+ * that run in each condition tried.
+ */
 export function cautionsFor(
   circuit: Circuit,
   { at, instrument, conditions }: Candidate,
-  all: readonly Condition[],
+  turning: readonly (readonly PartId[])[],
 ): readonly string[] {
   const trim = at.access === null ? [] : groupsToOpen(circuit, at.access).flatMap((group) => group.cautions ?? []);
   const lines = [...at.cautions, ...trim];
-  const moved = conditions.flatMap((index) => movedBy(circuit, all[index]!));
-  if (moved.length > 0) lines.push(`Hands and tools clear of all that ${[...new Set(moved)].join(", ")} moves.`);
+  const moved = new Set(conditions.flatMap((index) => turning[index]!));
+  if (moved.size > 0) lines.push(`Hands and tools clear of ${[...moved].join(", ")} and all it moves.`);
   if (instrument === "4 A lamp") lines.push("The lamp loads the wire, may move what hangs on it, and gets hot.");
-  if (partAt(circuit, at.point.split(".")[0]!)?.kind === "battery") lines.push("Eye protection at the battery.");
+  const point = pointAt(circuit, at.point);
+  if (point?.kind === "terminal" && point.part.kind === "battery") lines.push("Eye protection at the battery.");
   return [...new Set(lines)];
-}
-
-/** Controls held in a spring-back position: what they drive may move. */
-function movedBy(circuit: Circuit, condition: Condition): readonly string[] {
-  return Object.entries(condition.set ?? {}).flatMap(([key, position]) =>
-    springsBack(circuit, key, position) ? [key] : [],
-  );
 }

@@ -1,6 +1,8 @@
+import type { PartId } from "../base/ids.ts";
 import type { Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import type { Attachment } from "../live/attachment.ts";
+import { workOf } from "../live/live.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
 import { brightness, METER, meterVolts, testLamp } from "../trade/instruments.ts";
@@ -23,7 +25,8 @@ export function probeOrder(
 ): ProbeOrder {
   const { suspects, cleared } = suspectsFor(circuit, complaint, others);
   const { chosen, tries } = planFor(circuit, complaint.check, suspects, minutes);
-  const steps = chosen.map((each, index) => stepOf(circuit, suspects, each, tries.conditions, index + 1));
+  const tried = tries.conditions.map((condition) => ({ condition, turning: turningIn(circuit, condition) }));
+  const steps = chosen.map((each, index) => stepOf(circuit, suspects, each, tried, index + 1));
   const total = steps.reduce((sum, step) => sum + step.minutes, 0);
   return {
     complaint: `${complaint.check.label}: ${complaint.word.replaceAll("-", " ")}`,
@@ -34,11 +37,22 @@ export function probeOrder(
   };
 }
 
+/** A condition that rows are read in, and the motors that a good circuit turns in it. */
+interface Tried {
+  readonly condition: Condition;
+  readonly turning: readonly PartId[];
+}
+
+function turningIn(circuit: Circuit, condition: Condition): readonly PartId[] {
+  const turns: readonly string[] = ["forward", "reverse"];
+  return [...workOf(circuit, condition)].flatMap(([id, { doing }]) => (turns.includes(doing) ? [id] : []));
+}
+
 function stepOf(
   circuit: Circuit,
   suspects: readonly Suspect[],
   { column, minutes }: Chosen,
-  conditions: readonly Condition[],
+  tried: readonly Tried[],
   number: number,
 ): Step {
   const { candidate } = column;
@@ -55,15 +69,19 @@ function stepOf(
     lampTo,
     sweepOf,
     settings: candidate.conditions.map((index, place) => ({
-      condition: conditions[index]!,
+      condition: tried[index]!.condition,
       position: sweepOf === null ? "" : positions[place]!,
-      expect: expectedOf(circuit, candidate, conditions[index]!),
+      expect: expectedOf(circuit, candidate, tried[index]!.condition),
     })),
     access: at.access,
     minutes,
     hands,
     why: whyOf(outcomes),
-    cautions: cautionsFor(circuit, candidate, conditions),
+    cautions: cautionsFor(
+      circuit,
+      candidate,
+      tried.map(({ turning }) => turning),
+    ),
     outcomes,
   };
 }

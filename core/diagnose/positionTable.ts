@@ -27,6 +27,7 @@ export interface PositionCell {
   readonly lampToPlus: Brightness;
 }
 
+/** One pin of the table: what it is, and what it shows in every column. */
 export interface PositionRow {
   readonly point: PointId;
   /** Cavity or terminal name. */

@@ -34,7 +34,7 @@ export function predict(
   const tried = reach(rig, complaint);
   const melted: readonly PartId[] = tried.happenings.flatMap((each) => (each.what === "melted" ? [each.part] : []));
   const nodes = points.map(({ point }) => rig.network.nodes.get(point)!);
-  const plus = rig.network.reference === null ? 0 : rig.network.nodes.get(`${rig.network.reference}.+`)!;
+  const { plus } = rig.network;
   const shown = conditions.map((condition) => {
     reach(rig, condition, undefined, melted);
     const ohms = rig.solver.sourceOhms();

@@ -1,6 +1,6 @@
 import type { ConnectorId } from "../base/ids.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
-import { controlsOf, springsBack } from "../circuit/points.ts";
+import { controlAt, controlsOf, springsBack } from "../circuit/points.ts";
 
 /** A column before it is read: what stands where, in words and as a condition. */
 export interface Stand {
@@ -33,7 +33,7 @@ export function keyOn(circuit: Circuit): Readonly<Record<string, string>> {
 export function standsFor(circuit: Circuit, connector: ConnectorId): readonly Stand[] {
   const on = keyOn(circuit);
   const hasKey = Object.keys(on).length > 0;
-  const rest = { title: "At rest", under: hasKey ? "key off" : "", condition: {} };
+  const rest = { title: "At rest", under: hasKey ? keyWords(offOf(circuit, on)) : "", condition: {} };
   const keyed = hasKey ? [{ title: "At rest", under: keyWords(on), condition: { set: on } }] : [];
   const stands = [rest, ...keyed, ...aloneStands(circuit, on), ...togetherStands(circuit, on)];
   const plugged = stands.map((stand) => ({ ...stand, plugged: true }));
@@ -43,6 +43,11 @@ export function standsFor(circuit: Circuit, connector: ConnectorId): readonly St
     condition: { ...stand.condition, apart: [connector] },
   }));
   return [...plugged, ...apart];
+}
+
+/** The same controls at their rest positions. */
+function offOf(circuit: Circuit, on: Thrown): Thrown {
+  return Object.fromEntries(Object.keys(on).map((key) => [key, controlAt(circuit, key)?.rest ?? ""]));
 }
 
 type Thrown = Readonly<Record<string, string>>;

@@ -2,7 +2,7 @@ import type { ConnectorId, PointId } from "../base/ids.ts";
 import { assert } from "../base/outcome.ts";
 import type { Volts } from "../base/units.ts";
 import type { Circuit } from "../circuit/circuit.ts";
-import { connectorAt, isInLine, parsePoint, partAt, terminalPoint, terminalsOf } from "../circuit/points.ts";
+import { connectorAt, isInLine, parsePoint, partAt, pointAt, terminalPoint, terminalsOf } from "../circuit/points.ts";
 import type { Fault } from "../live/fault.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
@@ -108,12 +108,15 @@ function readsAlike(one: readonly PositionCell[], other: readonly PositionCell[]
   });
 }
 
-/** Where the wire at a pin leads: the part at its far end, past nothing. */
+/** Where the wire at a pin leads: the part at its far end, or the name of the page link there. */
 function leadsTo(circuit: Circuit, point: PointId): string {
   const wire = wiresAt(circuit, point)[0];
   if (!wire) return "";
   const far = parsePoint(circuit, wire.from === point ? wire.to : wire.from);
   if (!far.ok) return "";
-  const carried = far.value.kind === "cavity" ? far.value.carries : far.value.id;
-  return carried ? `to ${carried.replace(/[.-][^.-]+$/, "")}` : "";
+  const end =
+    far.value.kind === "cavity" && far.value.carries !== undefined ? pointAt(circuit, far.value.carries) : far.value;
+  if (end?.kind !== "terminal") return "";
+  const name = end.part.kind === "page-link" ? end.part.settings?.name : end.part.id;
+  return `to ${name ?? end.part.id}`;
 }

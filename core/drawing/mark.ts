@@ -53,7 +53,9 @@ export const ROLES: readonly Role[] = [
   ...WIRE_STATES.map((state): Role => `glyph-${state}`),
 ];
 
+/** Which end of a text its spot marks. */
 export type Anchor = "start" | "middle" | "end";
+/** Weights of the shipped font. */
 export type Weight = 400 | 600 | 700;
 
 /** Straight lines from spot to spot. */
@@ -66,6 +68,7 @@ export interface LineMark {
   readonly of?: string;
 }
 
+/** A circle round a spot. */
 export interface CircleMark {
   readonly mark: "circle";
   readonly at: Spot;

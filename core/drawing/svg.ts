@@ -16,6 +16,7 @@ export const TYPE_STYLE =
 /** Where the font of each weight is found: an address, or the font itself as a data address. */
 export type FontAddresses = Readonly<Record<Weight, string>>;
 
+/** How an SVG is made: its inks, its fonts, and whether it stands in a page that brings them. */
 export interface SvgOptions {
   readonly palette: Palette;
   /** Without them the font installed under the family's name is used. */

@@ -1,7 +1,9 @@
 import type { ConnectorId, PartId, WireId } from "../base/ids.ts";
+import { remember } from "../base/memo.ts";
 import { assert } from "../base/outcome.ts";
 import type { Ohms } from "../base/units.ts";
 import type { Circuit, Wire } from "../circuit/circuit.ts";
+import { netOf } from "../circuit/nets.ts";
 import { isInLine, terminalPoint } from "../circuit/points.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import type { End, FaultEffect, Kind, Part, PartView, Passing } from "../parts/kind.ts";
@@ -56,8 +58,8 @@ export interface CircuitNetwork {
   readonly wires: ReadonlyMap<WireId, readonly [number, number]>;
   /** Elements that part when this connector is pulled apart. */
   readonly pins: ReadonlyMap<ConnectorId, readonly number[]>;
-  /** Part id of the reference battery, or null where the circuit has no battery. */
-  readonly reference: PartId | null;
+  /** Node of "battery +"; node 0 where the circuit has no battery. */
+  readonly plus: NodeIndex;
   /** Elements clipped on, in the order given. */
   readonly attached: readonly number[];
 }
@@ -67,6 +69,25 @@ export function referenceBattery(circuit: Circuit): Part | null {
   const batteries = circuit.parts.filter((part) => part.kind === "battery");
   return batteries.find((part) => part.settings?.reference === true) ?? batteries[0] ?? null;
 }
+
+/**
+ * The battery whose plus is "battery +": the reference one, or the last of those in series with it. Null without battery.
+ */
+export const plusBattery = remember((circuit: Circuit): Part | null => {
+  let last = referenceBattery(circuit);
+  const batteries = circuit.parts.filter((part) => part.kind === "battery");
+  const visited = new Set<Part>();
+  while (last && !visited.has(last)) {
+    visited.add(last);
+    const plus = netOf(circuit, terminalPoint(last, "+"));
+    const next = batteries.find(
+      (part) => plus !== undefined && !visited.has(part) && netOf(circuit, terminalPoint(part, "-")) === plus,
+    );
+    if (!next) return last;
+    last = next;
+  }
+  return last;
+});
 
 /** Lays a circuit out as a network, with faults planted and things clipped on. Nothing is thrown: contacts stand open. */
 export function networkOf(
@@ -284,8 +305,8 @@ class Layout {
 
   private leadName(lead: Lead): string {
     if (lead !== "battery +" && lead !== "battery -") return lead;
-    if (!this.reference) return "=body:chassis";
-    return terminalPoint(this.reference, lead === "battery +" ? "+" : "-");
+    const battery = lead === "battery +" ? plusBattery(this.circuit) : this.reference;
+    return battery ? terminalPoint(battery, lead === "battery +" ? "+" : "-") : "=body:chassis";
   }
 
   finish(clipped: readonly Attachment[]): CircuitNetwork {
@@ -303,7 +324,7 @@ class Layout {
       parts,
       wires,
       pins,
-      reference: this.reference?.id ?? null,
+      plus: this.reference ? this.node(this.leadName("battery +")) : 0,
       attached,
     };
   }

@@ -1,8 +1,9 @@
 import type { Volts } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import type { Circuit } from "../circuit/circuit.ts";
-import { kindOf } from "../parts/catalogue.ts";
-import { settingsOf } from "../parts/view.ts";
+import { terminalPoint } from "../circuit/points.ts";
+import { liveOf } from "../live/live.ts";
+import { plusBattery } from "../live/network.ts";
 import { openVolts } from "../trade/battery.ts";
 
 /** Title of a circuit with its revision, where it has one. */
@@ -10,12 +11,9 @@ export function circuitTitle({ title, revision }: Circuit): string {
   return revision === undefined ? title : WORDS.revision(title, revision);
 }
 
-/** Volts of the reference battery at rest, as its charge gives them; those of a full one where there is none. */
+/** Volts of "battery +" with everything at rest, rounded to tenths; those of a full battery where there is none. */
 export function restVoltsOf(circuit: Circuit): Volts {
-  const batteries = circuit.parts.filter(({ kind }) => kind === "battery");
-  const battery = batteries.find(({ settings }) => settings?.reference === true) ?? batteries[0];
-  const kind = kindOf("battery");
-  if (!battery || !kind) return openVolts(1, circuit.nominalVolts);
-  const { volts, charge } = settingsOf(kind, battery, circuit.nominalVolts);
-  return (openVolts(Number(charge) / 100) * Number(volts)) / 12;
+  const battery = plusBattery(circuit);
+  const volts = battery && liveOf(circuit).points.get(terminalPoint(battery, "+"))?.volts;
+  return typeof volts === "number" ? Math.round(volts * 10) / 10 : openVolts(1, circuit.nominalVolts);
 }

@@ -1,5 +1,6 @@
 import type { Amps } from "../base/units.ts";
 import { circle, line, text } from "../drawing/shapes.ts";
+import type { Law } from "../solve/element.ts";
 import { MODEL_VOLTS } from "../trade/battery.ts";
 import { DIODES } from "./diode.ts";
 import type { FaultMode, Kind, ModelElement, PartView, SymbolShape } from "./kind.ts";
@@ -8,17 +9,25 @@ import { loadTestPoints } from "./outline.ts";
 import { amount, by, yesNo } from "./settings.ts";
 import { WEIGHTS } from "./weights.ts";
 
-/** Amps through the rotor that excite it; below half of that it gives nothing. */
+/** Amps through the rotor that excite it. */
 const EXCITING_AMPS: Amps = 0.1;
+/** Below this share of its full amps the rotor is starved: a running alternator gives nothing (a guess). */
+const STARVED = 0.4;
 /** What its diodes leave of its output with one open and with one shorted (guesses; what is lost differs by load and speed). */
 const ONE_OPEN = 0.7;
 const ONE_SHORTED = 0.4;
+/** Volts that the regulator lets go for each ampere (a guess: 0.2 V at 70 A). */
+const REGULATION_OHMS = 0.003;
+/** What lets current out of the running generator and not back in; its small drop is made good by the regulator. */
+const ONE_WAY: Law = { law: "diode", saturationAmps: 1e-3, emissionVolts: 0.015 };
+const PASSING_VOLTS = 0.15;
 const BRIDGE = ["positive-1", "positive-2", "positive-3", "negative-1", "negative-2", "negative-3"] as const;
 
 /**
  * An alternator with its regulator inside: B+, D+ (61) for the charge lamp, B-. Stopped, D+ returns through rotor and
- * regulator and the bridge blocks. Running it gives its set volts up to its rating, and D+ is as high as B+. DC knows no
- * phases: the three windings are one node, `~stator`, and when running a bad diode only lowers the rating.
+ * regulator and the bridge blocks. Running it gives its set volts up to its rating, and D+ is as high as B+, though the
+ * battery cannot feed back from B+ into D+. DC knows no phases: the three windings are one node, `~stator`, and when
+ * running a bad diode only lowers the rating.
  */
 export const alternator: Kind = {
   name: "alternator",
@@ -57,11 +66,13 @@ export const alternator: Kind = {
         key: "generator",
         a: "~raw",
         b: minus,
-        law: { law: "regulated", volts, ohms: 0.003, maxAmps },
+        law: { law: "regulated", volts: volts + PASSING_VOLTS, ohms: REGULATION_OHMS, maxAmps },
         passes: "source",
       },
-      contact("output", "~raw", output, 0.002),
-      contact("exciter", "~raw", exciter, 0.05),
+      { key: "output-way", a: "~raw", b: "~output", law: ONE_WAY, passes: "diode" },
+      contact("output", "~output", output, 0.002),
+      { key: "exciter-way", a: "~raw", b: "~exciter", law: ONE_WAY, passes: "diode" },
+      contact("exciter", "~exciter", exciter, 0.05),
       {
         key: "field",
         a: exciter,
@@ -80,7 +91,8 @@ export const alternator: Kind = {
   next(view, state, sees, around) {
     if (!around.engineRunning) return "stopped";
     const fieldAmps = Math.abs(sees.amps("field"));
-    if (state === "charging") return fieldAmps > EXCITING_AMPS / 2 ? "charging" : "no-output";
+    const fullAmps = view.number("volts") / view.number("fieldOhms");
+    if (state === "charging") return fieldAmps > STARVED * fullAmps ? "charging" : "no-output";
     if (state === "no-output") return "no-output";
     return view.yes("selfExciting") || fieldAmps > EXCITING_AMPS ? "charging" : "stopped";
   },

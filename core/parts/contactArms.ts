@@ -14,6 +14,7 @@ export interface Arm {
   readonly rest: string | null;
 }
 
+/** Where a terminal of a contact group stands in its symbol. */
 export type Row = "top" | "foot";
 
 /** How a continuity table is drawn: the arms of each control, and the row in which each terminal stands. */

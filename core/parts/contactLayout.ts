@@ -14,6 +14,8 @@ const BETWEEN_CONTROLS: GridUnits = 5;
 const RISER: GridUnits = 1.2;
 const LABEL_ROOM: GridUnits = 1.5;
 const LETTER: GridUnits = 0.62;
+/** From the label's baseline to the outline, with a terminal name between. */
+const NAME_LINE: GridUnits = 2;
 
 /** An arm with its pivot and throws in place. */
 export interface PlacedArm extends Arm {
@@ -77,7 +79,9 @@ export function layOut(
   const footY = topY + BLADE;
   const labelY = footY + LABEL_ROOM + (busCount(foot) > 0 ? 0.6 + busCount(foot) * BUS_PITCH : 0);
   const under = options.under + (options.labels ? LABEL_ROOM : 0);
-  const height = Math.ceil(footY + ringDepth(foot) + under - 1e-9);
+  // A label under a bus needs a line of its own above the terminal names.
+  const labelled = options.labels && busCount(foot) > 0 ? labelY + NAME_LINE : 0;
+  const height = Math.ceil(Math.max(footY + ringDepth(foot) + under, labelled) - 1e-9);
   const nameY = options.under > 0 ? footY + 1 : height - 0.65;
   return { groups: placed, rows: { top, foot }, topY, footY, labelY, nameY, width: field.width(), height };
 }

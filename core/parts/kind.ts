@@ -5,7 +5,9 @@ import type { Law } from "../solve/element.ts";
 
 // ---------------------------------------------------------------- what a circuit says of a part
 
+/** The value of one setting. */
 export type Setting = number | string | boolean;
+/** Settings of a part by name. */
 export type Settings = Readonly<Record<string, Setting>>;
 
 /** One position of a control: the pairs of terminals joined while it stands there. */
@@ -154,6 +156,7 @@ export interface FaultMode {
 
 // ---------------------------------------------------------------- symbol
 
+/** The two sets of symbols: IEC 60617 and North American. */
 export type Look = "iec" | "na";
 /** How a part stands right now: which contacts are closed, which were at rest, and a word such as "pulled in". */
 export interface Pose {
@@ -176,6 +179,7 @@ export interface SymbolShape {
 
 // ---------------------------------------------------------------- settings and the kind itself
 
+/** A setting that a kind of part has: its unit, default, limits, and where the default comes from. */
 export interface SettingSpec {
   readonly name: string;
   readonly label: string;
@@ -196,6 +200,7 @@ export interface SettingSpec {
   readonly source: string;
 }
 
+/** A terminal that a probe can touch. */
 export interface TestPointSpec {
   readonly terminal: string;
   /** What the probe touches: "terminal", "blade", "stud", "post". */

@@ -13,12 +13,19 @@ export interface LawTable {
   readonly numbers: Float64Array;
 }
 
+/** Code of an ideal joint in the table of laws. */
 export const JOINT = 0;
+/** Code of a resistor. */
 export const RESISTOR = 1;
+/** Code of a battery. */
 export const SOURCE = 2;
+/** Code of a filament. */
 export const LAMP = 3;
+/** Code of a motor. */
 export const MOTOR = 4;
+/** Code of a diode. */
 export const DIODE = 5;
+/** Code of a regulated source. */
 export const REGULATED = 6;
 const CODES = {
   joint: JOINT,

@@ -43,6 +43,7 @@ export function testLamp(lamp: TestLamp, nominalVolts: Volts): RatedLamp {
 /** Share of nominal volts across the lamp from which it counts as bright, and as dim (common practice, no source). */
 export const BRIGHTNESS = { brightFrom: 0.9 as Share, dimFrom: 0.3 as Share, source: PRACTICE };
 
+/** How a test lamp burns, as a person sees it. */
 export type Brightness = "bright" | "dim" | "dark";
 
 /** How a test lamp looks with these volts across it, of either sign. */

@@ -3,6 +3,7 @@ import { lengthText } from "../../core/drawing/pathText.ts";
 import { escaped, type FontAddresses, fontFaces, svgOf, TYPE_STYLE } from "../../core/drawing/svg.ts";
 import { type Paper, type Placing, type PrintPalette, placingOn } from "./paper.ts";
 
+/** How a printable page is made. */
 export interface HtmlOptions {
   readonly paper: Paper;
   readonly palette: PrintPalette;

@@ -7,6 +7,7 @@ import { POINT_MM } from "../../core/drawing/scale.ts";
 import { fontBytes, TYPE_FEATURES } from "./fonts.ts";
 import { type Paper, type PrintPalette, placingOn } from "./paper.ts";
 
+/** How a PDF is made. */
 export interface PdfOptions {
   readonly paper: Paper;
   readonly palette: PrintPalette;
