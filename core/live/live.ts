@@ -8,6 +8,7 @@ import type { Fault } from "./fault.ts";
 import { Rig } from "./rig.ts";
 import { type Happening, moveTo, reach, restore, type Settled } from "./settle.ts";
 import { type Snapshot, snapshotOf } from "./snapshot.ts";
+import { type PartStates, resume, type Standing, statesOf } from "./standing.ts";
 import { unsetCombinations } from "./unset.ts";
 
 /** Live state of one point. Volts are to the reference battery's negative post; null where it floats. */
@@ -69,11 +70,30 @@ export function liveOf(
 ): Live {
   const rig = new Rig(circuit, faults, clipped);
   const good = faults.length > 0 ? workOf(circuit, condition) : null;
-  return readOut(rig, condition, (beforeMelt) => reach(rig, condition, beforeMelt), good);
+  return readOut(rig, condition, (beforeMelt) => reach(rig, condition, beforeMelt), good).live;
 }
 
 /** Live state after going on from where a rig stands; latches, relays and melted fuses keep their history. */
 export function liveAfter(rig: Rig, condition: Condition, healthyWork: Work | null = null): Live {
+  return liveFrom(rig, null, condition, healthyWork).live;
+}
+
+/** Live state, and what goes on from it. */
+export interface Reached {
+  readonly live: Live;
+  /** The states that parts were left in: where the next condition goes on from. */
+  readonly states: PartStates;
+  readonly work: Work;
+  /** Whether the rig still stands there: trying out unset outputs, or a round that chatters, leaves it elsewhere. */
+  readonly isRigThere: boolean;
+}
+
+/**
+ * Live state after going on from where a circuit stood, or with null from where the rig stands. A function of circuit,
+ * faults, standing and condition alone: the rig only saves laying them out anew.
+ */
+export function liveFrom(rig: Rig, before: Standing | null, condition: Condition, healthyWork: Work | null): Reached {
+  if (before) resume(rig, before);
   return readOut(rig, condition, (beforeMelt) => moveTo(rig, condition, beforeMelt), healthyWork);
 }
 
@@ -87,13 +107,24 @@ export function workOf(circuit: Circuit, condition: Condition): Work {
   return snapshotOf(rig).doing;
 }
 
-function readOut(rig: Rig, condition: Condition, bring: (beforeMelt: () => void) => Settled, good: Work | null): Live {
+function readOut(
+  rig: Rig,
+  condition: Condition,
+  bring: (beforeMelt: () => void) => Settled,
+  good: Work | null,
+): Reached {
   let before: Live | null = null;
   const settled = bring(() => {
     before ??= assemble(rig, condition, [snapshotOf(rig)], { calm: true, happenings: [], round: [] }, good, null);
   });
+  const states = statesOf(rig);
   const moments = settled.round.length > 0 ? roundOf(rig, settled) : unsetCombinations(rig, () => snapshotOf(rig));
-  return assemble(rig, condition, moments, settled, good, before);
+  return {
+    live: assemble(rig, condition, moments, settled, good, before),
+    states,
+    work: moments[0]!.doing,
+    isRigThere: settled.round.length === 0 && moments.length === 1,
+  };
 }
 
 /** A snapshot in each state of a chattering round. */

@@ -1,6 +1,6 @@
 import type { ConnectorId, ControlKey, PartId } from "../base/ids.ts";
 import { assert } from "../base/outcome.ts";
-import type { Celsius, Ohms } from "../base/units.ts";
+import type { Amps, Celsius, Ohms } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { controlAt, controlsOf, isInLine, springsBack, terminalPoint } from "../circuit/points.ts";
 import type { Around, Sees } from "../parts/kind.ts";
@@ -18,6 +18,13 @@ const GOOD = "good";
 /** Ambient of the tables: copper has its stated ohms here. */
 export const TABLE_CELSIUS: Celsius = 20;
 
+/** A part that may melt: the element that does, and its rating. */
+export interface Meltable {
+  readonly placed: PlacedPart;
+  readonly element: number;
+  readonly rating: Amps;
+}
+
 /**
  * A circuit wired up with given faults, in a condition, with its relays and fuses in some state: the one thing here
  * that changes. `core/live/settle.ts` brings it to rest after each throw; `core/live/live.ts` reads it out.
@@ -32,7 +39,7 @@ export class Rig {
   readonly states = new Map<PartId, string>();
   /** Parts that may move by themselves, and parts that may melt. */
   readonly movable: readonly PlacedPart[];
-  readonly meltable: readonly PlacedPart[];
+  readonly meltable: readonly Meltable[];
   private readonly positions = new Map<ControlKey, string>();
   private readonly closedKeys = new Map<PartId, ReadonlySet<string>>();
   /** What parts see, and what stands around them until a throw changes it: made once, since every pass asks for them. */
@@ -54,7 +61,7 @@ export class Rig {
     } else this.solver = new Solver(compile({ nodeCount, elements: elements.map((placed) => placed.element) }));
     this.isOpen = Uint8Array.from(elements, ({ element }) => (passesNothing(element) ? 1 : 0));
     const parts = [...this.network.parts.values()];
-    this.meltable = parts.filter(({ kind }) => kind.start === GOOD);
+    this.meltable = parts.filter(({ kind }) => kind.start === GOOD).map(meltableOf);
     this.movable = parts.filter(({ kind, held }) => kind.start !== "" && kind.start !== GOOD && held === null);
     this.toRest();
   }
@@ -216,6 +223,12 @@ export class Rig {
     const law = open ? OPEN : copper ? atAmbient(element, this.condition.ambientC ?? TABLE_CELSIUS) : element;
     this.solver.setElement(index, { ...law, a: element.a, b: element.b });
   }
+}
+
+function meltableOf(placed: PlacedPart): Meltable {
+  const element = placed.elements.get("link");
+  assert(element !== undefined, `${placed.part.id} has a link that can melt`);
+  return { placed, element, rating: placed.view.number("amps") };
 }
 
 /** Whether two networks have the same elements between the same nodes, whatever their laws. */

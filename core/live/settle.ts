@@ -73,14 +73,19 @@ interface Still {
   readonly round: readonly ReadonlyMap<PartId, string>[];
 }
 
+const CALM: Still = { calm: true, moved: [], round: [] };
+const LOST: Still = { calm: false, moved: [], round: [] };
+
 function untilStill(rig: Rig): Still {
-  const seen = new Map<string, number>();
+  // Most throws move nothing else: what remembers the round is made when something does.
+  let seen: Map<string, number> | null = null;
   const history: ReadonlyMap<PartId, string>[] = [];
   for (let pass = 0; pass < MOST_PASSES; pass++) {
-    if (!rig.solver.solve().converged) return { calm: false, moved: [], round: [] };
+    if (!rig.solver.solve().converged) return LOST;
     const moves = wanted(rig);
-    if (moves.length === 0) return { calm: true, moved: [], round: [] };
+    if (moves.length === 0) return CALM;
     const key = spell(rig);
+    seen ??= new Map();
     const before = seen.get(key);
     if (before !== undefined) return oneAtATime(rig, history[0]!, history.slice(before));
     seen.set(key, pass);
@@ -101,7 +106,7 @@ function oneAtATime(
   restore(rig, start);
   const seen = new Set<string>();
   for (let pass = 0; pass < MOST_PASSES; pass++) {
-    if (!rig.solver.solve().converged) return { calm: false, moved: [], round: [] };
+    if (!rig.solver.solve().converged) return LOST;
     const key = spell(rig);
     if (seen.has(key)) break;
     seen.add(key);
@@ -117,13 +122,17 @@ export function restore(rig: Rig, states: ReadonlyMap<PartId, string>): void {
   for (const placed of rig.network.parts.values()) rig.enter(placed, states.get(placed.part.id) ?? placed.kind.start);
 }
 
+const NO_MOVES: (readonly [PlacedPart, string])[] = [];
+
 /** Parts that want to move, with the state each wants. */
 function wanted(rig: Rig): readonly (readonly [PlacedPart, string])[] {
-  const moves: (readonly [PlacedPart, string])[] = [];
+  let moves: (readonly [PlacedPart, string])[] = NO_MOVES;
   for (const placed of rig.movable) {
     const state = rig.states.get(placed.part.id)!;
     const next = placed.kind.next(placed.view, state, rig.sees(placed), rig.around(placed));
-    if (next !== state) moves.push([placed, next]);
+    if (next === state) continue;
+    if (moves === NO_MOVES) moves = [];
+    moves.push([placed, next]);
   }
   return moves;
 }
@@ -147,12 +156,11 @@ interface Hot {
 /** The overloaded fuse (or fused jumper) whose gate time is smallest, or null where every one is within its rating. */
 function hottestFuse(rig: Rig): Hot | null {
   let hottest: Hot | null = null;
-  for (const placed of rig.meltable) {
+  for (const { placed, element, rating } of rig.meltable) {
+    const amps = Math.abs(rig.solver.amps(element));
+    if (amps <= MELTS_ABOVE * rating) continue;
     const { part, view } = placed;
     if (rig.states.get(part.id) === "melted") continue;
-    const amps = Math.abs(rig.sees(placed).amps("link"));
-    const rating = view.number("amps");
-    if (amps <= MELTS_ABOVE * rating) continue;
     const { least, most } = meltWindow(view.word("family") as FuseFamily, rating, amps);
     const hot: Hot = { placed, share: amps / rating, event: { part: part.id, amps, least, most } };
     if (!hottest || isSooner(hot, hottest)) hottest = hot;

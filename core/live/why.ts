@@ -8,8 +8,9 @@ import type { NodeIndex } from "../solve/element.ts";
 import type { Fault } from "./fault.ts";
 import type { Placed } from "./network.ts";
 import { Rig } from "./rig.ts";
-import { reach } from "./settle.ts";
+import { moveTo, reach } from "./settle.ts";
 import { snapshotOf } from "./snapshot.ts";
+import { resume, type Standing } from "./standing.ts";
 import { openEdges, traceTo } from "./trace.ts";
 
 /** One part on a path: which of its ways is used, and in what state or position it stands. */
@@ -37,10 +38,25 @@ export interface Why {
   readonly changes: readonly { readonly control: ControlKey; readonly position: string; readonly state: WireState }[];
 }
 
+/** How a rig is brought to a condition. */
+type Bring = (rig: Rig, condition: Condition) => void;
+
 /** Why a point has its state in a condition, with or without faults. The point must exist in the circuit. */
 export function whyOf(circuit: Circuit, point: PointId, condition: Condition, faults: readonly Fault[] = []): Why {
+  return whyBy(circuit, point, condition, faults, reach);
+}
+
+/** Why a point has its state where a circuit stands: what would change it goes on from there, latches and all. */
+export function whyFrom(circuit: Circuit, point: PointId, now: Standing, faults: readonly Fault[] = []): Why {
+  return whyBy(circuit, point, now.condition, faults, (rig, condition) => {
+    resume(rig, now);
+    moveTo(rig, condition);
+  });
+}
+
+function whyBy(circuit: Circuit, point: PointId, condition: Condition, faults: readonly Fault[], bring: Bring): Why {
   const rig = new Rig(circuit, faults);
-  reach(rig, condition);
+  bring(rig, condition);
   const node = rig.network.nodes.get(point);
   assert(node !== undefined, `no point ${point}`);
   const moment = snapshotOf(rig);
@@ -66,7 +82,7 @@ export function whyOf(circuit: Circuit, point: PointId, condition: Condition, fa
     feed: feed && withSource(rig, feed, node, posts),
     back: back && passedAlong(rig, back),
     stops: distinct(stops.filter((stop) => stop.beyond !== state && stop.beyond !== "floating")),
-    changes: changesOf(circuit, point, condition, faults, state),
+    changes: changesOf(new Rig(circuit, faults), point, condition, state, bring),
   };
 }
 
@@ -141,20 +157,13 @@ function passed(rig: Rig, { owner, key, passes }: Placed): Passed {
   return { part: owner, way: passes === "contact" && !isOnlyWay ? key : "", because };
 }
 
-function changesOf(
-  circuit: Circuit,
-  point: PointId,
-  condition: Condition,
-  faults: readonly Fault[],
-  state: WireState,
-): Why["changes"] {
-  const rig = new Rig(circuit, faults);
+function changesOf(rig: Rig, point: PointId, condition: Condition, state: WireState, bring: Bring): Why["changes"] {
   const node = rig.network.nodes.get(point)!;
-  return controlsOf(circuit).flatMap(({ key, control }) => {
+  return controlsOf(rig.circuit).flatMap(({ key, control }) => {
     const now = condition.set?.[key] ?? control.positions[0]?.name;
     return control.positions.flatMap(({ name }) => {
       if (name === now) return [];
-      reach(rig, { ...condition, set: { ...condition.set, [key]: name } });
+      bring(rig, { ...condition, set: { ...condition.set, [key]: name } });
       const then = snapshotOf(rig).nodes.state[node]!;
       return then === state ? [] : [{ control: key, position: name, state: then }];
     });
