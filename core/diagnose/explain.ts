@@ -89,7 +89,12 @@ export function whyOf(outcomes: readonly OutcomeOf[]): string {
 /** A suspect by what it sits on; with its mode where the same thing stands in several outcomes. */
 function nameIn(shown: readonly OutcomeOf[], { fault }: Suspect): string {
   const holding = shown.filter(({ leaves }) => leaves.some((other) => other.fault.target === fault.target));
-  return holding.length > 1 ? `${fault.target} ${fault.mode.replaceAll("-", " ")}` : fault.target;
+  return holding.length > 1 ? `${fault.target} ${modeWords(fault.mode)}` : fault.target;
+}
+
+/** A mode in words: "stuck-open-4-6" is "stuck open 4-6", the contact's own dash kept. */
+function modeWords(mode: string): string {
+  return mode.replace(/(?<=[a-z])-/g, " ");
 }
 
 function capital(word: string): string {
