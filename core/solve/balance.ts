@@ -1,6 +1,6 @@
 import type { Amps } from "../base/units.ts";
 import type { Companion } from "./companion.ts";
-import { ampsAcross, RESISTOR } from "./laws.ts";
+import { ampsAcross } from "./laws.ts";
 
 /** A node may be out of balance by this many amps in a solution. */
 export const BALANCED_AMPS: Amps = 1e-9;
@@ -15,15 +15,22 @@ const LAST_DIGITS = 16 * 2 ** -52;
  * amps that flow out of each unknown and are not made good. True where all are within what is allowed.
  */
 export function isBalanced(companion: Companion, volts: Float64Array, excess: Float64Array): boolean {
-  const { pattern, table } = companion;
-  const { aOf, bOf, placeOf } = pattern;
+  const { pattern, table, siemens, plain, pushing } = companion;
+  const { aOf, bOf } = pattern;
   excess.fill(0);
-  for (let e = 0; e < placeOf.length; e++) {
-    if (placeOf[e]! < 0) continue;
+  for (let k = 0; k < plain.length; k++) {
+    const e = plain[k]!;
     const a = aOf[e]!;
     const b = bOf[e]!;
-    const across = (a >= 0 ? volts[a]! : 0) - (b >= 0 ? volts[b]! : 0);
-    const passed = table.code[e] === RESISTOR ? table.numbers[4 * e]! * across : ampsAcross(table, e, across);
+    const passed = siemens[e]! * ((a >= 0 ? volts[a]! : 0) - (b >= 0 ? volts[b]! : 0));
+    if (a >= 0) excess[a] = excess[a]! + passed;
+    if (b >= 0) excess[b] = excess[b]! - passed;
+  }
+  for (let k = 0; k < pushing.length; k++) {
+    const e = pushing[k]!;
+    const a = aOf[e]!;
+    const b = bOf[e]!;
+    const passed = ampsAcross(table, e, (a >= 0 ? volts[a]! : 0) - (b >= 0 ? volts[b]! : 0));
     if (a >= 0) excess[a] = excess[a]! + passed;
     if (b >= 0) excess[b] = excess[b]! - passed;
   }

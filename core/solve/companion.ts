@@ -2,7 +2,7 @@ import type { Amps, Siemens, Volts } from "../base/units.ts";
 import { emptyFactor, type Factor, refactor, touch } from "./factor.ts";
 import { ampsAcross, DIODE, isBent, LAMP, type LawTable, MOTOR, REGULATED, SOURCE, slopeAt, tableOf } from "./laws.ts";
 import type { Pattern } from "./pattern.ts";
-import { solveTriangles } from "./triangles.ts";
+import { type Reach, reachOf, solveFar, solveNear, solveTriangles } from "./triangles.ts";
 
 /**
  * The straight network that stands for the real one in one pass of Newton's method: every law is replaced by a line
@@ -23,9 +23,12 @@ export interface Companion {
   /** Amps pushed into the unknowns, and their volts. Size n. */
   readonly amps: Float64Array;
   readonly volts: Float64Array;
-  /** Elements with a bent law, and elements whose line may have an offset, both rising. */
+  /** Elements with a bent law, elements whose line may have an offset, and resistors, all rising. */
   bent: Int32Array;
   pushing: Int32Array;
+  plain: Int32Array;
+  /** The unknowns that a pass needs: those at pushing elements, and all above them. */
+  reach: Reach;
   /** Room for a list of bent elements. Size E. */
   readonly unsettled: Int32Array;
 }
@@ -47,6 +50,8 @@ export function companionOf(pattern: Pattern): Companion {
     volts: reals(pattern.unknowns),
     bent: new Int32Array(0),
     pushing: new Int32Array(0),
+    plain: new Int32Array(0),
+    reach: reachOf(pattern, []),
     unsettled: new Int32Array(elements.length),
   };
   listBent(companion);
@@ -54,18 +59,26 @@ export function companionOf(pattern: Pattern): Companion {
   return companion;
 }
 
-/** Lists anew which elements are bent or pushing, after laws changed. Elements with both ends on one node are neither. */
+/** Lists anew which elements are bent, pushing or plain, after laws changed. Those with both ends on one node are none. */
 export function listBent(companion: Companion): void {
   const { code } = companion.table;
   const bent: number[] = [];
   const pushing: number[] = [];
+  const plain: number[] = [];
   for (let e = 0; e < code.length; e++) {
     if (companion.pattern.placeOf[e]! < 0) continue;
     if (isBent(code[e]!)) bent.push(e);
     if (isBent(code[e]!) || code[e] === SOURCE) pushing.push(e);
+    else plain.push(e);
   }
   companion.bent = Int32Array.from(bent);
   companion.pushing = Int32Array.from(pushing);
+  companion.plain = Int32Array.from(plain);
+  const { aOf, bOf } = companion.pattern;
+  companion.reach = reachOf(
+    companion.pattern,
+    pushing.flatMap((e) => [aOf[e]!, bOf[e]!]),
+  );
 }
 
 /** Volts from a to b of element e in the volts of the unknowns. */
@@ -75,7 +88,10 @@ export function voltsOver(pattern: Pattern, volts: Float64Array, e: number): Vol
   return (a >= 0 ? volts[a]! : 0) - (b >= 0 ? volts[b]! : 0);
 }
 
-/** One pass: factors what changed and solves the straight network. Returns how many columns were factored. */
+/**
+ * One pass: factors what changed and solves the straight network, as far as its bent elements see it; `fillVolts` does
+ * the rest. Returns how many columns were factored.
+ */
 export function solveCompanion(companion: Companion): number {
   const { pattern, factor, offset, amps, volts, pushing } = companion;
   const { aOf, bOf } = pattern;
@@ -89,8 +105,13 @@ export function solveCompanion(companion: Companion): number {
     if (a >= 0) amps[a] = amps[a]! - pushed;
     if (b >= 0) amps[b] = amps[b]! + pushed;
   }
-  solveTriangles(pattern, factor, amps, volts);
+  solveNear(pattern, factor, companion.reach, amps, volts);
   return columns;
+}
+
+/** Fills the volts of all unknowns after a pass. */
+export function fillVolts({ pattern, factor, reach, volts }: Companion): void {
+  solveFar(pattern, factor, reach, volts);
 }
 
 /**

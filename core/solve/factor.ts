@@ -64,14 +64,17 @@ export function touchAll(factor: Factor): void {
  */
 export function refactor(pattern: Pattern, factor: Factor, siemens: Float64Array): number {
   if (factor.touchedCount === 0) return 0;
-  sumTouched(pattern, factor, siemens);
-  return factorStale(pattern, factor);
+  return factorStale(pattern, factor, sumTouched(pattern, factor, siemens));
 }
 
-/** Sums are made anew, never changed by a difference: that would leave conductance behind where a contact opened. */
-function sumTouched(pattern: Pattern, factor: Factor, siemens: Float64Array): void {
+/**
+ * Sums touched places and marks the columns above them; returns the first of these. Sums are made anew, never changed by a
+ * difference: that would leave conductance behind where a contact opened.
+ */
+function sumTouched(pattern: Pattern, factor: Factor, siemens: Float64Array): number {
   const { edges, elementStart, elementAt, columnOf, parentOf } = pattern;
   const { placed, touched, isTouched, isStale } = factor;
+  let first = pattern.unknowns;
   for (let k = 0; k < factor.touchedCount; k++) {
     const place = touched[k]!;
     isTouched[place] = 0;
@@ -81,20 +84,22 @@ function sumTouched(pattern: Pattern, factor: Factor, siemens: Float64Array): vo
     if (sum === placed[place]) continue;
     placed[place] = sum;
     let column = place < edges ? columnOf[place]! : place - edges;
+    if (column < first) first = column;
     while (column >= 0 && isStale[column] === 0) {
       isStale[column] = 1;
       column = parentOf[column]!;
     }
   }
   factor.touchedCount = 0;
+  return first;
 }
 
-function factorStale(pattern: Pattern, factor: Factor): number {
+function factorStale(pattern: Pattern, factor: Factor, first: number): number {
   const { unknowns, columnStart, columnOf, rowStart, edgeInRow, targetStart, target } = pattern;
   const { placed, edge, leak, share, ohms, isStale } = factor;
   const edges = pattern.edges;
   let done = 0;
-  for (let i = 0; i < unknowns; i++) {
+  for (let i = first; i < unknowns; i++) {
     if (isStale[i] === 0) continue;
     isStale[i] = 0;
     done++;

@@ -3,7 +3,7 @@ import { type Companion, drawAt, drawPiece, pieceAt, voltsOver } from "./compani
 import { ampsAcross, DIODE, LAMP, REGULATED } from "./laws.ts";
 
 /** A line may be off its law by this many amps where it is used ... */
-const SETTLED_AMPS: Amps = 1e-12;
+const SETTLED_AMPS: Amps = 2e-11;
 /** ... a diode's by no more than this share of its saturation amps ... */
 const SETTLED_SHARE = 1e-3;
 /** ... and by a few last digits of the volts at its ends, about 9 units, times its slope. */

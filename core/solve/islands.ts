@@ -9,15 +9,13 @@ export const GROUNDED = -1;
  * threshold: what conducts anything at all has an edge or a leak above 0.
  */
 export function islandsOf(pattern: Pattern, factor: Factor): Int32Array {
-  const { unknowns, columnStart, rowOf } = pattern;
+  const { unknowns, rowOf, columnOf } = pattern;
   const { leak, edge } = factor;
   const island = new Int32Array(unknowns);
-  for (let j = unknowns - 1; j >= 0; j--) {
-    let found = leak[j]! > 0 ? GROUNDED : j;
-    for (let p = columnStart[j]!, end = columnStart[j + 1]!; p < end && found === j; p++) {
-      if (edge[p]! > 0) found = island[rowOf[p]!]!;
-    }
-    island[j] = found;
+  for (let j = 0; j < unknowns; j++) island[j] = leak[j]! > 0 ? GROUNDED : j;
+  for (let p = rowOf.length - 1; p >= 0; p--) {
+    const column = columnOf[p]!;
+    if (island[column] === column && edge[p]! > 0) island[column] = island[rowOf[p]!]!;
   }
   return island;
 }

@@ -1,5 +1,5 @@
 import { isBalanced } from "./balance.ts";
-import { type Companion, drawAt, drawPiece, refine, solveCompanion, voltsOver } from "./companion.ts";
+import { type Companion, drawAt, drawPiece, fillVolts, refine, solveCompanion, voltsOver } from "./companion.ts";
 import { isSettled, isTurningOff, isTurningOn, redraw } from "./guards.ts";
 import { GROUNDED, islandsOf } from "./islands.ts";
 import { REGULATED } from "./laws.ts";
@@ -30,9 +30,14 @@ export function searchByNewton(companion: Companion, excess: Float64Array, limit
   for (let pass = 1; pass <= limit; pass++) {
     work.columns += solveCompanion(companion);
     work.passes++;
-    if (pass > PLAIN_PASSES || misses > 0) refine(companion);
+    const isRefined = pass > PLAIN_PASSES || misses > 0;
+    if (isRefined) {
+      fillVolts(companion);
+      refine(companion);
+    }
     if (pass > STRICT_PASSES) slack = Math.min(slack * WIDEN, WIDEST);
     if (redrawUnsettled(companion, slack) || holdIsland(companion)) continue;
+    if (!isRefined) fillVolts(companion);
     if (isBalanced(companion, volts, excess)) return true;
     if (++misses > MISSES || bent.length === 0) return false;
     for (let k = 0; k < bent.length; k++) drawAt(companion, bent[k]!, voltsOver(pattern, volts, bent[k]!));

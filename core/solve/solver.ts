@@ -13,7 +13,7 @@ import {
 } from "./companion.ts";
 import { searchDamped } from "./damped.ts";
 import type { Element, NodeIndex } from "./element.ts";
-import { emptyFactor, type Factor, refactor, touchAll } from "./factor.ts";
+import { emptyFactor, type Factor, refactor, touch } from "./factor.ts";
 import { drawFirst } from "./guards.ts";
 import { inverseDiagonal } from "./inverse.ts";
 import { GROUNDED, islandsOf } from "./islands.ts";
@@ -171,11 +171,15 @@ export class Solver {
   /** Ohms from each node to node 0 with the sources dead and each element at its present volts over amps. Size nodeCount. */
   sourceOhms(): Float64Array {
     const { factor, islands } = this.deadNetwork();
+    const { unknownOf } = this.pattern;
     const diagonal = inverseDiagonal(this.pattern, factor);
-    return Float64Array.from(this.pattern.unknownOf, (unknown) => {
-      if (unknown < 0) return 0;
-      return islands[unknown] === GROUNDED ? diagonal[unknown]! : Number.POSITIVE_INFINITY;
-    });
+    const ohms = new Float64Array(unknownOf.length);
+    for (let node = 0; node < ohms.length; node++) {
+      const unknown = unknownOf[node]!;
+      if (unknown < 0) continue;
+      ohms[node] = islands === null || islands[unknown] === GROUNDED ? diagonal[unknown]! : Number.POSITIVE_INFINITY;
+    }
+    return ohms;
   }
 
   /** Ohms between two nodes with the sources dead, as for `sourceOhms`; `Infinity` where nothing joins them. */
@@ -184,7 +188,7 @@ export class Solver {
     const from = this.pattern.unknownOf[a]!;
     const to = this.pattern.unknownOf[b]!;
     if (from === to) return 0;
-    const islandOf = (unknown: number): number => (unknown < 0 ? GROUNDED : islands[unknown]!);
+    const islandOf = (unknown: number): number => (unknown < 0 || islands === null ? GROUNDED : islands[unknown]!);
     if (islandOf(from) !== islandOf(to)) return Number.POSITIVE_INFINITY;
     const amps = new Float64Array(this.pattern.unknowns);
     const volts = new Float64Array(this.pattern.unknowns);
@@ -196,19 +200,20 @@ export class Solver {
 
   private deadNetwork(): DeadNetwork {
     const { pattern, companion } = this;
-    this.dead ??= {
-      siemens: new Float64Array(pattern.placeOf.length),
-      factor: emptyFactor(pattern),
-      islands: new Int32Array(pattern.unknowns),
-    };
+    this.dead ??= { siemens: new Float64Array(pattern.placeOf.length), factor: emptyFactor(pattern), islands: null };
     if (this.isDeadFresh) return this.dead;
     const { siemens, factor } = this.dead;
+    const { code } = companion.table;
     for (let e = 0; e < siemens.length; e++) {
-      siemens[e] = chordAt(companion.table, e, this.voltsAcross(e), companion.piece[e] === 0);
+      const now = isBent(code[e]!)
+        ? chordAt(companion.table, e, voltsOver(pattern, companion.volts, e), companion.piece[e] === 0)
+        : companion.siemens[e]!;
+      if (now === siemens[e]) continue;
+      siemens[e] = now;
+      touch(factor, pattern.placeOf[e]!);
     }
-    touchAll(factor);
     this.work.columns += refactor(pattern, factor, siemens);
-    this.dead.islands = islandsOf(pattern, factor);
+    this.dead.islands = factor.zeroPivots === 0 ? null : islandsOf(pattern, factor);
     this.isDeadFresh = true;
     return this.dead;
   }
@@ -218,5 +223,6 @@ export class Solver {
 interface DeadNetwork {
   readonly siemens: Float64Array;
   readonly factor: Factor;
-  islands: Int32Array;
+  /** Null where nothing floats. */
+  islands: Int32Array | null;
 }

@@ -1,24 +1,81 @@
 import type { Factor } from "./factor.ts";
 import type { Pattern } from "./pattern.ts";
 
+// Most columns have one edge or two, so that sweeps run along lists of edges: loops so short would cost more than they do.
+
 /**
  * Volts of the unknowns for the amps pushed into them, by one sweep down the columns and one back. `amps` (size n) is
  * used up; `volts` (size n) is filled. The last column of a floating island is held at 0 V.
  */
 export function solveTriangles(pattern: Pattern, factor: Factor, amps: Float64Array, volts: Float64Array): void {
-  const { unknowns, columnStart, rowOf } = pattern;
+  const { rowOf, columnOf } = pattern;
   const { share, ohms } = factor;
-  for (let j = 0; j < unknowns; j++) {
-    const pushed = amps[j]!;
-    if (pushed === 0) continue;
-    for (let p = columnStart[j]!, end = columnStart[j + 1]!; p < end; p++) {
-      const row = rowOf[p]!;
-      amps[row] = amps[row]! + share[p]! * pushed;
-    }
+  for (let p = 0; p < rowOf.length; p++) {
+    const row = rowOf[p]!;
+    amps[row] = amps[row]! + share[p]! * amps[columnOf[p]!]!;
   }
-  for (let j = unknowns - 1; j >= 0; j--) {
-    let sum = amps[j]! * ohms[j]!;
-    for (let p = columnStart[j]!, end = columnStart[j + 1]!; p < end; p++) sum += share[p]! * volts[rowOf[p]!]!;
-    volts[j] = sum;
+  for (let j = 0; j < volts.length; j++) volts[j] = amps[j]! * ohms[j]!;
+  for (let p = rowOf.length - 1; p >= 0; p--) {
+    const column = columnOf[p]!;
+    volts[column] = volts[column]! + share[p]! * volts[rowOf[p]!]!;
+  }
+}
+
+/**
+ * A set of unknowns that holds every unknown above one of its own in the elimination tree. What is pushed into them
+ * alone moves them alone until the last sweep back, and their volts hang on no others.
+ */
+export interface Reach {
+  /** Its columns, and the edges of its columns and of all others, each rising. */
+  readonly columns: Int32Array;
+  readonly near: Int32Array;
+  readonly far: Int32Array;
+}
+
+/** The least such set with these unknowns; -1 is passed over. */
+export function reachOf(pattern: Pattern, unknowns: Iterable<number>): Reach {
+  const { parentOf, columnOf } = pattern;
+  const isIn = new Uint8Array(parentOf.length);
+  for (const unknown of unknowns) {
+    for (let column = unknown; column >= 0 && isIn[column] === 0; column = parentOf[column]!) isIn[column] = 1;
+  }
+  return {
+    columns: Int32Array.from([...isIn.keys()].filter((column) => isIn[column] === 1)),
+    near: Int32Array.from([...columnOf.keys()].filter((p) => isIn[columnOf[p]!] === 1)),
+    far: Int32Array.from([...columnOf.keys()].filter((p) => isIn[columnOf[p]!] === 0)),
+  };
+}
+
+/** As `solveTriangles`, where nothing is pushed outside the reach; fills the volts of the reach, and 0 elsewhere. */
+export function solveNear(
+  pattern: Pattern,
+  factor: Factor,
+  reach: Reach,
+  amps: Float64Array,
+  volts: Float64Array,
+): void {
+  const { rowOf, columnOf } = pattern;
+  const { share, ohms } = factor;
+  const { columns, near } = reach;
+  for (let k = 0; k < near.length; k++) {
+    const p = near[k]!;
+    const row = rowOf[p]!;
+    amps[row] = amps[row]! + share[p]! * amps[columnOf[p]!]!;
+  }
+  volts.fill(0);
+  for (let k = 0; k < columns.length; k++) volts[columns[k]!] = amps[columns[k]!]! * ohms[columns[k]!]!;
+  sweepBack(pattern, factor, near, volts);
+}
+
+/** Fills the volts outside the reach from those inside. */
+export function solveFar(pattern: Pattern, factor: Factor, reach: Reach, volts: Float64Array): void {
+  sweepBack(pattern, factor, reach.far, volts);
+}
+
+function sweepBack({ rowOf, columnOf }: Pattern, { share }: Factor, edges: Int32Array, volts: Float64Array): void {
+  for (let k = edges.length - 1; k >= 0; k--) {
+    const p = edges[k]!;
+    const column = columnOf[p]!;
+    volts[column] = volts[column]! + share[p]! * volts[rowOf[p]!]!;
   }
 }

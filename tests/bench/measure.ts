@@ -1,0 +1,34 @@
+/** Warm-up before anything is measured: code that is still being compiled is many times slower. */
+const WARM_MS = 400;
+
+/** How a job is measured. */
+export interface Measure {
+  /** Runs at most, and milliseconds at most; three runs at least. */
+  readonly times: number;
+  readonly mostMs: number;
+  readonly warmMs?: number;
+  /** Done before every run and not counted. */
+  readonly before?: () => void;
+}
+
+/** Median milliseconds of a job, after a warm-up. */
+export function medianMs(job: () => void, { times, mostMs, warmMs = WARM_MS, before }: Measure): number {
+  const spent: number[] = [];
+  const once = (): number => {
+    before?.();
+    const start = performance.now();
+    job();
+    return performance.now() - start;
+  };
+  const warmUntil = performance.now() + warmMs;
+  while (performance.now() < warmUntil) once();
+  const until = performance.now() + mostMs;
+  while (spent.length < times && (spent.length < 3 || performance.now() < until)) spent.push(once());
+  return median(spent);
+}
+
+/** The middle one of some numbers. */
+export function median(numbers: readonly number[]): number {
+  const sorted = numbers.toSorted((a, b) => a - b);
+  return sorted[sorted.length >> 1]!;
+}

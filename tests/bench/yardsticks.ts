@@ -1,0 +1,80 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { LuDecomposition, Matrix } from "ml-matrix";
+import type { Rig } from "../../core/live/rig.ts";
+import { emptyFactor, refactor, touchAll } from "../../core/solve/factor.ts";
+import { inverseDiagonal } from "../../core/solve/inverse.ts";
+import { chordAt, tableOf } from "../../core/solve/laws.ts";
+import { deckOf } from "../reference/deck.ts";
+import { INSTALL, TOLERANCES } from "../reference/ngspice.ts";
+import { medianMs } from "./measure.ts";
+
+/** Milliseconds of one process of the reference for one operating point of this circuit, from start to end. */
+export function referenceMs(rig: Rig): number {
+  const room = mkdtempSync(join(tmpdir(), "wirefathom-bench-"));
+  try {
+    const file = join(room, "bench.cir");
+    writeFileSync(file, `${deckOf(rig).text}.options ${TOLERANCES[0]} itl1=500\n.op\n.end\n`);
+    return medianMs(
+      () => {
+        const { error } = spawnSync("ngspice", ["-b", file], { stdio: "ignore" });
+        if (error) throw new Error(INSTALL);
+      },
+      { times: 15, mostMs: 4_000, warmMs: 0 },
+    );
+  } finally {
+    rmSync(room, { recursive: true, force: true });
+  }
+}
+
+/** Siemens of every element as it stands. */
+function siemensOf(rig: Rig): Float64Array {
+  const { elements } = rig.network;
+  const table = tableOf(elements.map(({ element }) => element));
+  return Float64Array.from(elements, (_, e) =>
+    rig.isOpen[e] ? 0 : chordAt(table, e, rig.solver.voltsAcross(e), true),
+  );
+}
+
+/** Milliseconds of one dense LU factorisation of the contracted nodal matrix. */
+export function denseMs(rig: Rig): number {
+  const { unknowns, aOf, bOf, placeOf } = rig.solver.pattern;
+  const matrix = Matrix.zeros(unknowns, unknowns);
+  const add = (row: number, column: number, siemens: number): void => {
+    if (row >= 0 && column >= 0) matrix.set(row, column, matrix.get(row, column) + siemens);
+  };
+  siemensOf(rig).forEach((siemens, e) => {
+    const [a, b] = [aOf[e]!, bOf[e]!];
+    if (placeOf[e]! < 0) return;
+    add(a, a, siemens);
+    add(b, b, siemens);
+    add(a, b, -siemens);
+    add(b, a, -siemens);
+  });
+  return medianMs(() => void new LuDecomposition(matrix), { times: 40, mostMs: 3_000 });
+}
+
+/** Milliseconds of one full numeric factorisation of our own. */
+export function refactorMs(rig: Rig): number {
+  const { pattern } = rig.solver;
+  const factor = emptyFactor(pattern);
+  const siemens = siemensOf(rig);
+  let scale = 2;
+  // What has not changed is not factored again: so everything doubles, and is halved the next time.
+  const before = (): void => {
+    for (let e = 0; e < siemens.length; e++) siemens[e] = siemens[e]! * scale;
+    scale = 1 / scale;
+    touchAll(factor);
+  };
+  return medianMs(() => refactor(pattern, factor, siemens), { times: 3_000, mostMs: 1_000, before });
+}
+
+/** Milliseconds of the source ohms of all nodes from a factor at hand. */
+export function inverseMs(rig: Rig): number {
+  const { pattern } = rig.solver;
+  const factor = emptyFactor(pattern);
+  refactor(pattern, factor, siemensOf(rig));
+  return medianMs(() => inverseDiagonal(pattern, factor), { times: 3_000, mostMs: 1_000 });
+}
