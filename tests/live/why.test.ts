@@ -1,0 +1,43 @@
+import { describe, expect, it } from "vitest";
+import { whyOf } from "../../core/live/why.ts";
+import { whyLines } from "../../core/live/whyWords.ts";
+import { sample } from "../samples/onTheBench.ts";
+import { ROW } from "./vehicle.ts";
+
+const on = { set: { S1: "on" } };
+
+describe("why a point is as it is", () => {
+  it("names the parts on the way from the feed, in order", () => {
+    const why = whyOf(ROW, "M1.1", on);
+    expect(why.state).toBe("powered");
+    expect(why.feed?.map(({ part }) => part)).toEqual(["G1", "F1", "S1"]);
+    expect(why.back).toBeNull();
+    expect(why.changes).toEqual([{ control: "S1", position: "off", state: "grounded-through-load" }]);
+  });
+
+  it("names the way to ground", () => {
+    expect(whyOf(ROW, "M1.2", on).back?.map(({ part }) => part)).toEqual(["GP1", "GP2"]);
+  });
+
+  it("says where a floating point stops, and what lies beyond", () => {
+    const why = whyOf(ROW, "S1.2", {}, [{ target: "W3", mode: "open" }]);
+    expect(why).toMatchObject({ state: "floating", volts: null, feed: null, back: null });
+    expect(why.stops.map(({ part, beyond }) => [part, beyond])).toEqual([
+      ["S1", "powered"],
+      ["W3", "grounded-through-load"],
+    ]);
+  });
+
+  it("takes the way to ground round what is firmly fed", () => {
+    const why = whyOf(sample("2-exterior-lights"), "SP7.2", { set: { S3: "pressed" }, apart: ["X9"] });
+    expect(why.state).toBe("between");
+    expect(why.back?.map(({ part }) => part)).not.toContain("S3");
+    expect(why.back?.map(({ part }) => part)).not.toContain("F9");
+  });
+
+  it("puts it in sentences that end", () => {
+    for (const point of ["M1.1", "M1.2", "S1.2"]) {
+      for (const line of whyLines(whyOf(ROW, point, on))) expect(line).toMatch(/^[A-Z0-9].*\.$/);
+    }
+  });
+});
