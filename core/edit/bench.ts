@@ -1,0 +1,46 @@
+import type { Circuit, Condition } from "../circuit/circuit.ts";
+import type { Fault } from "../live/fault.ts";
+import type { Observed } from "../live/judge.ts";
+import type { PartStates } from "../live/standing.ts";
+
+/**
+ * Where the circuit stood before its present condition: live state goes on from here, so that latches hold and a melted
+ * fuse stays melted. The circuit with nothing wrong and the one with the faults have a history each.
+ */
+export interface Before {
+  readonly condition: Condition;
+  /** States of parts in the circuit with nothing wrong. */
+  readonly good: PartStates;
+  /** States of parts in the circuit as it is, faults put in and fuses melted. */
+  readonly now: PartStates;
+}
+
+/**
+ * All that is open, as plain data that JSON keeps. What is worth undoing stands here and nothing else: the page that is
+ * shown, zoom, the set of symbols, what is chosen or lit up belong to the window.
+ */
+export interface Bench {
+  readonly circuit: Circuit;
+  readonly condition: Condition;
+  readonly before: Before;
+  readonly faults: readonly Fault[];
+  /** Whether the drawing shows the circuit with the faults, or with nothing wrong. */
+  readonly showFaults: boolean;
+  /** Id of the function check that is complained of. */
+  readonly complaint: string | null;
+  /** What was seen of the function checks, by id; one that is not named was not tried. */
+  readonly observed: Readonly<Record<string, Observed>>;
+}
+
+/** A bench with this circuit at rest, nothing wrong and nothing noted. */
+export function benchFor(circuit: Circuit): Bench {
+  return {
+    circuit,
+    condition: {},
+    before: { condition: {}, good: {}, now: {} },
+    faults: [],
+    showFaults: true,
+    complaint: null,
+    observed: {},
+  };
+}

@@ -1,0 +1,75 @@
+import type { Outcome } from "../../base/outcome.ts";
+import type { Bench } from "../bench.ts";
+import type { Edit } from "../edit.ts";
+import { changeLength } from "./changeLength.ts";
+import { changeOhms } from "./changeOhms.ts";
+import { changeSetting } from "./changeSetting.ts";
+import { chooseComplaint } from "./chooseComplaint.ts";
+import { driveOutput } from "./driveOutput.ts";
+import { flipPart } from "./flipPart.ts";
+import { healAll } from "./healAll.ts";
+import { healFault } from "./healFault.ts";
+import { letGo } from "./letGo.ts";
+import { movePart } from "./movePart.ts";
+import { observeCheck } from "./observeCheck.ts";
+import { plantFault } from "./plantFault.ts";
+import { pullApart } from "./pullApart.ts";
+import { pushHome } from "./pushHome.ts";
+import { putIn } from "./putIn.ts";
+import { recolourWire } from "./recolourWire.ts";
+import { relabelPart } from "./relabelPart.ts";
+import { replaceFuse } from "./replaceFuse.ts";
+import { resizeWire } from "./resizeWire.ts";
+import { restAll } from "./restAll.ts";
+import { setAmbient } from "./setAmbient.ts";
+import { setBattery } from "./setBattery.ts";
+import { setEngine } from "./setEngine.ts";
+import { setUp } from "./setUp.ts";
+import { showFaults } from "./showFaults.ts";
+import { takeOut } from "./takeOut.ts";
+import { throwControl } from "./throwControl.ts";
+import { turnPart } from "./turnPart.ts";
+
+/** A command: its id, the key that gives it while the drawing has the focus, and the function that makes the edit. */
+export interface Command {
+  readonly id: string;
+  /** `Shift+T`, `F2`; null for none. Two commands share a key where only one of them is ever possible. */
+  readonly key: string | null;
+  /** Returns the edit, or says by refusing that it is not possible; asking changes nothing. */
+  readonly make: (bench: Bench, ...given: never[]) => Outcome<Edit>;
+}
+
+/** Every command. Titles stand in `core/base/words/edit.ts` under the same ids. */
+export const COMMANDS = [
+  { id: "throw-control", key: "Enter", make: throwControl },
+  { id: "let-go", key: null, make: letGo },
+  { id: "rest-all", key: "0", make: restAll },
+  { id: "set-up", key: null, make: setUp },
+  { id: "pull-apart", key: "P", make: pullApart },
+  { id: "push-home", key: "P", make: pushHome },
+  { id: "take-out", key: "O", make: takeOut },
+  { id: "put-in", key: "O", make: putIn },
+  { id: "battery", key: "B", make: setBattery },
+  { id: "engine", key: "E", make: setEngine },
+  { id: "ambient", key: null, make: setAmbient },
+  { id: "drive-output", key: null, make: driveOutput },
+  { id: "plant-fault", key: "F", make: plantFault },
+  { id: "heal-fault", key: null, make: healFault },
+  { id: "heal-all", key: null, make: healAll },
+  { id: "show-faults", key: "N", make: showFaults },
+  { id: "replace-fuse", key: null, make: replaceFuse },
+  { id: "observe-check", key: null, make: observeCheck },
+  { id: "choose-complaint", key: null, make: chooseComplaint },
+  { id: "move-part", key: null, make: movePart },
+  { id: "turn-part", key: "T", make: turnPart },
+  { id: "flip-part", key: "M", make: flipPart },
+  { id: "relabel-part", key: "F2", make: relabelPart },
+  { id: "change-setting", key: null, make: changeSetting },
+  { id: "recolour-wire", key: null, make: recolourWire },
+  { id: "resize-wire", key: null, make: resizeWire },
+  { id: "change-length", key: null, make: changeLength },
+  { id: "change-ohms", key: null, make: changeOhms },
+] as const satisfies readonly Command[];
+
+/** Id of a command. */
+export type CommandId = (typeof COMMANDS)[number]["id"];
