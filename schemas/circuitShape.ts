@@ -122,8 +122,8 @@ const place = z.strictObject({
 });
 
 const placement = z.strictObject({
-  parts: z.record(partId, place),
-  wires: z.record(wireId, z.array(z.tuple([gridUnits, gridUnits])).max(LIMITS.bends)),
+  parts: z.record(partId, place).default({}),
+  wires: z.record(wireId, z.array(z.tuple([gridUnits, gridUnits])).max(LIMITS.bends)).default({}),
 });
 
 // ---------------------------------------------------------------- conditions, checks, scenes

@@ -6,7 +6,7 @@ import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { controlsOf } from "../circuit/points.ts";
 import type { NodeIndex } from "../solve/element.ts";
 import type { Fault } from "./fault.ts";
-import type { Placed } from "./network.ts";
+import type { Placed, PlacedPart } from "./network.ts";
 import { Rig } from "./rig.ts";
 import { moveTo, reach } from "./settle.ts";
 import { snapshotOf } from "./snapshot.ts";
@@ -152,9 +152,20 @@ function passed(rig: Rig, { owner, key, passes }: Placed): Passed {
       ? positions.join(", ")
       : state === placed.kind.start && placed.kind.role === "protection"
         ? ""
-        : state;
+        : state + coilWants(rig, placed, state);
   const isOnlyWay = placed.elements.size === 1;
   return { part: owner, way: passes === "contact" && !isOnlyWay ? key : "", because };
+}
+
+/** What the coil of a part that is not pulled in lacks, in words after its state; empty where it lacks neither side. */
+function coilWants(rig: Rig, { elements }: PlacedPart, state: string): string {
+  const coil = elements.get("coil");
+  if (coil === undefined || state !== "released") return "";
+  const { a, b } = rig.network.elements[coil]!.element;
+  const reaches = (ends: ReadonlySet<NodeIndex>, way: "towards" | "away"): boolean =>
+    [a, b].some((end) => traceTo(rig, end, ends, way, false) !== null);
+  if (!reaches(postsOf(rig), "away")) return ": its coil has no feed";
+  return reaches(new Set([0]), "towards") ? "" : ": its coil has no return";
 }
 
 function changesOf(rig: Rig, point: PointId, condition: Condition, state: WireState, bring: Bring): Why["changes"] {

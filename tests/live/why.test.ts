@@ -35,6 +35,12 @@ describe("why a point is as it is", () => {
     expect(why.back?.map(({ part }) => part)).not.toContain("F9");
   });
 
+  it("says what the coil of a released relay lacks", () => {
+    const because = (name: string) => whyOf(sample(name), "K1.87", {}).stops.find(({ part }) => part === "K1")?.because;
+    expect(because("4-horn")).toBe("released: its coil has no return");
+    expect(because("1-roof-vents")).toBe("released: its coil has no feed");
+  });
+
   it("puts it in sentences that end", () => {
     for (const point of ["M1.1", "M1.2", "S1.2"]) {
       for (const line of whyLines(whyOf(ROW, point, on))) expect(line).toMatch(/^[A-Z0-9].*\.$/);
