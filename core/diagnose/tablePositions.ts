@@ -82,5 +82,5 @@ function thrownStand(circuit: Circuit, on: Thrown, thrown: Thrown): Omit<Stand, 
 function keyWords(on: Readonly<Record<string, string>>): string {
   return Object.entries(on)
     .map(([key, position]) => `${key} ${position}`)
-    .join(", ");
+    .join(" and ");
 }
