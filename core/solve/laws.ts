@@ -171,7 +171,9 @@ export function chordAt(table: LawTable, e: number, volts: Volts, isRegulating: 
     case LAMP:
       return lampChord(numbers[n + 1]!, volts, ampsAcross(table, e, volts));
     case MOTOR:
-      return Math.abs(volts) < first ? numbers[n + 1]! : ampsAcross(table, e, volts) / volts;
+      if (Math.abs(volts) < first) return numbers[n + 1]!;
+      // Without friction it turns from 0 V on, where amps over volts are 0 / 0.
+      return Math.abs(volts) < 1e-100 ? numbers[n + 2]! : ampsAcross(table, e, volts) / volts;
     case DIODE:
       return Math.abs(volts) < 1e-100 ? first / numbers[n + 1]! : ampsAcross(table, e, volts) / volts;
     case REGULATED:
