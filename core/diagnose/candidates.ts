@@ -1,5 +1,6 @@
 import type { Circuit, Condition, FunctionCheck } from "../circuit/circuit.ts";
 import { controlAt, springsBack } from "../circuit/points.ts";
+import type { TestLamp } from "../trade/instruments.ts";
 import type { Instrument } from "./step.ts";
 import { reachOf, type TestPoint, testPointsOf } from "./testPoint.ts";
 
@@ -13,6 +14,12 @@ export interface Candidate {
   readonly conditions: readonly number[];
   readonly positions: readonly string[];
   readonly hands: 1 | 2;
+}
+
+/** The test lamp an instrument hangs on the point, or null for the meter alone. */
+export function lampOf(instrument: Instrument): TestLamp | null {
+  if (instrument === "meter volts") return null;
+  return instrument === "4 A lamp" ? "heavy" : "small";
 }
 
 /** The conditions worth probing in for a complaint, and the control whose positions are swept. */
@@ -63,9 +70,11 @@ function rowsAt(circuit: Circuit, at: TestPoint, { sweepOf, positions, condition
       hands: all.some((index) => hands(index, false) === 2) ? 2 : 1,
     });
   }
+  const { lamp } = at;
+  if (lamp === null) return rows;
   conditions.forEach((_, index) => {
     for (const lampTo of ["battery -", "battery +"] as const) {
-      rows.push({ at, instrument: "4 A lamp", lampTo, sweepOf: null, ...single(index), hands: hands(index, true) });
+      rows.push({ at, instrument: lamp, lampTo, sweepOf: null, ...single(index), hands: hands(index, true) });
     }
   });
   return rows;

@@ -115,6 +115,7 @@ export function cautionsFor(
   const moved = new Set(conditions.flatMap((index) => turning[index]!));
   if (moved.size > 0) lines.push(`Hands and tools clear of ${[...moved].join(", ")} and all it moves.`);
   if (instrument === "4 A lamp") lines.push("The lamp loads the wire, may move what hangs on it, and gets hot.");
+  if (instrument === "0.25 A lamp") lines.push("Small lamp only: the wire is thin.");
   const point = pointAt(circuit, at.point);
   if (point?.kind === "terminal" && point.part.kind === "battery") lines.push("Eye protection at the battery.");
   return [...new Set(lines)];

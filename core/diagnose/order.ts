@@ -1,12 +1,12 @@
 import type { PartId } from "../base/ids.ts";
 import type { Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
-import type { Attachment } from "../live/attachment.ts";
+import { meterOn, meterShows } from "../live/instruments/meter.ts";
+import { burns, lampOn } from "../live/instruments/testLamp.ts";
 import { workOf } from "../live/live.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
-import { brightness, METER, meterVolts, testLamp } from "../trade/instruments.ts";
-import type { Candidate } from "./candidates.ts";
+import { type Candidate, lampOf } from "./candidates.ts";
 import { cautionsFor, outcomesOf, whyOf } from "./explain.ts";
 import { type Chosen, planFor } from "./plan.ts";
 import type { Expected, ProbeOrder, Step, Suspect } from "./step.ts";
@@ -86,32 +86,24 @@ function stepOf(
   };
 }
 
-/** What the good circuit shows, solved anew with the lamp hung on it where the row has one. */
+/** What the good circuit shows, solved anew with the instrument in it: the meter at the point, and the lamp where the row has one. */
 export function expectedOf(
   circuit: Circuit,
-  { at, lampTo }: Pick<Candidate, "at" | "lampTo">,
+  { at, lampTo, instrument }: Pick<Candidate, "at" | "lampTo" | "instrument">,
   condition: Condition,
 ): Expected {
-  const clipped: readonly Attachment[] = lampTo === null ? [] : [lampOn(at.point, lampTo, circuit.nominalVolts)];
-  const rig = new Rig(circuit, [], clipped);
+  const lamp = lampOf(instrument);
+  const hung = lampTo === null || lamp === null ? [] : [lampOn(lamp, at.point, lampTo, circuit.nominalVolts)];
+  const rig = new Rig(circuit, [], [meterOn(at.point, "battery -"), ...hung]);
   reach(rig, condition);
-  const node = rig.network.nodes.get(at.point)!;
-  const ohms = rig.solver.sourceOhms()[node]!;
-  const volts = rig.solver.isFloating(node) ? 0 : meterVolts(rig.solver.volts(node), ohms, METER.ohms);
-  const lamp = rig.network.attached[0];
+  const volts = meterShows(rig);
   const spread = Math.max(SPREAD_VOLTS, SPREAD_SHARE * Math.abs(volts));
   return {
     low: Math.max(0, tenth(volts - spread)),
     high: Math.max(0, tenth(volts + spread)),
     unit: "V",
-    lamp: lamp === undefined ? null : brightness(rig.solver.voltsAcross(lamp), circuit.nominalVolts),
+    lamp: hung.length === 0 ? null : burns(rig, 1),
   };
-}
-
-/** A 4 A test lamp from a point to one of the battery's posts. */
-export function lampOn(point: string, lampTo: "battery +" | "battery -", nominalVolts: Volts): Attachment {
-  const { volts, amps } = testLamp("heavy", nominalVolts);
-  return { red: point, black: lampTo, law: { law: "lamp", ratedVolts: volts, ratedAmps: amps }, isMeter: false };
 }
 
 function tenth(volts: Volts): Volts {

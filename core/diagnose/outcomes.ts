@@ -1,6 +1,6 @@
 import type { Volts } from "../base/units.ts";
-import { brightness } from "../trade/instruments.ts";
-import type { Candidate } from "./candidates.ts";
+import { brightness, testLamp } from "../trade/instruments.ts";
+import { type Candidate, lampOf } from "./candidates.ts";
 import { lampReads, meterReads, type Shown } from "./predict.ts";
 import { clusters } from "./weigh.ts";
 
@@ -22,15 +22,16 @@ export function columnOf(
   all: readonly (readonly Shown[])[],
   nominalVolts: Volts,
 ): Column {
+  const lamp = lampOf(candidate.instrument);
   const volts: Volts[][] = [];
   const classes: (readonly number[])[] = [];
   const words: string[][] = all.map(() => []);
   for (const condition of candidate.conditions) {
     const shown = all.map((conditions) => conditions[condition]!);
     const reads = shown.map((each) => {
-      if (candidate.lampTo === null) return { volts: meterReads(each, point), lamp: "" };
-      const lamp = lampReads(each, point, candidate.lampTo, nominalVolts);
-      return { volts: lamp.pointVolts, lamp: brightness(lamp.across, nominalVolts) };
+      if (candidate.lampTo === null || lamp === null) return { volts: meterReads(each, point), lamp: "" };
+      const { across, pointVolts } = lampReads(each, point, candidate.lampTo, testLamp(lamp, nominalVolts));
+      return { volts: pointVolts, lamp: brightness(across, nominalVolts) };
     });
     const numbers = clusters(reads.map((read) => read.volts));
     volts.push(reads.map((read) => read.volts));

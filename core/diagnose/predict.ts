@@ -4,8 +4,8 @@ import type { Circuit, Condition } from "../circuit/circuit.ts";
 import type { Fault } from "../live/fault.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
-import { METER, meterVolts, testLamp } from "../trade/instruments.ts";
-import { lampAmps } from "../trade/lamps.ts";
+import { METER, meterVolts } from "../trade/instruments.ts";
+import { lampAmps, type RatedLamp } from "../trade/lamps.ts";
 import type { TestPoint } from "./testPoint.ts";
 
 /** What one point shows a meter in one condition; arrays are by test point. */
@@ -60,35 +60,21 @@ export interface LampReads {
   readonly pointVolts: Volts;
 }
 
-/** A 4 A lamp from a point to one of the battery's posts; the circuit stands as its open volts and ohms of source. */
-export function lampReads(
-  shown: Shown,
-  point: number,
-  lampTo: "battery +" | "battery -",
-  nominalVolts: Volts,
-): LampReads {
+/** A lamp from a point to one of the battery's posts; the circuit stands as its open volts and ohms of source. */
+export function lampReads(shown: Shown, point: number, lampTo: "battery +" | "battery -", lamp: RatedLamp): LampReads {
   const open = shown.volts[point]!;
   const ohms = shown.sourceOhms[point]!;
   if (lampTo === "battery -") {
-    const across = Number.isFinite(ohms) ? acrossLamp(open, ohms, nominalVolts) : 0;
+    const across = Number.isFinite(ohms) ? acrossLamp(open, ohms, lamp) : 0;
     return { across, pointVolts: across };
   }
   if (!Number.isFinite(ohms)) return { across: 0, pointVolts: shown.plusVolts };
-  const across = acrossLamp(shown.plusVolts - open, ohms + shown.plusOhms, nominalVolts);
-  const amps = across / lampOhms(across, nominalVolts);
-  return { across: Math.abs(across), pointVolts: open + amps * ohms };
+  const across = acrossLamp(shown.plusVolts - open, ohms + shown.plusOhms, lamp);
+  return { across: Math.abs(across), pointVolts: open + lampAmps(across, lamp) * ohms };
 }
 
-function lampOhms(across: Volts, nominalVolts: Volts): Ohms {
-  const lamp = testLamp("heavy", nominalVolts);
-  const volts = Math.max(Math.abs(across), 1e-6);
-  return volts / lampAmps(volts, lamp);
-}
-
-/** Volts across a 4 A lamp fed from these open volts through these ohms, by bisection: amps rise with volts. */
-function acrossLamp(open: Volts, ohms: Ohms, nominalVolts: Volts): Volts {
-  const lamp = testLamp("heavy", nominalVolts);
-  const sign = Math.sign(open);
+/** Volts across a lamp fed from these open volts through these ohms, by bisection: amps rise with volts. */
+function acrossLamp(open: Volts, ohms: Ohms, lamp: RatedLamp): Volts {
   let low = 0;
   let high = Math.abs(open);
   for (let halving = 0; halving < 60; halving++) {
@@ -96,5 +82,5 @@ function acrossLamp(open: Volts, ohms: Ohms, nominalVolts: Volts): Volts {
     if (middle + lampAmps(middle, lamp) * ohms > Math.abs(open)) high = middle;
     else low = middle;
   }
-  return sign * low;
+  return Math.sign(open) * low;
 }

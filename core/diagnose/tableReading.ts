@@ -1,14 +1,13 @@
 import type { ConnectorId, PointId } from "../base/ids.ts";
-import { assert } from "../base/outcome.ts";
 import type { Volts } from "../base/units.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { connectorAt, isInLine, parsePoint, partAt, pointAt, terminalPoint, terminalsOf } from "../circuit/points.ts";
 import type { Fault } from "../live/fault.ts";
+import { burns, lampOn } from "../live/instruments/testLamp.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
 import { snapshotOf } from "../live/snapshot.ts";
-import { type Brightness, brightness } from "../trade/instruments.ts";
-import { lampOn } from "./order.ts";
+import type { Brightness } from "../trade/instruments.ts";
 import type { PositionCell, PositionRow, PositionTable } from "./positionTable.ts";
 import { type Stand, standsFor } from "./tablePositions.ts";
 import { wiresAt } from "./testPoint.ts";
@@ -72,24 +71,22 @@ function readStand(
     return {
       state,
       volts: reachesNeither ? null : volts[node]!,
-      lampToMinus: reachesNeither ? "dark" : burns(circuit, point, "battery -", { condition, faults }),
-      lampToPlus: reachesNeither ? "dark" : burns(circuit, point, "battery +", { condition, faults }),
+      lampToMinus: reachesNeither ? "dark" : burnsAt(circuit, point, "battery -", { condition, faults }),
+      lampToPlus: reachesNeither ? "dark" : burnsAt(circuit, point, "battery +", { condition, faults }),
     };
   });
 }
 
 /** How a 4 A lamp burns between a point and a post, solved with the lamp in the circuit. */
-function burns(
+function burnsAt(
   circuit: Circuit,
   point: PointId,
   lampTo: "battery +" | "battery -",
-  { condition, faults }: { condition: Stand["condition"]; faults: readonly Fault[] },
+  { condition, faults }: { readonly condition: Stand["condition"]; readonly faults: readonly Fault[] },
 ): Brightness {
-  const rig = new Rig(circuit, faults, [lampOn(point, lampTo, circuit.nominalVolts)]);
+  const rig = new Rig(circuit, faults, [lampOn("heavy", point, lampTo, circuit.nominalVolts)]);
   reach(rig, condition);
-  const lamp = rig.network.attached[0];
-  assert(lamp !== undefined, "the lamp was clipped on");
-  return brightness(Math.abs(rig.solver.voltsAcross(lamp)), circuit.nominalVolts);
+  return burns(rig);
 }
 
 function readsAlike(one: readonly PositionCell[], other: readonly PositionCell[], sameVolts: Volts): boolean {

@@ -2,7 +2,8 @@ import type { PointId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
 import type { Minutes } from "../base/units.ts";
 import type { AccessGroup, Circuit, Reach, Wire } from "../circuit/circuit.ts";
-import { isInLine, pointsOf, terminalPoint, terminalsOf, wireSideOf } from "../circuit/points.ts";
+import { netOf } from "../circuit/nets.ts";
+import { isInLine, pointAt, pointsOf, terminalPoint, terminalsOf, wireSideOf } from "../circuit/points.ts";
 import { kindOf } from "../parts/catalogue.ts";
 
 /** Minutes of each act where the circuit says nothing (guesses). */
@@ -25,6 +26,8 @@ export interface TestPoint {
   readonly minutes: Minutes;
   readonly hands: 1 | 2;
   readonly doNotProbe: string | null;
+  /** The lamp that the wire there can carry; null where a module's pin hangs on it, which no lamp may load. */
+  readonly lamp: "4 A lamp" | "0.25 A lamp" | null;
   readonly cautions: readonly string[];
 }
 
@@ -67,8 +70,24 @@ function testPoint(circuit: Circuit, point: PointId, isJoint: boolean): TestPoin
     minutes: reach.minutes ?? MINUTES.probe,
     hands: reach.hands ?? 1,
     doNotProbe: reach.doNotProbe ?? null,
+    lamp: lampFor(circuit, point),
     cautions: reach.cautions ?? [],
   };
+}
+
+/** Wires thinner than this get the small lamp: 4 A on 0.5 mm2 is more than a signal wire is meant for (common practice). */
+const THIN_MM2 = 0.75;
+
+function lampFor(circuit: Circuit, point: PointId): TestPoint["lamp"] {
+  const hangsOnModule = netOf(circuit, point)?.points.some((id) => {
+    const end = pointAt(circuit, id);
+    if (end?.kind !== "terminal" || end.part.kind !== "module") return false;
+    const role = end.part.pins?.[end.terminal];
+    return role !== "supply" && role !== "ground";
+  });
+  if (hangsOnModule) return null;
+  const isThin = wiresAt(circuit, point).every(({ mm2 }) => mm2 !== undefined && mm2 < THIN_MM2);
+  return isThin ? "0.25 A lamp" : "4 A lamp";
 }
 
 /** Groups that must come off before this one, itself last. */

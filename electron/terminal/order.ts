@@ -64,8 +64,8 @@ function printStep(console: Console, step: Step): void {
     step.lampTo === null
       ? ""
       : step.lampTo === "battery -"
-        ? `, 4 A lamp ${step.point} to battery -`
-        : `, 4 A lamp battery + to ${step.point}`;
+        ? `, ${step.instrument} ${step.point} to battery -`
+        : `, ${step.instrument} battery + to ${step.point}`;
   console.write(
     `${String(step.number).padStart(3)}  ${where}   red ${step.point}, black ${step.black}${lamp}   ${step.minutes.toFixed(1)} min${step.hands === 2 ? ", second person" : ""}\n`,
   );

@@ -1,15 +1,14 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
-import { lampOn } from "../../core/diagnose/order.ts";
 import { suspectsFor } from "../../core/diagnose/suspects.ts";
 import { parseCondition } from "../../core/live/condition.ts";
 import { parseFault } from "../../core/live/fault.ts";
+import { burns, lampOn } from "../../core/live/instruments/testLamp.ts";
 import type { Observed } from "../../core/live/judge.ts";
 import { liveOf } from "../../core/live/live.ts";
 import { Rig } from "../../core/live/rig.ts";
 import { reach } from "../../core/live/settle.ts";
-import { brightness } from "../../core/trade/instruments.ts";
 import { readCircuit } from "../../schemas/circuit.ts";
 
 /**
@@ -35,9 +34,9 @@ const volts = (text: string, point: string, ...faults: string[]): number =>
 
 /** Brightness of a 4 A lamp from a point to a post. */
 function lamp(text: string, point: string, to: "battery +" | "battery -") {
-  const rig = new Rig(vents, [], [lampOn(point, to, 12)]);
+  const rig = new Rig(vents, [], [lampOn("heavy", point, to, 12)]);
   reach(rig, condition(text));
-  return brightness(Math.abs(rig.solver.voltsAcross(rig.network.attached[0]!)), 12);
+  return burns(rig);
 }
 
 describe("an own switch at rest, key on", () => {
