@@ -8,7 +8,7 @@ import { type Console, EXIT, need } from "./console.ts";
 import { complaintOf, type Typed } from "./given.ts";
 import { count, wrapped } from "./rows.ts";
 
-/** `order FILE --complaint CHECK`: the probe order; a finding where suspects remain, which is always the case. */
+/** `order FILE --complaint CHECK`: the probe order, place by place. */
 export async function order(
   console: Console,
   file: string,
@@ -37,7 +37,7 @@ export async function order(
       "\nThe vehicle maker's procedure, local codes and licensed practice come first. Back-probe, do not pierce.\n",
     );
   }
-  return EXIT.finding;
+  return EXIT.fine;
 }
 
 function minutesOf(text: string | undefined): number | undefined {
