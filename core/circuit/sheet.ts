@@ -1,17 +1,18 @@
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Drawing, Mark } from "../drawing/mark.ts";
 import { boundsOf } from "../drawing/measure.ts";
+import { currentMarks } from "./sheetCurrent.ts";
 import { bannerMarks, frameMarks } from "./sheetFrame.ts";
-import { FROM_SYMBOL, layoutOf, type SheetLayout } from "./sheetLayout.ts";
+import { layoutOf, type SheetLayout } from "./sheetLayout.ts";
 import { symbolMarks } from "./sheetLeads.ts";
 import { legendMarks } from "./sheetLegend.ts";
-import { standingMarks } from "./sheetNames.ts";
-import { SheetRoom } from "./sheetRoom.ts";
+import { FROM_SYMBOL, SheetRoom } from "./sheetRoom.ts";
 import { type SheetRequest, type SheetSetup, setUpSheet } from "./sheetSetup.ts";
+import { standingMarks } from "./sheetStanding.ts";
 import { tagMarks } from "./sheetTags.ts";
 import { titleMarks } from "./sheetTitle.ts";
 import { layWires } from "./sheetWire.ts";
-import { currentMarks, dotMarks, lineMarks } from "./sheetWireMarks.ts";
+import { dotMarks, lineMarks } from "./sheetWireMarks.ts";
 
 export type { SheetLive, SheetPartLive, SheetRequest, SheetWireLive } from "./sheetSetup.ts";
 
@@ -20,7 +21,7 @@ export type { SheetLive, SheetPartLive, SheetRequest, SheetWireLive } from "./sh
  * unless left out, frame, banner, legend and title block. Refuses `page-unknown`.
  */
 export function sheetOf(request: SheetRequest): Outcome<Drawing> {
-  const { circuit, framed = true, printScale = 1 } = request;
+  const { circuit, framed = request.zoom === undefined, printScale = 1 } = request;
   const page = circuit.pages.find(({ id }) => id === request.page);
   if (page === undefined) return refuse("page-unknown", { page: request.page });
   const setup = setUpSheet(request, page);
@@ -53,7 +54,7 @@ function drawingMarks(setup: SheetSetup, layout: SheetLayout): readonly Mark[] {
   ];
   const tags = tagMarks(setup, wires, room);
   const written = new SheetRoom(setup.area.frame);
-  for (const mark of [...names, ...tags]) written.take(boundsOf(mark));
+  for (const mark of [...layout.words, ...names, ...tags]) written.take(boundsOf(mark));
   const isBody = (mark: Mark) => "role" in mark && mark.role === "body";
   return [
     ...symbols.filter(isBody),
@@ -61,7 +62,8 @@ function drawingMarks(setup: SheetSetup, layout: SheetLayout): readonly Mark[] {
     ...dotMarks(wires),
     ...currentMarks(wires, written),
     ...symbols.filter((mark) => !isBody(mark)),
-    ...layout.flags,
+    ...layout.words,
+    ...layout.loose.flatMap(({ marks }) => marks),
     ...names,
     ...tags,
   ];

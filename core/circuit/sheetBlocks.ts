@@ -3,7 +3,7 @@ import type { GridUnits } from "../base/units.ts";
 import { GLYPH_WIDTH, glyphMarks } from "../drawing/glyph.ts";
 import type { Mark } from "../drawing/mark.ts";
 import type { WireColour } from "../trade/colours.ts";
-import { depth, rise, type SheetType, widthOf, words } from "./sheetType.ts";
+import { depth, hangs, rise, type SheetType, widthOf, words } from "./sheetType.ts";
 
 /** Something small to be set whole: its size, and its marks once its top left is known. */
 export interface Block {
@@ -73,7 +73,7 @@ export function padded(block: Block, { width, height }: Block, align: Align): Bl
 /** A line of type; letters below the line are within its height. */
 export function wordBlock(text: string, type: SheetType, of?: string): Block {
   const up = rise(type.points);
-  const down = /[gjpqyQ,;()]/.test(text) ? depth(type.points) : 0;
+  const down = hangs(text) ? depth(type.points) : 0;
   return {
     width: widthOf(text, type),
     height: up + down,
@@ -84,17 +84,18 @@ export function wordBlock(text: string, type: SheetType, of?: string): Block {
 /** Room for the bar under the glyph of a wire that is always fed; as much is left above, to keep the glyph in line. */
 const BAR: GridUnits = 0.4;
 
-/** The glyph of a state, with its bar where the wire is always fed. */
-export function glyphBlock(state: WireState, alwaysFed: boolean, of?: string): Block {
-  const height = GLYPH_WIDTH + (alwaysFed ? 2 * BAR : 0);
+/** The glyph of a state, larger where `growth` says so, with its bar where the wire is always fed. */
+export function glyphBlock(state: WireState, alwaysFed: boolean, growth: number, of?: string): Block {
+  const width = GLYPH_WIDTH * growth;
+  const height = width + (alwaysFed ? 2 * BAR : 0);
   return {
-    width: GLYPH_WIDTH,
+    width,
     height,
     draw: (left, top) =>
       glyphMarks(
         state,
-        { x: left + GLYPH_WIDTH / 2, y: top + height / 2 },
-        { alwaysFed, ...(of !== undefined && { of }) },
+        { x: left + width / 2, y: top + height / 2 },
+        { width, alwaysFed, ...(of !== undefined && { of }) },
       ),
   };
 }
@@ -102,10 +103,11 @@ export function glyphBlock(state: WireState, alwaysFed: boolean, of?: string): B
 /** Width and height of the swatch on a circuit sheet, 6 x 2.5 mm. */
 const SWATCH = { width: 2.4, height: 1 };
 
-/** The sample of an insulation. */
-export function swatchBlock({ base, stripes }: WireColour, of?: string): Block {
+/** The sample of an insulation, larger where `growth` says so. */
+export function swatchBlock({ base, stripes }: WireColour, growth: number, of?: string): Block {
+  const size = { width: SWATCH.width * growth, height: SWATCH.height * growth };
   return {
-    ...SWATCH,
-    draw: (x, y) => [{ mark: "swatch", at: { x, y }, ...SWATCH, base, stripes, ...(of !== undefined && { of }) }],
+    ...size,
+    draw: (x, y) => [{ mark: "swatch", at: { x, y }, ...size, base, stripes, ...(of !== undefined && { of }) }],
   };
 }

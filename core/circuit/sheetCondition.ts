@@ -1,7 +1,7 @@
 import type { PartId } from "../base/ids.ts";
 import { SHEET_WORDS } from "../base/words/sheet.ts";
 import type { Circuit, Condition } from "./circuit.ts";
-import { type CircuitControl, controlsOf } from "./points.ts";
+import { type CircuitControl, controlAt } from "./points.ts";
 
 /** A control that stands off its rest, in words: `S5`, held, `OPEN`. */
 export interface OffRest {
@@ -13,7 +13,7 @@ export interface OffRest {
 /** Every control that a condition sets off its rest, in the order thrown. */
 export function offRest(circuit: Circuit, condition: Condition): readonly OffRest[] {
   return Object.entries(condition.set ?? {}).flatMap(([key, position]): readonly OffRest[] => {
-    const control = controlsOf(circuit).find((each) => each.key === key);
+    const control = controlAt(circuit, key);
     if (control === undefined || position === control.rest) return [];
     const standing = control.control.positions.find(({ name }) => name === position);
     return [{ control, position, isHeld: standing?.springsBackTo !== undefined }];
@@ -26,10 +26,10 @@ export function standingText({ control, position, isHeld }: OffRest, withName: b
   return `${name}${isHeld ? `${SHEET_WORDS.held} ` : ""}${position.toUpperCase()}`.trim();
 }
 
-/** What stands off its rest on one part. */
-export function standingOf(circuit: Circuit, condition: Condition, part: PartId): readonly string[] {
-  const standing = offRest(circuit, condition).filter(({ control }) => control.part.id === part);
-  return standing.map((each) => standingText(each, each.control.key !== part));
+/** What of all that stands off its rest does so on one part. */
+export function standingOn(standing: readonly OffRest[], part: PartId): readonly string[] {
+  const here = standing.filter(({ control }) => control.part.id === part);
+  return here.map((each) => standingText(each, each.control.key !== part));
 }
 
 /** Everything that differs from rest, in words: `key ON · S5 held OPEN · X5 apart`; one phrase where nothing does. */

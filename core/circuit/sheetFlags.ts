@@ -3,12 +3,13 @@ import type { GridUnits } from "../base/units.ts";
 import { SHEET_WORDS } from "../base/words/sheet.ts";
 import type { LineMark, Mark, Spot } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
+import { pointsToGrid } from "../drawing/type.ts";
 import type { Wire } from "./circuit.ts";
 import type { TerminalSpot } from "./placeSymbol.ts";
 import { whereIs } from "./sheetElsewhere.ts";
 import type { SheetRoom } from "./sheetRoom.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
-import { rise, widthOf, words } from "./sheetType.ts";
+import { depth, rise, widthOf, words } from "./sheetType.ts";
 
 /** A wire end that goes on elsewhere: a short line to a dashed flag that names the other end and where it is. */
 export interface LooseEnd {
@@ -22,14 +23,14 @@ export interface LooseEnd {
 const HEIGHT: GridUnits = 1.9;
 const TIP: GridUnits = 0.9;
 const PAD: GridUnits = 0.5;
+/** From the outline of a flag to words that fill it. */
+const EDGE: GridUnits = 0.1;
 const SHORTEST: GridUnits = 2;
 const LONGEST: GridUnits = 14;
 
 /** Wires with exactly one end on this page, as flags. What is set is taken in the room. */
 export function looseEnds(setup: SheetSetup, room: SheetRoom): readonly LooseEnd[] {
-  return setup.circuit.wires.flatMap((wire) => {
-    const from = setup.spots.get(wire.from);
-    const to = setup.spots.get(wire.to);
+  return setup.wires.flatMap(({ wire, ends: [from, to] }) => {
     if (from !== undefined && to === undefined) return [looseEnd(setup, room, wire, 0, from)];
     if (from === undefined && to !== undefined) return [looseEnd(setup, room, wire, 1, to)];
     return [];
@@ -38,24 +39,48 @@ export function looseEnds(setup: SheetSetup, room: SheetRoom): readonly LooseEnd
 
 /** The flag of one end of a wire. */
 export function looseEnd(setup: SheetSetup, room: SheetRoom, wire: Wire, end: 0 | 1, spot: TerminalSpot): LooseEnd {
-  const other = end === 0 ? wire.to : wire.from;
-  const text = `${SHEET_WORDS.to}\u00A0${other} · ${whereIs(setup.circuit, other)}`;
   const type = setup.types.flag;
-  const width = widthOf(text, type) + 2 * PAD + TIP;
+  const width = widthOf(flagTexts(setup, wire, end)[0], type) + 2 * PAD + TIP;
   let length = SHORTEST;
   while (length < LONGEST && !room.isFree(boxAt(spot, length, width))) length++;
   const box = boxAt(spot, length, width);
   room.take(box, 0.3);
-  const tip = stepFrom(spot, length);
-  const middle = (box.left + box.right) / 2 + (spot.side === "left" ? -TIP / 2 : spot.side === "right" ? TIP / 2 : 0);
-  const baseline = (box.top + box.bottom) / 2 + rise(type.points) / 2;
   return {
     wire: wire.id,
     end,
-    corners: [spot, tip],
+    corners: [spot, stepFrom(spot, length)],
     box,
-    marks: [outline(box, spot, wire.id), words(text, { x: middle, y: baseline }, type, "middle", wire.id)],
+    marks: flagMarks(setup, wire, end, box, spot),
   };
+}
+
+/** The same flag with its words set for another sight: as much as its box has room for. */
+export function flagSeen(setup: SheetSetup, wire: Wire, loose: LooseEnd, spot: TerminalSpot): LooseEnd {
+  return { ...loose, marks: flagMarks(setup, wire, loose.end, loose.box, spot) };
+}
+
+/** What a flag says, from most to least: the point it goes on to and where that is. */
+function flagTexts({ circuit }: SheetSetup, wire: Wire, end: 0 | 1): readonly [string, ...string[]] {
+  const other = end === 0 ? wire.to : wire.from;
+  const where = whereIs(circuit, other);
+  return [`${SHEET_WORDS.to}\u00A0${other} · ${where}`, where];
+}
+
+function flagMarks(setup: SheetSetup, wire: Wire, end: 0 | 1, box: Bounds, spot: TerminalSpot): readonly Mark[] {
+  const type = setup.types.flag;
+  const text = flagTexts(setup, wire, end).find((each) => fits(setup, each, box));
+  const middle = (box.left + box.right) / 2 + (spot.side === "left" ? -TIP / 2 : spot.side === "right" ? TIP / 2 : 0);
+  const up = rise(type.points) / 2;
+  const drop = setup.sight.isScreen ? Math.min(up, HEIGHT / 2 - EDGE - depth(type.points)) : up;
+  const at = { x: middle, y: (box.top + box.bottom) / 2 + drop };
+  return [outline(box, spot, wire.id), ...(text === undefined ? [] : [words(text, at, type, "middle", wire.id)])];
+}
+
+/** On paper a flag is as wide as its words; on a screen they have grown, and must lie in it. */
+function fits({ sight, types: { flag } }: SheetSetup, text: string, box: Bounds): boolean {
+  if (!sight.isScreen) return true;
+  const isLow = pointsToGrid(flag.points) <= HEIGHT - 2 * EDGE;
+  return sight.hasWords && isLow && widthOf(text, flag) <= box.right - box.left - TIP;
 }
 
 function stepFrom({ x, y, side }: TerminalSpot, length: GridUnits): Spot {

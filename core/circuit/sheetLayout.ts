@@ -1,60 +1,104 @@
 import type { PartId, WireId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
+import type { GridUnits } from "../base/units.ts";
 import type { Mark, Spot, TextMark } from "../drawing/mark.ts";
 import { boundsOf } from "../drawing/measure.ts";
 import type { Circuit, Page } from "./circuit.ts";
-import { placeSymbol, type TerminalSpot } from "./placeSymbol.ts";
-import { type LooseEnd, looseEnd, looseEnds } from "./sheetFlags.ts";
+import type { TerminalSpot } from "./placeSymbol.ts";
+import { flagSeen, type LooseEnd, looseEnd, looseEnds } from "./sheetFlags.ts";
 import { nameMarks } from "./sheetNames.ts";
-import { posesOf } from "./sheetPose.ts";
-import { SheetRoom } from "./sheetRoom.ts";
+import { ownWords } from "./sheetOwnWords.ts";
+import { otherPoses } from "./sheetPose.ts";
+import { FROM_SYMBOL, SheetRoom } from "./sheetRoom.ts";
 import { sheetRoutes } from "./sheetRoutes.ts";
-import { type SheetRequest, type SheetSetup, setUpSheet } from "./sheetSetup.ts";
+import { type SheetPart, type SheetRequest, type SheetSetup, setUpSheet } from "./sheetSetup.ts";
 import { terminalMarks } from "./sheetTerminals.ts";
-import { layWires, type WireWay } from "./sheetWire.ts";
+import { layWires, type SheetWire, type WireWay } from "./sheetWire.ts";
 import { dotMarks, lineMarks } from "./sheetWireMarks.ts";
 
 /** What of a sheet is the same however its parts stand, so that nothing moves when a switch is thrown. */
 export interface SheetLayout {
   readonly ways: readonly WireWay[];
+  readonly loose: readonly LooseEnd[];
+  /** Words that belong to symbols and are no part of their marks. */
+  readonly words: readonly TextMark[];
   readonly names: ReadonlyMap<PartId, readonly TextMark[]>;
   readonly terminals: readonly Mark[];
-  /** Flags of wires that go on elsewhere. */
-  readonly flags: readonly Mark[];
-  /** What all this takes, symbols in every pose included. */
+  /** Symbols in every pose, wires, dots, flags, words, terminals and names. */
   readonly room: SheetRoom;
 }
 
-/** Words keep this far from lines of symbols and from the middle of wires. */
-export const FROM_SYMBOL = 0.18;
-const FROM_WIRE = 0.36;
+/** How far words keep from the middle of wires, letters and the whole of their line. */
+const FROM_WIRE: GridUnits = 0.36;
+const LINE_FROM_WIRE: GridUnits = 0.12;
+/** How far words of a symbol that have grown keep from its lines. */
+const WITHIN_SYMBOL: GridUnits = 0.06;
 
-/** Layouts of a circuit by page, look and scale. */
+/** Layouts of a circuit by page, look, and scale or zoom. */
 const layoutsOf = remember((_circuit: Circuit) => new Map<string, SheetLayout>());
 
-/** The layout of a page, remembered for each circuit. */
+/** The layout of a page, remembered for each circuit. At any zoom wires and flags lie as they do on paper. */
 export function layoutOf(request: SheetRequest, page: Page): SheetLayout {
-  const { circuit, look = "iec", printScale = 1 } = request;
+  const { circuit, look = "iec", printScale = 1, zoom } = request;
   const layouts = layoutsOf(circuit);
-  const key = `${page.id} ${look} ${printScale}`;
+  const key = `${page.id} ${look} ${zoom === undefined ? printScale : `at ${zoom}`}`;
   const known = layouts.get(key);
   if (known !== undefined) return known;
-  const layout = layOut(setUpSheet({ circuit, page: page.id, look, printScale }, page));
+  const plain = { circuit, page: page.id, look };
+  const layout =
+    zoom === undefined
+      ? layOut(setUpSheet({ ...plain, printScale }, page))
+      : layOutAgain(setUpSheet({ ...plain, zoom }, page), layoutOf(plain, page));
   layouts.set(key, layout);
   return layout;
 }
 
 function layOut(setup: SheetSetup): SheetLayout {
   const { routes, loose } = routed(setup);
-  const ways = waysOf(setup, routes, loose);
-  const wires = layWires(setup, ways);
-  const room = symbolRoom(setup);
-  for (const { box } of loose) room.take(box, 0.2);
-  for (const mark of lineMarks(setup, wires)) room.takeMark(mark, FROM_WIRE);
-  for (const mark of dotMarks(wires)) room.take(boundsOf(mark), 0.1);
+  return setWords(setup, waysOf(setup, routes, loose), loose);
+}
+
+/** The layout of the same page at another sight. */
+function layOutAgain(setup: SheetSetup, { ways, loose }: SheetLayout): SheetLayout {
+  const wires = new Map(setup.wires.map((each) => [each.wire.id, each]));
+  const flags = loose.flatMap((each): readonly LooseEnd[] => {
+    const { wire, ends } = wires.get(each.wire)!;
+    const spot = ends[each.end];
+    return spot === undefined ? [] : [flagSeen(setup, wire, each, spot)];
+  });
+  return setWords(setup, ways, flags);
+}
+
+/** Sets the words of a page round all that is drawn. */
+function setWords(plain: SheetSetup, ways: readonly WireWay[], loose: readonly LooseEnd[]): SheetLayout {
+  const wires = layWires(plain, ways);
+  const room = symbolRoom(plain);
+  for (const { box } of loose) room.take(box, 0.3);
+  takeWires(room, plain, wires, FROM_WIRE);
+  const { setup, words, unset } = withOwnWords(plain, wires);
+  for (const word of words) room.take(boundsOf(word), FROM_SYMBOL);
   const terminals = terminalMarks(setup, room);
-  const names = nameMarks(setup, room);
-  return { ways, names, terminals, flags: loose.flatMap(({ marks }) => marks), room };
+  const names = nameMarks(setup, room, unset);
+  return { ways, loose, words, names, terminals, room };
+}
+
+function takeWires(room: SheetRoom, setup: SheetSetup, wires: readonly SheetWire[], margin: GridUnits): void {
+  for (const mark of lineMarks(setup, wires)) room.takeMark(mark, margin);
+  for (const mark of dotMarks(wires)) room.take(boundsOf(mark), 0.1);
+}
+
+/** The parts with the words of their symbols that have room among their marks, and the words that have none. */
+function withOwnWords(setup: SheetSetup, wires: readonly SheetWire[]) {
+  if (!setup.sight.isScreen) return { setup, words: [], unset: new Map<PartId, readonly string[]>() };
+  const rooms = { ink: symbolRoom(setup, WITHIN_SYMBOL), written: new SheetRoom(setup.area.outer) };
+  takeWires(rooms.ink, setup, wires, FROM_WIRE);
+  takeWires(rooms.written, setup, wires, LINE_FROM_WIRE);
+  const found = setup.parts.map((part) => ({ part, ...ownWords(setup, part, rooms) }));
+  const parts = found.map(({ part, set }): SheetPart => {
+    return { ...part, shape: { ...part.shape, marks: [...part.shape.marks, ...set] } };
+  });
+  const unset = new Map(found.map(({ part, unset }) => [part.part.id, unset]));
+  return { setup: { ...setup, parts }, words: found.flatMap(({ set }) => set), unset };
 }
 
 /** Routes the wires round symbols and flags, off the words beside terminals; one without a way becomes two loose ends. */
@@ -62,25 +106,24 @@ function routed(setup: SheetSetup) {
   const room = symbolRoom(setup);
   for (const spot of wiredSpots(setup)) room.take(exitBox(spot), 0.1);
   const loose: LooseEnd[] = [...looseEnds(setup, room)];
-  const ownWords = setup.parts.flatMap(({ shape }) => shape.marks).filter(({ mark }) => mark === "text");
-  const words = [...ownWords, ...terminalMarks(setup, room)].map(boundsOf);
+  const symbolWords = setup.parts.flatMap(({ shape }) => shape.marks).filter(({ mark }) => mark === "text");
+  const words = [...symbolWords, ...terminalMarks(setup, room)].map(boundsOf);
   const flags = loose.map(({ box }) => box);
   const routes: ReadonlyMap<WireId, readonly Spot[]> = sheetRoutes(setup, flags, words);
-  for (const wire of setup.circuit.wires) {
-    const from = setup.spots.get(wire.from);
-    const to = setup.spots.get(wire.to);
-    if (from === undefined || to === undefined || routes.has(wire.id)) continue;
+  for (const { wire, ends } of setup.wires) {
+    const [from, to] = ends;
+    if (from === undefined || to === undefined || (routes.get(wire.id)?.length ?? 0) > 1) continue;
     loose.push(looseEnd(setup, room, wire, 0, from), looseEnd(setup, room, wire, 1, to));
   }
   return { routes, loose };
 }
 
 function waysOf(
-  { circuit }: SheetSetup,
+  { wires }: SheetSetup,
   routes: ReadonlyMap<WireId, readonly Spot[]>,
   loose: readonly LooseEnd[],
 ): readonly WireWay[] {
-  return circuit.wires.flatMap((wire): readonly WireWay[] => {
+  return wires.flatMap(({ wire }): readonly WireWay[] => {
     const corners = routes.get(wire.id);
     if (corners !== undefined && corners.length > 1) return [{ wire, corners }];
     return loose
@@ -90,23 +133,21 @@ function waysOf(
 }
 
 /** A room that holds the symbols: all of each at rest, and its blades wherever they may lie. */
-function symbolRoom({ area, parts, look, circuit }: SheetSetup): SheetRoom {
-  const { left, top, right, bottom } = area.drawing;
+function symbolRoom({ area, parts, sight }: SheetSetup, margin = FROM_SYMBOL): SheetRoom {
+  const { left, top, right, bottom } = sight.isScreen ? area.outer : area.drawing;
   const room = new SheetRoom({ left: left + 0.8, top: top + 0.8, right: right - 0.8, bottom: bottom - 0.8 });
-  for (const { part, kind, view, shape } of parts) {
-    for (const mark of shape.marks) room.takeMark(mark, FROM_SYMBOL);
-    const place = circuit.placement.parts[part.id]!;
-    for (const pose of posesOf(kind, view).slice(1)) {
-      const { marks } = placeSymbol(kind.symbol(view, pose, look), place);
-      const blades = marks.filter((mark) => "role" in mark && mark.role === "contact-now");
-      for (const mark of blades) room.takeMark(mark, FROM_SYMBOL);
+  for (const { kind, view, rest, shape, placed } of parts) {
+    for (const mark of shape.marks) room.takeMark(mark, margin);
+    for (const pose of otherPoses(kind, view, rest)) {
+      const blades = placed(pose).marks.filter((mark) => "role" in mark && mark.role === "contact-now");
+      for (const mark of blades) room.takeMark(mark, margin);
     }
   }
   return room;
 }
 
-function wiredSpots({ circuit, spots }: SheetSetup): readonly TerminalSpot[] {
-  return circuit.wires.flatMap(({ from, to }) => [from, to]).flatMap((end) => spots.get(end) ?? []);
+function wiredSpots({ wires }: SheetSetup): readonly TerminalSpot[] {
+  return wires.flatMap(({ ends }) => ends.filter((spot) => spot !== undefined));
 }
 
 /** The first units of a wire before its terminal, which names must leave free. */

@@ -1,5 +1,6 @@
 import type { WireState } from "../base/states.ts";
 import type { Mark, Spot } from "../drawing/mark.ts";
+import { terminalKey } from "./sheetPage.ts";
 import { isPlugApart } from "./sheetPlugs.ts";
 import type { SheetPart, SheetSetup } from "./sheetSetup.ts";
 
@@ -28,14 +29,10 @@ function isSame(one: Spot, other: Spot): boolean {
 
 /** The state of the first wire that ends on a terminal; null where none does, or its plug is apart. */
 function stateAt(setup: SheetSetup, part: string, terminal: string): WireState | null {
-  for (const wire of setup.circuit.wires) {
-    for (const end of [0, 1] as const) {
-      const point = end === 0 ? wire.from : wire.to;
-      const spot = setup.spots.get(point);
-      if (spot?.part !== part || spot.terminal !== terminal || isPlugApart(setup, point)) continue;
-      const state = setup.live?.wires.get(wire.id)?.state[end];
-      if (state !== undefined) return state;
-    }
+  for (const { wire, end } of setup.wiresAt.get(terminalKey(part, terminal)) ?? []) {
+    if (isPlugApart(setup, end === 0 ? wire.from : wire.to)) continue;
+    const state = setup.live?.wires.get(wire.id)?.state[end];
+    if (state !== undefined) return state;
   }
   return null;
 }

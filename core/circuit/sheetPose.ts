@@ -7,16 +7,15 @@ export function restPose(kind: Kind, view: PartView): Pose {
 }
 
 /** How a part stands now, its rest beside it. */
-export function livePose(kind: Kind, view: PartView, now: { closed: ReadonlySet<string>; state: string }): Pose {
-  return { closed: now.closed, rest: restPose(kind, view).rest, state: now.state };
+export function livePose({ rest }: Pose, now: { closed: ReadonlySet<string>; state: string }): Pose {
+  return { closed: now.closed, rest, state: now.state };
 }
 
 /** States in which a part stands otherwise than at rest. */
 const STATES = ["pulled-in", "melted", "tripped"];
 
-/** Every way a part may stand: each control in each position, the others at rest, and each state. Rest comes first. */
-export function posesOf(kind: Kind, view: PartView): readonly Pose[] {
-  const rest = restPose(kind, view);
+/** Every way a part may stand but its rest: each control in each position, the others at rest, and each state. */
+export function otherPoses(kind: Kind, view: PartView, rest: Pose): readonly Pose[] {
   const around = aroundAtRest(view);
   const thrown = view.controls.flatMap(({ name, positions }) =>
     positions.slice(1).map((position) => {
@@ -29,7 +28,7 @@ export function posesOf(kind: Kind, view: PartView): readonly Pose[] {
     rest: rest.rest,
     state,
   }));
-  return [rest, ...thrown, ...changed];
+  return [...thrown, ...changed];
 }
 
 /** Room temperature: contacts at rest are drawn as they are in a workshop. */

@@ -1,27 +1,36 @@
 import type { GridUnits } from "../base/units.ts";
-import type { Mark, Spot } from "../drawing/mark.ts";
+import type { Mark, Spot, TextMark } from "../drawing/mark.ts";
 import { arcSweep, type Bounds, boundsOf } from "../drawing/measure.ts";
 
 /** Side of the squares by which taken boxes are found again. */
 const SQUARE: GridUnits = 4;
+/** Squares are numbered along their columns, so many to each: more than any sheet is high. */
+const ROW = 100_000;
 /** Slanting and round lines are taken as boxes of about this size along them. */
 const PIECE: GridUnits = 0.4;
 
+/** Words keep this far from lines of symbols. */
+export const FROM_SYMBOL: GridUnits = 0.18;
+/** Other words keep this far from a word, above and below it, and on paper beside it. */
+export const FROM_WORD: GridUnits = 0.15;
+/** How far from its part a name, or a word beside it, stands at most where all is crowded. */
+export const FARTHEST: GridUnits = 16;
+
 /** What of a sheet is taken: boxes of words, pieces of lines. Words are set only where it is free. */
 export class SheetRoom {
-  private readonly squares = new Map<string, Bounds[]>();
+  private readonly squares = new Map<number, Bounds[]>();
   private readonly within: Bounds;
+  private readonly under: SheetRoom | null;
 
-  /** Nothing outside `within` is free. */
-  constructor(within: Bounds) {
+  /** Nothing outside `within` is free, nor what is taken in the room under this one. */
+  constructor(within: Bounds, under: SheetRoom | null = null) {
     this.within = within;
+    this.under = under;
   }
 
-  /** The same room, to try something in. */
+  /** The same room, to try something in: what is taken there is not taken here. */
   copy(): SheetRoom {
-    const room = new SheetRoom(this.within);
-    for (const [key, list] of this.squares) room.squares.set(key, [...list]);
-    return room;
+    return new SheetRoom(this.within, this);
   }
 
   /** Takes a box, grown on all sides by `margin`. */
@@ -35,6 +44,13 @@ export class SheetRoom {
     });
   }
 
+  /** Takes a word, with so much room beside it. */
+  takeWord(word: TextMark, beside: GridUnits): void {
+    const { left, right, ...upright } = boundsOf(word);
+    const more = beside - FROM_WORD;
+    this.take({ ...upright, left: left - more, right: right + more }, FROM_WORD);
+  }
+
   /** Takes the ink of a mark; of an outline only its lines, so that words may stand inside it. */
   takeMark(mark: Mark, margin: GridUnits): void {
     for (const box of inkBoxes(mark)) this.take(box, margin);
@@ -45,13 +61,18 @@ export class SheetRoom {
     const box = grown(wanted, margin);
     const { left, top, right, bottom } = this.within;
     if (box.left < left || box.top < top || box.right > right || box.bottom > bottom) return false;
-    return !this.eachSquare(box, (key) => this.squares.get(key)?.some((taken) => overlaps(taken, box)) ?? false);
+    return !this.isTouched(box);
   }
 
-  private eachSquare(box: Bounds, act: (key: string) => boolean): boolean {
+  private isTouched(box: Bounds): boolean {
+    const isHit = this.eachSquare(box, (key) => this.squares.get(key)?.some((taken) => overlaps(taken, box)) ?? false);
+    return isHit || (this.under?.isTouched(box) ?? false);
+  }
+
+  private eachSquare(box: Bounds, act: (key: number) => boolean): boolean {
     for (let x = Math.floor(box.left / SQUARE); x <= Math.floor(box.right / SQUARE); x++) {
       for (let y = Math.floor(box.top / SQUARE); y <= Math.floor(box.bottom / SQUARE); y++) {
-        if (act(`${x} ${y}`)) return true;
+        if (act(x * ROW + y)) return true;
       }
     }
     return false;

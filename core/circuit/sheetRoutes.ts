@@ -12,10 +12,8 @@ export function sheetRoutes(
   bodies: readonly Bounds[],
   words: readonly Bounds[],
 ): ReadonlyMap<WireId, readonly Spot[]> {
-  const { circuit, spots, parts, area } = setup;
-  const wires = circuit.wires.flatMap((wire): readonly RouteWire[] => {
-    const from = spots.get(wire.from);
-    const to = spots.get(wire.to);
+  const { circuit, parts, area } = setup;
+  const wires = setup.wires.flatMap(({ wire, ends: [from, to] }): readonly RouteWire[] => {
     if (from === undefined || to === undefined) return [];
     const bends = circuit.placement.wires[wire.id];
     return [

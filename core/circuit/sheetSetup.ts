@@ -1,15 +1,16 @@
-import type { PartId, PointId, WireId } from "../base/ids.ts";
+import type { PartId, WireId } from "../base/ids.ts";
+import { remember } from "../base/memo.ts";
 import type { WireState } from "../base/states.ts";
 import type { Amps, Volts } from "../base/units.ts";
-import type { Mark } from "../drawing/mark.ts";
-import { kindOf } from "../parts/catalogue.ts";
-import type { Kind, Look, Part, PartView } from "../parts/kind.ts";
-import { viewOf } from "../parts/view.ts";
+import type { TextMark } from "../drawing/mark.ts";
+import type { Look } from "../parts/kind.ts";
 import type { Circuit, Condition, Page } from "./circuit.ts";
-import { type PlacedShape, placeSymbol, type TerminalSpot, terminalSpots } from "./placeSymbol.ts";
+import type { PlacedShape } from "./placeSymbol.ts";
 import { type SheetArea, sheetArea } from "./sheetArea.ts";
-import { livePose, restPose } from "./sheetPose.ts";
-import { leastPoints, type SheetTypes, sheetTypes } from "./sheetType.ts";
+import { type PagePart, type SheetPage, sheetPage } from "./sheetPage.ts";
+import { livePose } from "./sheetPose.ts";
+import { printedAt, type Sight, zoomedTo } from "./sheetSight.ts";
+import type { SheetTypes } from "./sheetType.ts";
 
 /** Live state of a wire as a sheet shows it: at its from end and its to end; amps positive from -> to. */
 export interface SheetWireLive {
@@ -41,69 +42,75 @@ export interface SheetRequest {
   /** Absent for a plain drawing at rest in ink. */
   readonly live?: SheetLive;
   readonly look?: Look;
-  /** False leaves out frame, banner, legend and title block, as the bench does. */
+  /** False leaves out frame, banner, legend and title block, as the bench does; usual with a zoom. */
   readonly framed?: boolean;
   /** Share of its own size that the page is printed at; type grows so that none is under 7.5 points on paper. */
   readonly printScale?: number;
+  /**
+   * On a screen instead of paper: 1 at 100 %. Symbols and wires lie as on paper; words are set as the zoom can show them,
+   * on all of the sheet, for nothing frames it.
+   */
+  readonly zoom?: number;
   /** Number of this sheet and how many there are. */
   readonly sheet?: readonly [number, number];
   readonly code?: string;
 }
 
 /** A part standing on the page, its symbol in page coordinates. */
-export interface SheetPart {
-  readonly part: Part;
-  readonly kind: Kind;
-  readonly view: PartView;
+export interface SheetPart extends PagePart {
   readonly shape: PlacedShape;
   /** State now; that of rest without live state. */
   readonly state: string;
+  /** Words of the symbol that are yet to be set: all of them on a screen, where they have no room of their own; else none. */
+  readonly words: readonly TextMark[];
 }
 
 /** Everything that the steps of drawing one sheet share. */
-export interface SheetSetup {
+export interface SheetSetup extends Pick<SheetPage, "spots" | "wires" | "wiresAt"> {
   readonly circuit: Circuit;
   readonly page: Page;
   readonly live: SheetLive | null;
   readonly look: Look;
   readonly area: SheetArea;
+  readonly sight: Sight;
+  /** The types of the sight. */
   readonly types: SheetTypes;
   readonly parts: readonly SheetPart[];
-  /** Every placed terminal of this page by the point where its wires end, and by its own name. */
-  readonly spots: ReadonlyMap<PointId, TerminalSpot & { readonly body: number }>;
 }
 
-/** Places the symbols of a page, each as it stands now. Parts of unknown kind are left out: the check reports them. */
+/** Places the symbols of a page, each as it stands now. */
 export function setUpSheet(request: SheetRequest, page: Page): SheetSetup {
-  const { circuit, live = null, look = "iec", printScale = 1 } = request;
-  const parts = partsOn(circuit, page.id, look, live, printScale);
-  const spots = new Map<PointId, TerminalSpot & { body: number }>();
-  for (const [point, spot] of terminalSpots(circuit, page.id, look)) {
-    spots.set(point, { ...spot, body: parts.findIndex(({ part }) => part.id === spot.part) });
-  }
-  return { circuit, page, live, look, area: sheetArea(page), types: sheetTypes(printScale), parts, spots };
+  const { circuit, live = null, look = "iec", printScale = 1, zoom } = request;
+  const sight = zoom === undefined ? printedAt(printScale) : zoomedTo(zoom);
+  const { parts, spots, wires, wiresAt } = sheetPage(circuit, page.id, look);
+  return {
+    circuit,
+    page,
+    live,
+    look,
+    area: sheetArea(page),
+    sight,
+    types: sight.types,
+    parts: parts.map((part) => standing(part, live, sight)),
+    spots,
+    wires,
+    wiresAt,
+  };
 }
 
-function partsOn(
-  circuit: Circuit,
-  page: string,
-  look: Look,
-  live: SheetLive | null,
-  printScale: number,
-): readonly SheetPart[] {
-  return circuit.parts.flatMap((part): readonly SheetPart[] => {
-    const place = circuit.placement.parts[part.id];
-    const kind = kindOf(part.kind);
-    if (place?.page !== page || kind === undefined) return [];
-    const view = viewOf(kind, part, circuit.nominalVolts);
-    const now = live?.parts.get(part.id);
-    const pose = now ? livePose(kind, view, now) : restPose(kind, view);
-    const shape = placeSymbol(kind.symbol(view, pose, look), place);
-    const marks = shape.marks.map((mark) => legible(mark, printScale));
-    return [{ part, kind, view, shape: { ...shape, marks }, state: pose.state }];
-  });
+function standing(part: PagePart, live: SheetLive | null, sight: Sight): SheetPart {
+  const now = live?.parts.get(part.part.id);
+  const pose = now ? livePose(part.rest, now) : part.rest;
+  const whole = part.placed(pose);
+  if (sight.isScreen) return { ...part, ...parted(whole), state: pose.state };
+  const marks = whole.marks.map((mark) =>
+    mark.mark === "text" ? { ...mark, points: sight.grown(mark.points) } : mark,
+  );
+  return { ...part, shape: { ...whole, marks }, state: pose.state, words: [] };
 }
 
-function legible(mark: Mark, printScale: number): Mark {
-  return mark.mark === "text" ? { ...mark, points: leastPoints(mark.points, printScale) } : mark;
-}
+/** A symbol without its words, and those. */
+const parted = remember((whole: PlacedShape) => ({
+  shape: { ...whole, marks: whole.marks.filter(({ mark }) => mark !== "text") },
+  words: whole.marks.filter((mark): mark is TextMark => mark.mark === "text"),
+}));

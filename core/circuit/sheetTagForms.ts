@@ -31,7 +31,7 @@ const LEAST_VOLTS: Volts = 0.005;
 export function wishesOf(setup: SheetSetup, wire: SheetWire): readonly Wish[] {
   const { live, from, to, cut } = wire;
   const colour = colourForms(setup, wire);
-  const name = [() => wordBlock(wire.wire.id, setup.types.wire, wire.wire.id)];
+  const name = setup.sight.hasCodes ? [() => wordBlock(wire.wire.id, setup.types.wire, wire.wire.id)] : [];
   const wish = (volts: readonly Form[], start: GridUnits, end: GridUnits): Wish => {
     return { wire, from: start, to: end, volts, colour, name, whole: wholeForms(volts, colour, name) };
   };
@@ -53,9 +53,14 @@ function wholeForms(volts: readonly Form[], colour: readonly Form[], name: reado
   return [
     (place) => (place.isLevel ? inLine : stacked(volts[0], colour[0]))(place),
     (place) => (place.isLevel ? stacked(volts[0], colour[0]) : inLine)(place),
-    stacked(volts[1], colour[1]),
-    stacked(volts[1], colour[2]),
+    stacked(narrower(volts, 1), narrower(colour, 1)),
+    stacked(narrower(volts, 1), narrower(colour, 2)),
   ];
+}
+
+/** A narrower form; the only one where there is no choice. */
+function narrower(forms: readonly Form[], step: 1 | 2): Form | undefined {
+  return forms.length === 1 ? forms[0] : forms[step];
 }
 
 /**
@@ -63,9 +68,15 @@ function wholeForms(volts: readonly Form[], colour: readonly Form[], name: reado
  * Their room does not depend on the reading, so that tags stay in place when a switch is thrown. Of a grounded wire at
  * 0.00 V the glyph says it all.
  */
-function voltsForms({ types }: SheetSetup, wire: SheetWire, state: WireState, volts: Volts | null): readonly Form[] {
+function voltsForms(
+  { types, sight }: SheetSetup,
+  wire: SheetWire,
+  state: WireState,
+  volts: Volts | null,
+): readonly Form[] {
   const id = wire.wire.id;
-  const glyph = glyphBlock(state, wire.live?.alwaysFed ?? false, id);
+  const glyph = glyphBlock(state, wire.live?.alwaysFed ?? false, sight.glyphGrowth, id);
+  if (!sight.hasWords) return [() => glyph];
   const isNothing = volts === null || (state.startsWith("grounded") && Math.abs(volts) < LEAST_VOLTS);
   const word = (decimals: number) => (isNothing ? [] : [wordBlock(voltsText(volts, decimals), types.volts, id)]);
   const weak = wire.live?.weak ? [wordBlock(SHEET_WORDS.weak, types.wire, id)] : [];
@@ -82,11 +93,12 @@ function voltsText(volts: Volts, decimals: number): string {
 }
 
 /** Swatch, code and size: in one line, below each other, without the size, and the code alone. */
-function colourForms({ circuit, types }: SheetSetup, { wire }: SheetWire): readonly Form[] {
-  if (wire.colour === undefined && wire.mm2 === undefined) return [];
+function colourForms({ circuit, types, sight }: SheetSetup, { wire }: SheetWire): readonly Form[] {
+  if (!sight.hasWords || (wire.colour === undefined && wire.mm2 === undefined)) return [];
   const colour =
     wire.colour === undefined || circuit.colourCodes === "free" ? null : parseColour(wire.colour, circuit.colourCodes);
-  const swatch = colour?.ok ? [swatchBlock(colour.value, wire.id)] : [];
+  const swatch = colour?.ok ? [swatchBlock(colour.value, sight.swatchGrowth, wire.id)] : [];
+  if (!sight.hasCodes) return swatch.map((each) => () => each);
   const code = wire.colour === undefined ? [] : [wordBlock(wire.colour, types.code, wire.id)];
   const size = wire.mm2 === undefined ? [] : [wordBlock(`${wire.mm2}`, types.wire, wire.id)];
   const forms = [

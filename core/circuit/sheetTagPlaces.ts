@@ -14,16 +14,16 @@ export interface TagPlace {
   readonly at: (block: Block) => { readonly left: GridUnits; readonly top: GridUnits };
 }
 
-/** Places along a stretch, `off` from the middle of the wire, on the longest straight piece first, from its middle outwards, on both sides of it. */
-export function* tagPlaces(
-  corners: readonly Spot[],
-  from: GridUnits,
-  to: GridUnits,
-  off: GridUnits,
-): Generator<TagPlace> {
-  const pieces = [...piecesOf(corners, from, to)].sort(
-    (one, other) => other.length - one.length || one.start - other.start,
-  );
+/** A straight piece of a wire. */
+export type TagPiece = ReturnType<typeof piecesOf>[number];
+
+/** The straight pieces of a stretch, the longest first. */
+export function tagPieces(corners: readonly Spot[], from: GridUnits, to: GridUnits): readonly TagPiece[] {
+  return piecesOf(corners, from, to).sort((one, other) => other.length - one.length || one.start - other.start);
+}
+
+/** Places along pieces of a wire, `off` from its middle, from the middle of each piece outwards, on both sides of it. */
+export function* tagPlaces(pieces: readonly TagPiece[], off: GridUnits): Generator<TagPlace> {
   for (const { a, b, length } of pieces) {
     const isLevel = a.y === b.y;
     const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };

@@ -2,10 +2,11 @@ import type { GridUnits } from "../base/units.ts";
 import type { Mark } from "../drawing/mark.ts";
 import { type Bounds, boundsOf } from "../drawing/measure.ts";
 import type { Side } from "../parts/kind.ts";
+import type { Block } from "./sheetBlocks.ts";
 import type { SheetRoom } from "./sheetRoom.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
 import { type Form, type Wish, wishesOf } from "./sheetTagForms.ts";
-import { tagPlaces } from "./sheetTagPlaces.ts";
+import { tagPieces, tagPlaces } from "./sheetTagPlaces.ts";
 import type { SheetWire } from "./sheetWire.ts";
 
 interface Tagged {
@@ -15,9 +16,6 @@ interface Tagged {
   readonly missing: number;
 }
 
-/** How often tags are set anew with those first that found no place for their volts. */
-const ROUNDS = 5;
-
 /**
  * Tags beside the wires: state glyph and volts, insulation colour with size, name. They keep off wires, symbols and
  * each other; where room is short the name goes first, then the colour, volts last.
@@ -26,7 +24,7 @@ export function tagMarks(setup: SheetSetup, wires: readonly SheetWire[], room: S
   const wishes = wires.flatMap((wire) => wishesOf(setup, wire));
   let order = wishes.map((_, index) => index);
   let best: Tagged = { marks: [], withoutVolts: order, missing: Number.POSITIVE_INFINITY };
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = 0; round < setup.sight.tagRounds; round++) {
     const tagged = setAll(wishes, order, room.copy());
     const gained = best.withoutVolts.length - tagged.withoutVolts.length;
     if (gained > 0 || (gained === 0 && tagged.missing < best.missing)) best = tagged;
@@ -74,10 +72,12 @@ const MARGINS = [
 
 /** The first form at the first place that is free for it, taken in the room; null where there is none. */
 function setForms({ wire, from, to }: Wish, forms: readonly Form[], room: SheetRoom): readonly Mark[] | null {
+  const pieces = tagPieces(wire.corners, from, to);
   for (const form of forms) {
+    const blockAt = eachSide(form);
     for (const margin of MARGINS) {
-      for (const place of tagPlaces(wire.corners, from, to, margin.off)) {
-        const block = form(place);
+      for (const place of tagPlaces(pieces, margin.off)) {
+        const block = blockAt(place);
         const { left, top } = place.at(block);
         const box: Bounds = { left, top, right: left + block.width, bottom: top + block.height };
         if (!room.isFree(withMargin(box, place.side, margin))) continue;
@@ -88,6 +88,18 @@ function setForms({ wire, from, to }: Wish, forms: readonly Form[], room: SheetR
     }
   }
   return null;
+}
+
+/** A form that is made once for each side of a wire; the side tells whether the wire is level. */
+function eachSide(form: Form): Form {
+  const blocks = new Map<Side, Block>();
+  return (place) => {
+    const known = blocks.get(place.side);
+    if (known !== undefined) return known;
+    const block = form(place);
+    blocks.set(place.side, block);
+    return block;
+  };
 }
 
 const OPPOSITE: Readonly<Record<Side, Side>> = { left: "right", right: "left", up: "down", down: "up" };

@@ -3,15 +3,18 @@ import type { Anchor, Mark, Spot, TextMark } from "../drawing/mark.ts";
 import { boundsOf } from "../drawing/measure.ts";
 import type { Side } from "../parts/kind.ts";
 import { isInLine } from "./points.ts";
+import { terminalKey } from "./sheetPage.ts";
 import { cavityTexts } from "./sheetPlugs.ts";
 import type { SheetRoom } from "./sheetRoom.ts";
 import type { SheetPart, SheetSetup } from "./sheetSetup.ts";
-import { rise, type SheetType, words } from "./sheetType.ts";
+import { rise, words } from "./sheetType.ts";
 
 type Where = "inside" | "outside";
 
 /** From the line to a name inside, and to a plug's name outside, where strokes across the wire may stand. */
 const ASIDE: Readonly<Record<Where, GridUnits>> = { inside: 0.65, outside: 0.82 };
+/** The letter of a half may stand this much closer to other things than names do. */
+const CLOSER: GridUnits = 0.15;
 /** A symbol's own text this near to a terminal and with its name is its name. */
 const NEAR: GridUnits = 5;
 const FARTHEST: GridUnits = 5;
@@ -19,24 +22,23 @@ const FARTHEST: GridUnits = 5;
 /**
  * Names of the terminals, inside beside their leads, as far as the symbols do not carry them; and the plug and cavity
  * at each plugged terminal, outside beside its wire. An in-line joint has its places inside and gets a letter at each
- * half. What is set is taken in the room.
+ * half. On a screen what finds no room is left out. What is set is taken in the room.
  */
 export function terminalMarks(setup: SheetSetup, room: SheetRoom): readonly Mark[] {
-  const wired = wiredPoints(setup);
+  if (!setup.sight.hasWords) return [];
   return setup.parts.flatMap((part) => {
     const cavities = cavityTexts(setup.circuit, part);
     const halves = isInLine(part.part) ? halfMarks(setup, part, room) : [];
     const names = Object.entries(part.shape.terminals).flatMap(([terminal, spot]) => {
       const of = part.part.id;
-      const isWired = wired.has(`${of} ${terminal}`);
+      const isWired = setup.wiresAt.has(terminalKey(of, terminal));
       const isOnly = Object.keys(part.shape.terminals).length === 1;
       const isShown = !isInLine(part.part) && !isOnly && (isWired || part.kind.role !== "join");
       const isNamed = isShown && !drawsName(part, terminal, spot);
       const cavity = cavities.get(terminal);
-      const { types } = setup;
       return [
-        ...(isNamed ? set(room, terminal, spot, types.terminal, of, "inside") : []),
-        ...(cavity === undefined ? [] : set(room, cavity, spot, types.terminal, of, "outside")),
+        ...(isNamed ? set(setup, room, terminal, spot, of, "inside") : []),
+        ...(cavity === undefined ? [] : set(setup, room, cavity, spot, of, "outside")),
       ];
     });
     return [...halves, ...names];
@@ -44,23 +46,18 @@ export function terminalMarks(setup: SheetSetup, room: SheetRoom): readonly Mark
 }
 
 /** The letters of the halves of an in-line joint, each beside the end of the body on the side where it begins. */
-function halfMarks({ types }: SheetSetup, { part, shape }: SheetPart, room: SheetRoom): readonly Mark[] {
+function halfMarks({ types, sight }: SheetSetup, { part, shape }: SheetPart, room: SheetRoom): readonly Mark[] {
   const { left, top, bottom, right } = shape.outline;
   const sides = Object.entries(shape.terminals).map(([name, { side }]) => [name.slice(-1), side] as const);
   const up = rise(types.terminal.points);
-  return [...new Map(sides)].map(([half, side]) => {
+  return [...new Map(sides)].flatMap(([half, side]): readonly Mark[] => {
     const y = side === "up" ? (top + bottom) / 2 - 0.3 : side === "down" ? (top + bottom) / 2 + 0.3 + up : top - 0.3;
     const x = side === "left" ? left + 0.6 : side === "right" ? right - 0.6 : left - 0.3;
     const mark = words(half, { x, y }, types.terminal, side === "left" || side === "right" ? "middle" : "end", part.id);
+    if (sight.isScreen && !room.isFree(boundsOf(mark), -CLOSER)) return [];
     room.take(boundsOf(mark), 0.15);
-    return mark;
+    return [mark];
   });
-}
-
-/** Part and terminal of every wire end on the page. */
-function wiredPoints({ circuit, spots }: SheetSetup): ReadonlySet<string> {
-  const ends = circuit.wires.flatMap(({ from, to }) => [from, to]);
-  return new Set(ends.flatMap((end) => spots.get(end) ?? []).map(({ part, terminal }) => `${part} ${terminal}`));
 }
 
 function drawsName(part: SheetPart, terminal: string, spot: Spot): boolean {
@@ -78,10 +75,10 @@ function sameName(text: string, terminal: string): boolean {
 }
 
 function set(
+  { types: { terminal: type }, sight }: SheetSetup,
   room: SheetRoom,
   text: string,
   spot: Spot & { readonly side: Side },
-  type: SheetType,
   of: string,
   first: Where,
 ): readonly Mark[] {
@@ -90,10 +87,10 @@ function set(
     const mark = words(text, at, type, anchor, of);
     last ??= mark;
     if (!room.isFree(boundsOf(mark))) continue;
-    room.take(boundsOf(mark), 0.15);
+    room.takeWord(mark, sight.besideWords);
     return [mark];
   }
-  return last === null ? [] : [last];
+  return last === null || sight.isScreen ? [] : [last];
 }
 
 /** Places beside the lead inside and beside the wire outside, both sides of it, farther and farther from the outline. */

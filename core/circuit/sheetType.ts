@@ -31,18 +31,22 @@ export type SheetTypes = Readonly<Record<keyof typeof TYPES, SheetType>>;
 /** Least size of a designator as a share of the smallest type, so that it leads however small the page is printed. */
 const LEADING = 1.2;
 
-/** The sizes for a page printed at this share of its own size: type that would come out under 7.5 points grows. */
-export function sheetTypes(printScale: number): SheetTypes {
+/**
+ * The sizes for a page shown at this share of its own size: type that would come out under the least size grows. Among
+ * other words designators lead; alone they need not.
+ */
+export function sheetTypes(share: number, least = LEAST_POINTS, areAlone = false): SheetTypes {
+  const leading = areAlone ? 1 : LEADING;
   const grown = Object.entries(TYPES).map(([use, type]): [string, SheetType] => [
     use,
-    { ...type, points: leastPoints(type.points, use === "designator" ? printScale / LEADING : printScale) },
+    { ...type, points: leastPoints(type.points, use === "designator" ? share / leading : share, least) },
   ]);
   return Object.fromEntries(grown) as SheetTypes;
 }
 
-/** A size in points, grown where it would be too small on paper. */
-export function leastPoints(points: number, printScale: number): number {
-  return Math.max(points, LEAST_POINTS / printScale);
+/** A size in points, grown where it would come out under the least size. */
+export function leastPoints(points: number, share: number, least = LEAST_POINTS): number {
+  return Math.max(points, least / share);
 }
 
 /** A line of type with its baseline at `at`. */
@@ -59,6 +63,11 @@ export function rise(points: number): GridUnits {
 /** How far type of these points reaches below its baseline. */
 export function depth(points: number): GridUnits {
   return pointsToGrid(points) * DESCENT;
+}
+
+/** Whether some letter of a text reaches below its baseline. */
+export function hangs(text: string): boolean {
+  return /[gjpqyQ,;()]/.test(text);
 }
 
 /** From one baseline to the next for type of these points. */

@@ -1,3 +1,4 @@
+import { remember } from "../base/memo.ts";
 import type { WireState } from "../base/states.ts";
 import type { GridUnits } from "../base/units.ts";
 import type { Spot } from "../drawing/mark.ts";
@@ -32,18 +33,17 @@ export interface WireWay {
 
 /** The wires of a page with what they share worked out, in the order in which they are drawn. */
 export function layWires(setup: SheetSetup, ways: readonly WireWay[]): readonly SheetWire[] {
-  const drawn = new Map<string, WireState | null>();
+  const drawn = new Map<number, WireState | null>();
   return ways.map(({ wire, corners, end }) => {
     const live = liveOnPage(setup.live?.wires.get(wire.id) ?? null, end);
     const steps = stepsOf(corners);
-    const shared = (keys: readonly string[], state: WireState | null) => {
-      const count = keys.findIndex((key) => !drawn.has(key) || drawn.get(key) !== state);
-      return count < 0 ? keys.length : count;
-    };
+    const isShared = (step: number, state: WireState | null) => drawn.get(steps[step]!) === state;
     const [first, last] = [live?.state[0] ?? null, live?.state[1] ?? null];
     const length = pathLength(corners);
-    const from = shared(steps, first);
-    const to = Math.max(from, length - shared([...steps].reverse(), last));
+    let from = 0;
+    while (from < steps.length && isShared(from, first)) from++;
+    let to = length;
+    while (to > from && isShared(to - 1, last)) to--;
     const cut = first === last ? null : cutAt(corners, from, to);
     steps.forEach((key, index) => {
       if (!drawn.has(key)) drawn.set(key, cut === null || index + 0.5 < cut ? first : last);
@@ -62,19 +62,25 @@ function liveOnPage(live: SheetWireLive | null, end: 0 | 1 | undefined): SheetWi
   return { ...live, state: [live.state[end], live.state[end]], volts: [live.volts[end], live.volts[end]] };
 }
 
-/** One key for each unit of the way, the same in both directions. */
-function stepsOf(corners: readonly Spot[]): readonly string[] {
-  const keys: string[] = [];
+/** More than twice as many units as any sheet is high. */
+const ROW = 100_000;
+
+/** One number for each spot whose coordinates are whole or end in a half. */
+export function spotKey(x: GridUnits, y: GridUnits): number {
+  return Math.round(2 * x) * ROW + Math.round(2 * y);
+}
+
+/** One key for each unit of a way, the same in both directions. */
+const stepsOf = remember((corners: readonly Spot[]): readonly number[] => {
+  const keys: number[] = [];
   for (let i = 1; i < corners.length; i++) {
     const [from, to] = [corners[i - 1]!, corners[i]!];
     const length = Math.abs(to.x - from.x) + Math.abs(to.y - from.y);
     const [x, y] = [Math.sign(to.x - from.x), Math.sign(to.y - from.y)];
-    for (let n = 0; n < length; n++) {
-      keys.push(`${from.x + x * (n + 0.5)} ${from.y + y * (n + 0.5)}`);
-    }
+    for (let n = 0; n < length; n++) keys.push(spotKey(from.x + x * (n + 0.5), from.y + y * (n + 0.5)));
   }
   return keys;
-}
+});
 
 /** The straight pieces of a stretch, each with the length at which it begins. */
 export function piecesOf(corners: readonly Spot[], from: GridUnits, to: GridUnits) {

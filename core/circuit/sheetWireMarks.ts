@@ -1,12 +1,10 @@
 import type { WireState } from "../base/states.ts";
-import type { Amps, GridUnits } from "../base/units.ts";
-import { chevronMarks } from "../drawing/glyph.ts";
+import type { GridUnits } from "../base/units.ts";
 import type { LineMark, Mark, Role, Spot } from "../drawing/mark.ts";
 import { spotAlong } from "../drawing/path.ts";
 import { isPlugApart } from "./sheetPlugs.ts";
-import type { SheetRoom } from "./sheetRoom.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
-import { HALF_CUT, piecesOf, type SheetWire, stretchOf } from "./sheetWire.ts";
+import { HALF_CUT, type SheetWire, stretchOf } from "./sheetWire.ts";
 
 const DOT: GridUnits = 0.42;
 /** Half the length of the strokes at a cut, and at a plug, beside which its name stands. */
@@ -14,14 +12,6 @@ const HALF_STROKE: GridUnits = 0.75;
 const HALF_PLUG: GridUnits = 0.45;
 /** How far from the terminal a plug that is apart is drawn open. */
 const PLUG_GAP: GridUnits = 1;
-/** One chevron for each stretch of about this length, clear of corners and joins. */
-const CHEVRON_EVERY: GridUnits = 14;
-const CHEVRON_CLEAR: GridUnits = 1.4;
-/** Half the width of a chevron with its edge of paper. */
-const CHEVRON_REACH: GridUnits = 0.58;
-const SHORTEST_WITH_CHEVRON: GridUnits = 3.4;
-/** Less current than this is not shown. */
-const LEAST_AMPS: Amps = 0.005;
 
 /** The lines of all wires, each end in its state, open where the ends differ or a plug is apart. */
 export function lineMarks(setup: SheetSetup, wires: readonly SheetWire[]): readonly Mark[] {
@@ -91,57 +81,4 @@ export function dotMarks(wires: readonly SheetWire[]): readonly Mark[] {
     role: state === null ? "joint" : `glyph-${state}`,
     filled: true,
   }));
-}
-
-/** Chevrons of current, + to -, on every longer straight piece, clear of the words taken in the room. */
-export function currentMarks(wires: readonly SheetWire[], room: SheetRoom): readonly Mark[] {
-  const busy = busySpots(wires);
-  return wires.flatMap(({ live, corners, from, to, cut, wire }) => {
-    if (live === null || cut !== null || Math.abs(live.amps) < LEAST_AMPS) return [];
-    return piecesOf(corners, from, to).flatMap(({ start, length }) => {
-      if (length < SHORTEST_WITH_CHEVRON) return [];
-      const count = Math.max(1, Math.round(length / CHEVRON_EVERY));
-      return Array.from({ length: count }, (_, i) => start + (length * (i + 0.5)) / count).flatMap((wanted) => {
-        const place = clearPlace(corners, wanted, Math.min(length / count / 2, 4), busy, room);
-        if (place === null) return [];
-        const { at, degrees } = spotAlong(corners, place);
-        return chevronMarks(at, live.amps > 0 ? degrees : degrees + 180, live.state[0], wire.id);
-      });
-    });
-  });
-}
-
-/** The place nearest to the wanted length that is clear of corners, ends, joins and crossings. */
-function clearPlace(
-  corners: readonly Spot[],
-  wanted: GridUnits,
-  most: GridUnits,
-  busy: readonly Spot[],
-  room: SheetRoom,
-): GridUnits | null {
-  for (let shift = 0; shift <= most; shift += 0.5) {
-    for (const place of [wanted + shift, wanted - shift]) {
-      const { at } = spotAlong(corners, place);
-      const isClear = busy.every(({ x, y }) => Math.hypot(at.x - x, at.y - y) >= CHEVRON_CLEAR);
-      const box = { left: at.x, top: at.y, right: at.x, bottom: at.y };
-      if (isClear && room.isFree(box, CHEVRON_REACH)) return place;
-    }
-  }
-  return null;
-}
-
-/** Corners, ends, joins and crossings of all wires. */
-function busySpots(wires: readonly SheetWire[]): readonly Spot[] {
-  const spots = wires.flatMap(({ corners, dots }) => [...corners, ...dots.map(({ at }) => at)]);
-  const passed = new Map<string, { at: Spot; count: number }>();
-  for (const { corners, from, to } of wires) {
-    for (const { a, b, length } of piecesOf(corners, from, to)) {
-      for (let n = 1; n < length; n++) {
-        const at = { x: a.x + ((b.x - a.x) * n) / length, y: a.y + ((b.y - a.y) * n) / length };
-        const key = `${at.x} ${at.y}`;
-        passed.set(key, { at, count: (passed.get(key)?.count ?? 0) + 1 });
-      }
-    }
-  }
-  return [...spots, ...[...passed.values()].filter(({ count }) => count > 1).map(({ at }) => at)];
 }

@@ -6,10 +6,14 @@ import { dashPieces, offsetPath } from "./path.ts";
 import { millimetresOf, POINT_MM } from "./scale.ts";
 import { swatchPaints } from "./swatch.ts";
 
-/** The paints of one mark, in the order they are laid down. Empty where the mark has nothing to show. */
-export function paintsOf(mark: Mark, palette: Palette): readonly Paint[] {
+/**
+ * The paints of one mark, in the order they are laid down. Empty where the mark has nothing to show. `fit` changes its
+ * strokes, for a painter whose pixels are coarse.
+ */
+export function paintsOf(mark: Mark, palette: Palette, fit?: (stroke: Stroke) => Stroke): readonly Paint[] {
   if (mark.mark === "swatch") return swatchPaints(mark, palette);
-  const ink = strokesOf(mark.role, palette);
+  const plain = strokesOf(mark.role, palette);
+  const ink = fit ? { ...plain, strokes: plain.strokes.map(fit) } : plain;
   switch (mark.mark) {
     case "line":
       return linePaints(mark, ink);

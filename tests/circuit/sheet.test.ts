@@ -1,31 +1,16 @@
-import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Circuit, Condition, PartPlace } from "../../core/circuit/circuit.ts";
 import { sheetOf } from "../../core/circuit/sheet.ts";
 import { sheetArea, zoneOf } from "../../core/circuit/sheetArea.ts";
-import { inkBoxes, overlaps } from "../../core/circuit/sheetRoom.ts";
-import type { LineMark, Mark, TextMark } from "../../core/drawing/mark.ts";
+import type { Mark } from "../../core/drawing/mark.ts";
 import { type Bounds, boundsOf } from "../../core/drawing/measure.ts";
 import { parseFault } from "../../core/live/fault.ts";
 import { liveOf } from "../../core/live/live.ts";
 import { kindOf } from "../../core/parts/catalogue.ts";
 import { viewOf } from "../../core/parts/view.ts";
-import { readCircuit } from "../../schemas/circuit.ts";
+import { linesIn, PAGES, shrunk, textClashes, textsIn, wireClashes } from "./sheetMarks.ts";
 import { VENT } from "./ventFixture.ts";
-
-const SAMPLES = new URL("../../samples/", import.meta.url);
-
-function samples(): readonly (readonly [string, Circuit])[] {
-  const files = readdirSync(SAMPLES).filter((name) => name.endsWith(".circuit.json"));
-  return files.map((name) => {
-    const read = readCircuit(readFileSync(new URL(name, SAMPLES), "utf8"));
-    if (!read.ok) throw new Error(`${name}: ${read.refusal.code}`);
-    return [name, read.value];
-  });
-}
-
-const CIRCUITS: readonly (readonly [string, Circuit])[] = [["one vent", VENT], ...samples()];
 
 /** At rest in ink, and live in the first two conditions that the circuit names, or in those of the fixture. */
 function drawings(circuit: Circuit, page: string): readonly (readonly Mark[])[] {
@@ -41,41 +26,6 @@ function marksOf(circuit: Circuit, page: string, live?: ReturnType<typeof liveOf
   if (!sheet.ok) throw new Error(sheet.refusal.code);
   return sheet.value.marks;
 }
-
-const textsIn = (marks: readonly Mark[]) => marks.filter((mark): mark is TextMark => mark.mark === "text");
-const linesIn = (marks: readonly Mark[]) => marks.filter((mark): mark is LineMark => mark.mark === "line");
-
-function shrunk({ left, top, right, bottom }: Bounds, by: number): Bounds {
-  return { left: left + by, top: top + by, right: right - by, bottom: bottom - by };
-}
-
-/** Pairs of texts whose boxes share more than a hair. */
-function textClashes(marks: readonly Mark[]) {
-  const boxes = textsIn(marks).map((mark) => ({ mark, box: shrunk(boundsOf(mark), 0.03) }));
-  return boxes.flatMap((one, i) =>
-    boxes
-      .slice(i + 1)
-      .filter((other) => overlaps(one.box, other.box))
-      .map((other) => [one.mark.text, other.mark.text]),
-  );
-}
-
-/** Texts that lie on a wire, its glyphs or its chevrons. */
-function wireClashes(circuit: Circuit, marks: readonly Mark[]) {
-  const ids = new Set(circuit.wires.map(({ id }) => id));
-  const wires = linesIn(marks).filter(({ of, role }) => ids.has(of ?? "") && /^(wire-|glyph-|symbol$)/.test(role));
-  const boxes = wires.flatMap((mark) => {
-    const halfStroke = mark.filled ? 0 : 0.1;
-    return inkBoxes(mark).map((box) => ({ of: mark.of, box: shrunk(box, -halfStroke) }));
-  });
-  return textsIn(marks).flatMap((mark) =>
-    boxes.filter(({ box }) => overlaps(box, boundsOf(mark))).map(({ of }) => [mark.text, of]),
-  );
-}
-
-const PAGES = CIRCUITS.flatMap(([name, circuit]) =>
-  circuit.pages.map(({ id }) => [`${name}, page ${id}`, circuit, id] as const),
-);
 
 describe.each(PAGES)("the sheet of %s", (_, circuit, page) => {
   const all = drawings(circuit, page);

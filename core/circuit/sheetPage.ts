@@ -1,0 +1,101 @@
+import type { PointId } from "../base/ids.ts";
+import { remember } from "../base/memo.ts";
+import { kindOf } from "../parts/catalogue.ts";
+import type { Kind, Look, Part, PartView, Pose } from "../parts/kind.ts";
+import { viewOf } from "../parts/view.ts";
+import type { Circuit, PartPlace, Wire } from "./circuit.ts";
+import { type PlacedShape, placeSymbol, type TerminalSpot, terminalSpots } from "./placeSymbol.ts";
+import { restPose } from "./sheetPose.ts";
+
+/** A part that stands on a page. */
+export interface PagePart {
+  readonly part: Part;
+  readonly kind: Kind;
+  readonly view: PartView;
+  readonly rest: Pose;
+  /** Its symbol in page coordinates as it stands in a pose: the same object for the same pose. */
+  placed(pose: Pose): PlacedShape;
+}
+
+/** A terminal on a page, with the number of its part among those of the page. */
+export type PageSpot = TerminalSpot & { readonly body: number };
+
+/** A wire with its ends on a page; at least one of them is there. */
+export interface PageWire {
+  readonly wire: Wire;
+  readonly ends: readonly [PageSpot | undefined, PageSpot | undefined];
+}
+
+/** What of a page is the same in every state and at every size. */
+export interface SheetPage {
+  readonly parts: readonly PagePart[];
+  /** Every placed terminal of the page by the point where its wires end, and by its own name. */
+  readonly spots: ReadonlyMap<PointId, PageSpot>;
+  readonly wires: readonly PageWire[];
+  /** Wires of each terminal, the key being its part and its name, with the end that lies there. */
+  readonly wiresAt: ReadonlyMap<string, readonly { readonly wire: Wire; readonly end: 0 | 1 }[]>;
+}
+
+const pagesOf = remember((_circuit: Circuit) => new Map<string, SheetPage>());
+
+/** The page of this id in a look, remembered for each circuit. Parts of unknown kind are left out: the check reports them. */
+export function sheetPage(circuit: Circuit, page: string, look: Look): SheetPage {
+  const pages = pagesOf(circuit);
+  const key = `${page} ${look}`;
+  const known = pages.get(key);
+  if (known !== undefined) return known;
+  const made = readPage(circuit, page, look);
+  pages.set(key, made);
+  return made;
+}
+
+function readPage(circuit: Circuit, page: string, look: Look): SheetPage {
+  const parts = circuit.parts.flatMap((part): readonly PagePart[] => {
+    const place = circuit.placement.parts[part.id];
+    const kind = kindOf(part.kind);
+    if (place?.page !== page || kind === undefined) return [];
+    const view = viewOf(kind, part, circuit.nominalVolts);
+    return [{ part, kind, view, rest: restPose(kind, view), placed: placer(kind, view, place, look) }];
+  });
+  const bodies = new Map(parts.map(({ part }, index) => [part.id, index]));
+  const spots = new Map<PointId, PageSpot>();
+  for (const [point, spot] of terminalSpots(circuit, page, look)) {
+    spots.set(point, { ...spot, body: bodies.get(spot.part) ?? -1 });
+  }
+  const wires = circuit.wires.flatMap((wire): readonly PageWire[] => {
+    const ends = [spots.get(wire.from), spots.get(wire.to)] as const;
+    return ends[0] === undefined && ends[1] === undefined ? [] : [{ wire, ends }];
+  });
+  return { parts, spots, wires, wiresAt: wiresByTerminal(wires) };
+}
+
+/** Places a symbol once for each pose: contacts and state tell poses apart, rest is always the same. */
+function placer(kind: Kind, view: PartView, place: PartPlace, look: Look): PagePart["placed"] {
+  const shapes = new Map<string, PlacedShape>();
+  return (pose) => {
+    const key = `${pose.state} ${[...pose.closed].sort().join(" ")}`;
+    const known = shapes.get(key);
+    if (known !== undefined) return known;
+    const shape = placeSymbol(kind.symbol(view, pose, look), place);
+    shapes.set(key, shape);
+    return shape;
+  };
+}
+
+function wiresByTerminal(wires: readonly PageWire[]): SheetPage["wiresAt"] {
+  const found = new Map<string, { wire: Wire; end: 0 | 1 }[]>();
+  for (const { wire, ends } of wires) {
+    for (const end of [0, 1] as const) {
+      const spot = ends[end];
+      if (spot === undefined) continue;
+      const key = terminalKey(spot.part, spot.terminal);
+      found.set(key, [...(found.get(key) ?? []), { wire, end }]);
+    }
+  }
+  return found;
+}
+
+/** The key of a terminal of a part in `wiresAt`. */
+export function terminalKey(part: string, terminal: string): string {
+  return `${part} ${terminal}`;
+}

@@ -1,0 +1,104 @@
+import type { PartId } from "../base/ids.ts";
+import { PART_STATE_WORDS, SHEET_WORDS } from "../base/words/sheet.ts";
+import type { TextMark } from "../drawing/mark.ts";
+import { boundsOf } from "../drawing/measure.ts";
+import { type OffRest, offRest, standingOn } from "./sheetCondition.ts";
+import { around, BETWEEN_WORDS, NAME_GAP, type NamePlace, setLines } from "./sheetNamePlaces.ts";
+import type { SheetRoom } from "./sheetRoom.ts";
+import type { SheetLive, SheetPart, SheetSetup } from "./sheetSetup.ts";
+import { lead, type SheetType } from "./sheetType.ts";
+
+interface Word {
+  readonly text: string;
+  readonly type: SheetType;
+}
+
+/**
+ * How each part stands now, beside its name or under it: `pulled in`, `held OPEN`. It is set after all names, which so
+ * keep their places when a switch is thrown. On a screen a word that finds no room is left out. What is set is taken in
+ * the room.
+ */
+export function standingMarks(
+  setup: SheetSetup,
+  names: ReadonlyMap<PartId, readonly TextMark[]>,
+  room: SheetRoom,
+): readonly TextMark[] {
+  const { live, sight } = setup;
+  if (live === null || !sight.hasWords) return [];
+  const standing = offRest(setup.circuit, live.condition);
+  return setup.parts.flatMap((part) => {
+    const set = [...(names.get(part.part.id) ?? [])];
+    const count = set.length;
+    if (count === 0) return [];
+    for (const word of wordsOf(setup, part, live, standing)) {
+      const mark = firstFree(setup, part, set, word, room) ?? (sight.isScreen ? null : under(part, set, word));
+      if (mark === null) continue;
+      room.takeWord(mark, sight.besideWords);
+      set.push(mark);
+    }
+    return set.slice(count);
+  });
+}
+
+function wordsOf(
+  { types }: SheetSetup,
+  { part: { id }, state }: SheetPart,
+  { condition }: SheetLive,
+  standing: readonly OffRest[],
+): readonly Word[] {
+  const word = condition.out?.includes(id) ? SHEET_WORDS.out : PART_STATE_WORDS[state];
+  return [
+    ...(word === undefined ? [] : [{ text: word, type: types.name }]),
+    ...standingOn(standing, id).map((text) => ({ text, type: types.volts })),
+  ];
+}
+
+function firstFree(
+  { sight }: SheetSetup,
+  part: SheetPart,
+  name: readonly TextMark[],
+  word: Word,
+  room: SheetRoom,
+): TextMark | null {
+  for (const places of [besideName(name, word.type, part), around(part, [[word]], NAME_GAP, sight.farthestState)]) {
+    for (const place of places) {
+      const mark = setWord(part, word, place);
+      if (room.isFree(boundsOf(mark))) return mark;
+    }
+  }
+  return null;
+}
+
+/** The word under the name, whatever lies there. */
+function under(part: SheetPart, name: readonly TextMark[], word: Word): TextMark {
+  return setWord(part, word, besideName(name, word.type, part)[1]);
+}
+
+function setWord({ part }: SheetPart, word: Word, [at, anchor]: NamePlace): TextMark {
+  return setLines([[word]], at, anchor, part.id)[0]!;
+}
+
+/** At the end of the first line of a name, under it and over it, in line at the side that is nearer to the part. */
+function besideName(
+  name: readonly TextMark[],
+  type: SheetType,
+  { shape: { outline } }: SheetPart,
+): readonly [NamePlace, NamePlace, NamePlace] {
+  const boxes = name.map(boundsOf);
+  const left = Math.min(...boxes.map((box) => box.left));
+  const right = Math.max(...boxes.map((box) => box.right));
+  const first = name[0]!.at.y;
+  const last = Math.max(...name.map(({ at }) => at.y));
+  const end = Math.max(...boxes.filter((_, index) => name[index]!.at.y === first).map((box) => box.right));
+  const isInside = left >= outline.left && right <= outline.right;
+  const [x, anchor] = isInside
+    ? ([(left + right) / 2, "middle"] as const)
+    : right <= outline.left
+      ? ([right, "end"] as const)
+      : ([left, "start"] as const);
+  return [
+    [{ x: end + BETWEEN_WORDS, y: first }, "start"],
+    [{ x, y: last + lead(type.points) }, anchor],
+    [{ x, y: first - lead(name[0]!.points) }, anchor],
+  ];
+}
