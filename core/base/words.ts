@@ -2,6 +2,7 @@ import type { Refusal } from "./outcome.ts";
 import { CIRCUIT_WORDS } from "./words/circuit.ts";
 import { EDIT_WORDS } from "./words/edit.ts";
 import { FILE_WORDS } from "./words/file.ts";
+import { LIBRARY_WORDS } from "./words/library.ts";
 import { LIVE_WORDS } from "./words/live.ts";
 import { PROBLEM_WORDS } from "./words/problem.ts";
 import { TERMINAL_WORDS } from "./words/terminal.ts";
@@ -17,7 +18,7 @@ export const WORDS: readonly Words[] = [
   PROBLEM_WORDS,
   LIVE_WORDS,
   TERMINAL_WORDS,
-
+  LIBRARY_WORDS,
   TRADE_WORDS,
   EDIT_WORDS,
 ];

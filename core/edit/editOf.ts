@@ -1,5 +1,6 @@
 import type { PartId } from "../base/ids.ts";
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
+import { EDIT_NAMES } from "../base/words/edit.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { conditionRefusal } from "../live/condition.ts";
 import { LEFT_BY_HAND, type PartStates } from "../live/standing.ts";
@@ -16,8 +17,11 @@ export function editOf(bench: Bench, name: string, changes: readonly Change[]): 
   return applied.ok ? ok(edit) : applied;
 }
 
+/** The change that `goingOn` makes. */
+type GoingOn = { readonly change: "bench"; readonly field: "before"; readonly value: Before };
+
 /** The change by which live state goes on from where it stands now: it goes with every change that current can feel. */
-export function goingOn(bench: Bench): Change {
+export function goingOn(bench: Bench): GoingOn {
   return { change: "bench", field: "before", value: { condition: bench.condition, ...liveNow(bench).after } };
 }
 
@@ -76,8 +80,25 @@ export function withGoodFuses(states: PartStates): PartStates {
 export function nameOf(circuit: Circuit, id: PartId): string {
   const part = circuit.parts.find((candidate) => candidate.id === id);
   const title = part && kindOf(part.kind)?.title;
-  if (!title) return id;
-  return `${title === title.toUpperCase() ? title : title.toLowerCase()} ${id}`;
+  return title ? `${lowerCase(title)} ${id}` : id;
+}
+
+/** A title in the middle of a sentence; what is written in capitals alone stays so. */
+export function lowerCase(title: string): string {
+  return title === title.toUpperCase() ? title : title.toLowerCase();
+}
+
+/** Parts, wires and connectors as edits name them: "relay K2", "wire W13"; "3 parts" or "3 things" where there are several. */
+export function nameOfAll(circuit: Circuit, ids: readonly string[]): string {
+  const [first = "", ...others] = new Set(ids);
+  const isPart = (id: string): boolean => circuit.parts.some((part) => part.id === id);
+  if (others.length > 0) {
+    const count = others.length + 1;
+    return [first, ...others].every(isPart) ? EDIT_NAMES.parts(count) : EDIT_NAMES.things(count);
+  }
+  if (isPart(first)) return nameOf(circuit, first);
+  if (circuit.wires.some(({ id }) => id === first)) return EDIT_NAMES.wire(first);
+  return circuit.connectors.some(({ id }) => id === first) ? EDIT_NAMES.connector(first) : first;
 }
 
 /** The refusal of an edit that would change nothing. */

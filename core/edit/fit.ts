@@ -6,7 +6,7 @@ import { restPose } from "../circuit/sheetPose.ts";
 import { conditionRefusal } from "../live/condition.ts";
 import { faultText, parseFault } from "../live/fault.ts";
 import { kindOf } from "../parts/catalogue.ts";
-import type { Part } from "../parts/kind.ts";
+import type { End, Part } from "../parts/kind.ts";
 import { viewOf } from "../parts/view.ts";
 import type { Bench } from "./bench.ts";
 import type { Change } from "./change.ts";
@@ -78,12 +78,15 @@ function partsRefusal(circuit: Circuit, changes: readonly Change[]): Refusal | n
   });
 }
 
-/** A part's own terminal names must be those that its kind draws with its settings. */
+/** A part's own terminal names must be those that its kind draws and models with its settings. */
 function terminalsRefusal(circuit: Circuit, part: Part): Refusal | null {
   const kind = kindOf(part.kind);
   if (!kind) return refuse("part-kind", { part: part.id, kind: part.kind }).refusal;
   const view = viewOf(kind, part, circuit.nominalVolts);
-  const drawn = Object.keys(kind.symbol(view, restPose(kind, view), "iec").terminals);
+  const isEnd = (end: End | undefined): boolean =>
+    end !== undefined && (/^[~=]/.test(end) || view.terminals.includes(end));
+  const isModelled = kind.model(view).every(({ a, b }) => isEnd(a) && isEnd(b));
+  const drawn = isModelled ? Object.keys(kind.symbol(view, restPose(kind, view), "iec").terminals) : [];
   const fits = drawn.length === view.terminals.length && view.terminals.every((terminal) => drawn.includes(terminal));
   const usual = kind.terminals(part, part.settings ?? {}).join(", ");
   return unless(fits, "part-terminals", { part: part.id, kind: kind.name, usual });

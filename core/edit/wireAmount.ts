@@ -1,5 +1,5 @@
 import type { WireId } from "../base/ids.ts";
-import { type Outcome, refuse } from "../base/outcome.ts";
+import { type Outcome, type Refusal, refuse } from "../base/outcome.ts";
 import { WIRE_AMOUNTS } from "../base/words/edit.ts";
 import type { Bench } from "./bench.ts";
 import type { Edit } from "./edit.ts";
@@ -11,6 +11,13 @@ const LIMITS = {
   metres: { min: 0, max: 1000, unit: "m" },
   ohms: { min: 0, max: 1e6, unit: "ohm" },
 } as const;
+
+/** Why a wire cannot have this amount, `amount-limits`; null where it can. */
+export function wireLimitRefusal(field: keyof typeof LIMITS, value: number): Refusal | null {
+  const { min, max, unit } = LIMITS[field];
+  if (value >= min && value <= max) return null;
+  return refuse("amount-limits", { what: WIRE_AMOUNTS[field], min, max, unit, value }).refusal;
+}
 
 /** How an amount of a wire is read, and how the edit is named. */
 interface Amount {
@@ -38,9 +45,9 @@ export function wireAmountEdit(bench: Bench, id: WireId, typed: string, of: Amou
   }
   const amount = of.parse(typed);
   if (!amount.ok) return amount;
-  const { min, max, unit } = LIMITS[of.field];
-  if (amount.value < min || amount.value > max)
-    return refuse("amount-limits", { what: WIRE_AMOUNTS[of.field], min, max, unit, value: amount.value });
+  const wrong = wireLimitRefusal(of.field, amount.value);
+  if (wrong) return { ok: false, refusal: wrong };
+  const { unit } = LIMITS[of.field];
   if (now === amount.value) return alreadySo(id);
   return editOf(bench, of.name(id, `${amount.value} ${unit}`), [
     goingOn(bench),

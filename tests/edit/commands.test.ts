@@ -18,7 +18,7 @@ describe("the list of commands", () => {
     expect(Object.keys(COMMAND_WORDS).toSorted()).toEqual(COMMANDS.map(({ id }) => id).toSorted());
     for (const { id, key } of COMMANDS) {
       expect(id).toMatch(/^[a-z]+(-[a-z]+)*$/);
-      if (key !== null) expect(key, id).toMatch(/^(Ctrl\+|Shift\+|Alt\+)*([A-Z0-9]|Enter|F\d{1,2})$/);
+      if (key !== null) expect(key, id).toMatch(/^(Ctrl\+|Shift\+|Alt\+)*([A-Z0-9]|Enter|Delete|F\d{1,2})$/);
     }
   });
 
@@ -32,8 +32,20 @@ describe("the list of commands", () => {
   });
 });
 
-/** Turned again, a part stands another way again. */
-const DOES_MORE_EACH_TIME: readonly CommandId[] = ["turn-part", "flip-part"];
+/** Turned again, a part stands another way again; what is drawn again is there once more. */
+const DOES_MORE_EACH_TIME: readonly CommandId[] = [
+  "turn-part",
+  "flip-part",
+  "add-part",
+  "duplicate-things",
+  "paste",
+  "move-things",
+  "turn-things",
+  "flip-things",
+  "add-page",
+  "remove-scene",
+  "reorder-scene",
+];
 
 describe.each(LISTED)("$id", ({ id, make, cases }) => {
   test("makes an edit that its inverse takes back to the same bench and the same bytes", () => {
@@ -53,9 +65,10 @@ describe.each(LISTED)("$id", ({ id, make, cases }) => {
 
   test("gives a bench that can be shown", () => {
     for (const [bench, ...given] of cases.good) {
-      const { shown } = liveNow(got(apply(bench, got(make(bench, ...given)))).bench);
+      const next = got(apply(bench, got(make(bench, ...given)))).bench;
+      const { shown } = liveNow(next);
       expect(shown.settled).toBe(true);
-      expect(shown.wires.size).toBe(bench.circuit.wires.length);
+      expect(shown.wires.size).toBe(next.circuit.wires.length);
     }
   });
 

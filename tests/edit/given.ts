@@ -4,6 +4,7 @@ import { assert, type Outcome } from "../../core/base/outcome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { type Bench, benchFor } from "../../core/edit/bench.ts";
 import { apply, type Edit } from "../../core/edit/edit.ts";
+import type { Live } from "../../core/live/live.ts";
 import { circuitOf, formatCircuit, readCircuit } from "../../schemas/circuit.ts";
 import type { Json } from "../../schemas/json.ts";
 import { SMALL } from "../circuit/small.ts";
@@ -71,6 +72,23 @@ export function frozen(bench: Bench): Bench {
 export function expectSame(one: Bench, other: Bench): void {
   expect(one).toEqual(other);
   expect(formatCircuit(one.circuit)).toBe(formatCircuit(other.circuit));
+}
+
+/** Volts below which two solutions of one circuit, its nodes in another order, are the same. */
+const SAME_VOLTS = 1e-6;
+
+/** Fails where a wire of two live states is not in the same state at both ends, or not at the same volts. */
+export function expectAlike(one: Live, other: Live): void {
+  const ends = ({ wires }: Live) => [...wires].map(([id, { state }]) => [id, ...state]);
+  expect(ends(one)).toEqual(ends(other));
+  const apart = [...one.wires].flatMap(([id, { volts }]) =>
+    volts.flatMap((each, end) => {
+      const there = other.wires.get(id)!.volts[end]!;
+      if (each === null || there === null) return each === there ? [] : [id];
+      return Math.abs(each - there) < SAME_VOLTS ? [] : [id];
+    }),
+  );
+  expect(apart).toEqual([]);
 }
 
 /** Fails where the circuit of a bench is none that a file may hold, or the bench is no plain data. */

@@ -1,5 +1,8 @@
+import { WIRING_TITLES, WIRING_WORDS } from "./wiring.ts";
+
 /** Sentences for edits that cannot be made, and for amounts that cannot be read. */
 export const EDIT_WORDS: Readonly<Record<string, string>> = {
+  ...WIRING_WORDS,
   "already-so": "{what} is so already.",
   "edit-gone": "There is no {what} {id} any more.",
   "edit-place": "There is no place {at} in the list of {what}.",
@@ -23,11 +26,34 @@ export const EDIT_WORDS: Readonly<Record<string, string>> = {
   "amount-comma": "{text} can be read in two ways; write the decimals after a point.",
   "amount-limits": "{what} goes from {min} to {max} {unit}, not {value}.",
   "colour-long": "A colour has at most {most} characters.",
+  "kind-unknown": "There is no kind of part {kind}.",
+  "nothing-chosen": "Nothing is chosen.",
+  "thing-unknown": "There is no part, wire or connector {id}.",
+  "parts-few": "Choose at least {least} parts that stand on the page.",
+  "pages-several": "These stand on several pages: {pages}.",
+  "no-room": "There is no room to spread {what}: move the outermost further apart first.",
+  "terminals-lost": "{part} cannot change to {kind}: the wires at {terminals} would have no terminal.",
+  "fragment-none": "There are no parts of a drawing to paste.",
+  "id-empty": "Type a name.",
+  "id-long": "A name has at most {most} characters, not {length}.",
+  "id-spelling": "{text} is no name: take letters and digits without spaces, {first} first.",
+  "id-taken": "{id} is taken: a part, wire or connector is called that.",
   "nothing-to-undo": "There is nothing to undo.",
   "nothing-to-redo": "There is nothing to do again.",
   "history-damaged": "What was kept for undoing is damaged; the circuit itself is not.",
   "history-newer": "What was kept for undoing was written by a newer program.",
 };
+
+/** In what the circuit differs from which something comes: its volts where they are others, and colours that it lacks. */
+interface Differing {
+  readonly volts: number | null;
+  readonly coloursLost: number;
+}
+
+function withChecks(count: number): string {
+  if (count === 0) return "";
+  return count === 1 ? " and 1 function check" : ` and ${count} function checks`;
+}
 
 /** Names of edits, as they stand after "Undo": a verb and the thing. */
 export const EDIT_NAMES = {
@@ -61,6 +87,23 @@ export const EDIT_NAMES = {
   resizeWire: (wire: string, size: string) => `size ${wire} ${size}`,
   changeLength: (wire: string, length: string) => `make ${wire} ${length} long`,
   changeOhms: (wire: string, ohms: string) => `give ${wire} ${ohms}`,
+  alignThings: (parts: string) => `align ${parts}`,
+  distributeThings: (parts: string) => `spread ${parts} evenly`,
+  addPart: (part: string) => `draw ${part}`,
+  rename: (what: string, id: string) => `rename ${what} to ${id}`,
+  duplicateThings: (parts: string) => `duplicate ${parts}`,
+  paste: (parts: string, { volts, coloursLost }: Differing) =>
+    [
+      `paste ${parts}`,
+      ...(volts === null ? [] : [`drawn for ${volts} V`]),
+      ...(coloursLost === 0 ? [] : [`without ${coloursLost === 1 ? "1 colour" : `${coloursLost} colours`}`]),
+    ].join(", "),
+  replaceKind: (part: string, kind: string) => `change ${part} to ${kind}`,
+  removeThings: (what: string, checks: number) => `remove ${what}${withChecks(checks)}`,
+  parts: (count: number) => `${count} parts`,
+  things: (count: number) => `${count} things`,
+  wire: (wire: string) => `wire ${wire}`,
+  connector: (connector: string) => `connector ${connector}`,
   usual: "the usual",
   none: "none",
   unknown: "not known",
@@ -74,6 +117,7 @@ export const WIRE_AMOUNTS = { mm2: "The size of a wire", metres: "Its length", o
 
 /** Titles of the commands by id. */
 export const COMMAND_WORDS: Readonly<Record<string, string>> = {
+  ...WIRING_TITLES,
   "throw-control": "Throw",
   "let-go": "Let go",
   "rest-all": "All at rest",
@@ -102,7 +146,28 @@ export const COMMAND_WORDS: Readonly<Record<string, string>> = {
   "resize-wire": "Size of the wire",
   "change-length": "Length of the wire",
   "change-ohms": "Ohms of the wire",
+  "add-part": "Draw a part",
+  "duplicate-things": "Duplicate",
+  paste: "Paste",
+  "remove-things": "Remove",
+  "replace-kind": "Make it another kind",
+  "rename-part": "Rename",
+  "rename-wire": "Rename the wire",
+  "rename-connector": "Rename the connector",
+  "move-things": "Move together",
+  "turn-things": "Turn together",
+  "flip-things": "Flip together",
+  "align-things": "Align",
+  "distribute-things": "Spread evenly",
 };
+
+/** Titles of the ready assemblies by id. */
+export const ASSEMBLY_WORDS = {
+  "relay-with-fuse": "Relay with its fuse",
+  "reversing-switch": "Reversing switch with motor",
+  "lamp-pair": "Two lamps on one ground",
+  "connector-pair": "Two in-line connectors with wires between",
+} as const;
 
 /** What changed, said in one breath. */
 export const CHANGE_WORDS = {

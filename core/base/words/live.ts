@@ -7,6 +7,9 @@ export const LIVE_WORDS: Readonly<Record<string, string>> = {
   "condition-connector": "There is no connector {connector} to pull apart; this circuit has {connectors}.",
   "condition-part": "There is no part {part} to take out.",
   "condition-drive": "{point} is no pin of a control module that could be driven.",
+  "branch-load": "There is no part {part} whose current could be followed; this circuit has {loads}.",
+  "branch-no-current":
+    "{part} carries no current in any function check or scene; add a check that says when it should work.",
   "condition-ambient": "Ambient {ambient} degC is outside what the tables cover, {least} to {most}.",
   "fault-spelling": "{text} is no fault; write TARGET:MODE or TARGET:MODE=VALUE, such as W13:open or X5-6:corroded=20.",
   "fault-target": "There is no part, wire or pin {target} to put a fault on.",

@@ -3,9 +3,10 @@ import type { Outcome } from "../../base/outcome.ts";
 import { EDIT_NAMES } from "../../base/words/edit.ts";
 import type { PartPlace } from "../../circuit/circuit.ts";
 import type { Bench } from "../bench.ts";
+import { bendsDropped } from "../bendsFollowing.ts";
 import type { Edit } from "../edit.ts";
 import { editOf, nameOf } from "../editOf.ts";
-import { bendsDropped, placeOf, placing } from "../standOnPage.ts";
+import { placeOf, placing } from "../standOnPage.ts";
 
 /** Flips a part left to right before it is turned; its wires are laid anew. Refuses `part-unknown` and `not-placed`. */
 export function flipPart(bench: Bench, id: PartId): Outcome<Edit> {

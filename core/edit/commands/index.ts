@@ -1,24 +1,36 @@
 import type { Outcome } from "../../base/outcome.ts";
 import type { Bench } from "../bench.ts";
 import type { Edit } from "../edit.ts";
+import { addPart } from "./addPart.ts";
+import { alignThings } from "./alignThings.ts";
 import { changeLength } from "./changeLength.ts";
 import { changeOhms } from "./changeOhms.ts";
 import { changeSetting } from "./changeSetting.ts";
 import { chooseComplaint } from "./chooseComplaint.ts";
+import { distributeThings } from "./distributeThings.ts";
 import { driveOutput } from "./driveOutput.ts";
+import { duplicateThings } from "./duplicateThings.ts";
 import { flipPart } from "./flipPart.ts";
+import { flipThings } from "./flipThings.ts";
 import { healAll } from "./healAll.ts";
 import { healFault } from "./healFault.ts";
 import { letGo } from "./letGo.ts";
 import { movePart } from "./movePart.ts";
+import { moveThings } from "./moveThings.ts";
 import { observeCheck } from "./observeCheck.ts";
+import { paste } from "./paste.ts";
 import { plantFault } from "./plantFault.ts";
 import { pullApart } from "./pullApart.ts";
 import { pushHome } from "./pushHome.ts";
 import { putIn } from "./putIn.ts";
 import { recolourWire } from "./recolourWire.ts";
 import { relabelPart } from "./relabelPart.ts";
+import { removeThings } from "./removeThings.ts";
+import { renameConnector } from "./renameConnector.ts";
+import { renamePart } from "./renamePart.ts";
+import { renameWire } from "./renameWire.ts";
 import { replaceFuse } from "./replaceFuse.ts";
+import { replaceKind } from "./replaceKind.ts";
 import { resizeWire } from "./resizeWire.ts";
 import { restAll } from "./restAll.ts";
 import { setAmbient } from "./setAmbient.ts";
@@ -29,6 +41,8 @@ import { showFaults } from "./showFaults.ts";
 import { takeOut } from "./takeOut.ts";
 import { throwControl } from "./throwControl.ts";
 import { turnPart } from "./turnPart.ts";
+import { turnThings } from "./turnThings.ts";
+import { WIRING_COMMANDS } from "./wiring.ts";
 
 /** A command: its id, the key that gives it while the drawing has the focus, and the function that makes the edit. */
 export interface Command {
@@ -69,6 +83,20 @@ export const COMMANDS = [
   { id: "resize-wire", key: null, make: resizeWire },
   { id: "change-length", key: null, make: changeLength },
   { id: "change-ohms", key: null, make: changeOhms },
+  { id: "add-part", key: null, make: addPart },
+  { id: "rename-part", key: "Shift+F2", make: renamePart },
+  { id: "rename-wire", key: null, make: renameWire },
+  { id: "rename-connector", key: null, make: renameConnector },
+  { id: "duplicate-things", key: "Ctrl+D", make: duplicateThings },
+  { id: "paste", key: "Ctrl+V", make: paste },
+  { id: "replace-kind", key: null, make: replaceKind },
+  { id: "remove-things", key: "Delete", make: removeThings },
+  { id: "move-things", key: null, make: moveThings },
+  { id: "turn-things", key: null, make: turnThings },
+  { id: "flip-things", key: null, make: flipThings },
+  { id: "align-things", key: null, make: alignThings },
+  { id: "distribute-things", key: null, make: distributeThings },
+  ...WIRING_COMMANDS,
 ] as const satisfies readonly Command[];
 
 /** Id of a command. */

@@ -4,9 +4,10 @@ import type { GridUnits } from "../../base/units.ts";
 import { EDIT_NAMES } from "../../base/words/edit.ts";
 import type { PartPlace } from "../../circuit/circuit.ts";
 import type { Bench } from "../bench.ts";
+import { bendsDropped, bendsFollowing } from "../bendsFollowing.ts";
 import type { Edit } from "../edit.ts";
 import { alreadySo, editOf, nameOf } from "../editOf.ts";
-import { bendsDropped, bendsFollowing, placing } from "../standOnPage.ts";
+import { placing } from "../standOnPage.ts";
 
 /** Where a part goes: the top left of its outline, on its own page unless another is named. */
 export interface Goal {
@@ -31,6 +32,6 @@ export function movePart(bench: Bench, id: PartId, { x, y, page }: Goal): Outcom
   const placed = placing(circuit, part, to);
   if (!placed.ok) return placed;
   const staysOnPage = from?.page === to.page;
-  const bends = staysOnPage ? bendsFollowing(circuit, part, from, to) : bendsDropped(circuit, part);
+  const bends = staysOnPage ? bendsFollowing(circuit, [{ part, from, to }]) : bendsDropped(circuit, part);
   return editOf(bench, EDIT_NAMES.movePart(nameOf(circuit, id)), [placed.value, ...bends]);
 }

@@ -1,14 +1,10 @@
 import type { WireId } from "../../base/ids.ts";
 import { type Outcome, ok, refuse } from "../../base/outcome.ts";
 import { EDIT_NAMES } from "../../base/words/edit.ts";
-import type { Circuit } from "../../circuit/circuit.ts";
-import { colourText, parseColour } from "../../trade/colours.ts";
 import type { Bench } from "../bench.ts";
 import type { Edit } from "../edit.ts";
 import { alreadySo, editOf } from "../editOf.ts";
-
-/** Most characters of a colour, as a circuit file takes it. */
-const MOST_COLOUR = 40;
+import { colourOf } from "../wireLook.ts";
 
 /**
  * Gives a wire another insulation colour, in the code set of the circuit; the empty text takes it away. Refuses
@@ -24,12 +20,4 @@ export function recolourWire(bench: Bench, id: WireId, typed: string): Outcome<E
   return editOf(bench, EDIT_NAMES.recolourWire(id, colour.value || EDIT_NAMES.none), [
     { change: "item", list: "wires", id, field: "colour", ...value },
   ]);
-}
-
-/** The colour as its set writes it. */
-function colourOf({ colourCodes }: Circuit, text: string): Outcome<string> {
-  if (text.length > MOST_COLOUR) return refuse("colour-long", { most: MOST_COLOUR });
-  if (colourCodes === "free") return ok(text);
-  const colour = parseColour(text, colourCodes);
-  return colour.ok ? colourText(colour.value, colourCodes) : colour;
 }

@@ -3,9 +3,10 @@ import type { Outcome } from "../../base/outcome.ts";
 import { EDIT_NAMES } from "../../base/words/edit.ts";
 import type { PartPlace } from "../../circuit/circuit.ts";
 import type { Bench } from "../bench.ts";
+import { bendsDropped } from "../bendsFollowing.ts";
 import type { Edit } from "../edit.ts";
 import { editOf, nameOf } from "../editOf.ts";
-import { bendsDropped, placeOf, placing, shapeAt } from "../standOnPage.ts";
+import { placeOf, placing, shapeAt } from "../standOnPage.ts";
 
 const TURNS = [0, 90, 180, 270] as const;
 

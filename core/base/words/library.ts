@@ -1,0 +1,37 @@
+/** Sentences about the library of circuits, and about what a page asks of its host. */
+export const LIBRARY_WORDS: Readonly<Record<string, string>> = {
+  "store-locked": "The library is open in another Wirefathom. Close that one, then try again.",
+  "store-read-only": "The library in {folder} may not be written. Allow it, then try again.",
+  "store-unwritable": "The library in {folder} cannot be read or written: the disk reports a fault.",
+  "store-no-folder": "There is no place for the library: {folder} cannot be made.",
+  "store-full": "The disk is full, so the last change was not kept. Make room, then change anything to save again.",
+  "store-damaged": "The library was found damaged. Start Wirefathom again: it then goes back to its newest good copy.",
+  "store-closed": "Wirefathom is ending; nothing more is kept.",
+  "store-newer": "The library was written by a newer Wirefathom ({newest}). Start that one; this one changes nothing.",
+  "store-restored":
+    "The library was damaged, so its copy of {day} is open; what was changed after {day} is missing. The damaged file is kept: {kept}.",
+  "store-found-again": "The library was missing, so its copy of {day} is open; what was changed after it is missing.",
+  "store-begun-anew":
+    "The library was damaged and had no good copy, so an empty one is open. The damaged file is kept: {kept}.",
+  "store-no-copy": "The copy of the library for today could not be made. The library itself is in order.",
+  "circuit-unknown": "This circuit is no longer in the library.",
+  "circuit-changed-elsewhere": "This circuit was changed in another window; open it again, or keep yours as a copy.",
+  "version-unknown": "This circuit has no version {version}.",
+  "version-damaged": "Version {version} of {title} is damaged. Open an earlier version of it.",
+  "sample-unknown": "There is no sample {sample}.",
+  "call-unknown": "This page asks for {call}, which this Wirefathom does not do. Load the page again.",
+  "call-argument": "This page asked {call} in a wrong way ({field}). Load the page again.",
+  "call-text": "This page asked for something that cannot be read. Load the page again.",
+  "call-too-large": "This is more than can be kept at once: {limit} MB at most.",
+  "print-too-long": "The sheets took longer than {seconds} s and were given up.",
+};
+
+/** Words of the library that are no sentences. */
+export const LIBRARY_NAMES = {
+  copy: "copy",
+  begun: "Begun",
+  brought: "Brought in from a file",
+  sample: "Copied from a sample",
+  copied: "Copied",
+  renamed: "Renamed",
+} as const;
