@@ -1,4 +1,6 @@
+import { createReadStream } from "node:fs";
 import { open, rename, rm, stat } from "node:fs/promises";
+import { dirname } from "node:path";
 import { type Outcome, ok, refuse } from "../core/base/outcome.ts";
 import type { Circuit } from "../core/circuit/circuit.ts";
 import { readCircuit } from "../schemas/circuit.ts";
@@ -15,25 +17,29 @@ async function readBytes(path: string): Promise<Outcome<Uint8Array>> {
     const about = await stat(path);
     if (about.isDirectory()) return refuse("file-folder", { file: path });
     if (about.size > LIMITS.bytes) return refuse("file-too-large", { limit: LIMITS.bytes / 1e6 });
-    const handle = await open(path, "r");
-    try {
-      return ok(await handle.readFile());
-    } finally {
-      await handle.close();
-    }
+    const bytes = await readUpTo(path, LIMITS.bytes + 1);
+    if (bytes.length > LIMITS.bytes) return refuse("file-too-large", { limit: LIMITS.bytes / 1e6 });
+    return ok(bytes);
   } catch (error) {
     return refuse(codeOf(error) === "ENOENT" ? "file-missing" : "file-unreadable", { file: path });
   }
 }
 
+/** The first so many bytes of a file: a device tells no size, and a file may grow while it is read. */
+async function readUpTo(path: string, most: number): Promise<Uint8Array> {
+  const pieces: Buffer[] = [];
+  for await (const piece of createReadStream(path, { end: most - 1 })) pieces.push(piece);
+  return Buffer.concat(pieces);
+}
+
 /**
  * Writes a file whole or not at all: beside its place first, then moved there. Refuses a folder that is not there and
- * a place that cannot be written.
+ * a place that cannot be written. `mode` is what the system's own mask leaves of it.
  */
-export async function writeFileWhole(path: string, content: string | Uint8Array): Promise<Outcome<null>> {
+export async function writeFileWhole(path: string, content: string | Uint8Array, mode = 0o666): Promise<Outcome<null>> {
   const beside = `${path}.${process.pid}.part`;
   try {
-    const handle = await open(beside, "w");
+    const handle = await open(beside, "w", mode);
     try {
       await handle.writeFile(content);
       await handle.sync();
@@ -41,11 +47,20 @@ export async function writeFileWhole(path: string, content: string | Uint8Array)
       await handle.close();
     }
     await rename(beside, path);
+    await flushFolder(dirname(path));
     return ok(null);
   } catch (error) {
     await rm(beside, { force: true });
     return refuse(codeOf(error) === "ENOENT" ? "file-no-folder" : "file-unwritable", { file: path });
   }
+}
+
+/** Puts a file's new name on the disk too, where the system lets a folder be flushed; Windows, for one, does not. */
+async function flushFolder(folder: string): Promise<void> {
+  try {
+    const handle = await open(folder, "r");
+    await handle.sync().finally(() => handle.close());
+  } catch {}
 }
 
 function codeOf(error: unknown): string {

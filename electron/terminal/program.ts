@@ -103,6 +103,12 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .option("--ink <ink>", "black or colour", "black")
     .action(async (file, options) => ended(await (await import("./print.ts")).print(console, file, options)));
 
+  program
+    .command("open")
+    .description("the window: Electron, or the page in a browser where Electron cannot run")
+    .argument("[file]", "circuit file")
+    .action(async (file) => ended(await (await import("./open.ts")).open(console, file)));
+
   return program;
 }
 

@@ -1,0 +1,20 @@
+import type { CallName } from "../../schemas/calls.ts";
+import { CIRCUIT_ANSWERS } from "./circuits.ts";
+import { FILE_ANSWERS } from "./files.ts";
+import type { AnswerOf } from "./host.ts";
+import { PRINT_ANSWERS } from "./print.ts";
+import { SAMPLE_ANSWERS } from "./samples.ts";
+import { SETTING_ANSWERS } from "./settings.ts";
+import { VERSION_ANSWERS } from "./versions.ts";
+import { WINDOW_ANSWERS } from "./window.ts";
+
+/** Every call with its function, the same for all hosts. */
+export const ANSWERS: { readonly [N in CallName]: AnswerOf<N> } = {
+  ...WINDOW_ANSWERS,
+  ...CIRCUIT_ANSWERS,
+  ...VERSION_ANSWERS,
+  ...SAMPLE_ANSWERS,
+  ...SETTING_ANSWERS,
+  ...FILE_ANSWERS,
+  ...PRINT_ANSWERS,
+};

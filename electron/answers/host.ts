@@ -1,0 +1,33 @@
+import type { Outcome } from "../../core/base/outcome.ts";
+import type { Answer, CallName, Checked } from "../../schemas/calls.ts";
+import type { StoreKeeper } from "../store/keeper.ts";
+import type { Requests } from "./requests.ts";
+
+/** What the answers need of the world; each host gives its own. */
+export interface Host {
+  readonly kind: "electron" | "loopback";
+  /** Version of the program. */
+  readonly version: string;
+  readonly keeper: StoreKeeper;
+  /** Folder of the samples. */
+  readonly samples: string;
+  /** File that a thread runs to paint sheets. */
+  readonly printer: URL | string;
+  /** What comes from outside the page, as files from the desktop. */
+  readonly requests: Requests;
+  now(): Date;
+  /** Has the person say where a file goes, and writes it there. */
+  saveFile(file: Checked<"files.save">): Promise<Outcome<Answer<"files.save">>>;
+  /** Has the person choose a circuit file: its path, or what happened instead. */
+  chooseFile(): Promise<Outcome<{ readonly path: string } | { readonly done: "cancelled" | "choose" }>>;
+}
+
+/** The function behind a call. What it is handed was checked at the door. */
+export type AnswerOf<N extends CallName> = (
+  argument: Checked<N>,
+  host: Host,
+  gone?: AbortSignal,
+) => Promise<Outcome<Answer<N>>>;
+
+/** The functions behind the calls of a family. */
+export type AnswersOf<N extends CallName> = { readonly [Name in N]: AnswerOf<Name> };

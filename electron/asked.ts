@@ -1,0 +1,73 @@
+import { type Outcome, ok, refuse } from "../core/base/outcome.ts";
+import type { Circuit, FunctionCheck } from "../core/circuit/circuit.ts";
+import type { Observation } from "../core/diagnose/suspects.ts";
+import { type Fault, parseFault } from "../core/live/fault.ts";
+import { OBSERVED_WORDS } from "../core/live/judge.ts";
+
+/** The faults spelled as `W13:open`; refuses the first that the circuit cannot have. */
+export function faultsOf(circuit: Circuit, texts: readonly string[]): Outcome<readonly Fault[]> {
+  return all(texts.map((text) => parseFault(circuit, text)));
+}
+
+/** A complaint with what else was seen. */
+export interface Seen {
+  readonly complaint: Observation;
+  readonly others: readonly Observation[];
+}
+
+/**
+ * The function check that fails, seen dead, or wrong where it should be off; an observation of it says how else it
+ * fails. Refuses `order-complaint`, `order-no-checks`, `check-unknown` and `observed-spelling`.
+ */
+export function seenOf(
+  circuit: Circuit,
+  complaint: string | undefined,
+  observed: readonly string[] = [],
+): Outcome<Seen> {
+  if (circuit.checks.length === 0) return refuse("order-no-checks");
+  if (complaint === undefined) return refuse("order-complaint", { checks: checkIds(circuit) });
+  const check = checkOf(circuit, complaint);
+  if (!check.ok) return check;
+  const observations = all(observed.map((text) => observationOf(circuit, text)));
+  if (!observations.ok) return observations;
+  const own = observations.value.find((observation) => observation.check.id === check.value.id);
+  return ok({
+    complaint: own ?? { check: check.value, word: check.value.expect === "off" ? "wrong" : "dead" },
+    others: observations.value.filter((observation) => observation !== own),
+  });
+}
+
+/** The connector of this id, or the circuit's first. Refuses `connector-none` and `connector-unknown`. */
+export function connectorOf(circuit: Circuit, typed: string | undefined): Outcome<string> {
+  const ids = circuit.connectors.map((connector) => connector.id);
+  const id = typed ?? ids[0];
+  if (id === undefined) return refuse("connector-none");
+  return ids.includes(id) ? ok(id) : refuse("connector-unknown", { connector: id, connectors: ids.join(", ") });
+}
+
+function observationOf(circuit: Circuit, text: string): Outcome<Observation> {
+  const [id = "", typed = ""] = text.split("=");
+  const word = OBSERVED_WORDS.find((each) => each === typed.trim().replaceAll(" ", "-"));
+  if (!word) return refuse("observed-spelling", { text, words: OBSERVED_WORDS.join(", ") });
+  const check = checkOf(circuit, id);
+  return check.ok ? ok({ check: check.value, word }) : check;
+}
+
+function checkOf(circuit: Circuit, id: string): Outcome<FunctionCheck> {
+  const check = circuit.checks.find((each) => each.id === id);
+  return check ? ok(check) : refuse("check-unknown", { check: id, checks: checkIds(circuit) });
+}
+
+function checkIds(circuit: Circuit): string {
+  return circuit.checks.map((check) => check.id).join(", ");
+}
+
+/** All values, or the first refusal. */
+function all<T>(outcomes: readonly Outcome<T>[]): Outcome<readonly T[]> {
+  const values: T[] = [];
+  for (const outcome of outcomes) {
+    if (!outcome.ok) return outcome;
+    values.push(outcome.value);
+  }
+  return ok(values);
+}

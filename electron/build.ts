@@ -1,0 +1,66 @@
+import { createHash } from "node:crypto";
+import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+
+/** Folders and files that the built page and window are made of. */
+const SOURCES = ["core", "schemas", "renderer", "electron", "package-lock.json"];
+const BUNDLES = [
+  ["main", "main.ts"],
+  ["preload", "preload.ts"],
+  ["printer", "print/printer.ts"],
+] as const;
+
+/** True where what is built was built from the sources as they are. */
+export function isBuilt(root: string): boolean {
+  const mark = markFile(root);
+  return existsSync(mark) && readFileSync(mark, "utf8") === signatureOf(root);
+}
+
+/** Builds everything that is shown and run, and marks it with the sources it was built from. */
+export async function build(root: string): Promise<void> {
+  const signature = signatureOf(root);
+  rmSync(markFile(root), { force: true });
+  await buildWindow(root);
+  await buildPage(root);
+  writeFileSync(markFile(root), signature);
+}
+
+/** Builds the page that every host shows, into `out/renderer`. */
+export async function buildPage(root: string): Promise<void> {
+  const vite = await import("vite");
+  await vite.build({ configFile: join(root, "renderer", "vite.config.ts"), logLevel: "warn" });
+}
+
+/**
+ * Builds the window's own part into `out/electron` or another folder, as CommonJS: one file for each of main, preload and printer, since
+ * a sandboxed preload may load no second one.
+ */
+export async function buildWindow(root: string, out = join(root, "out", "electron")): Promise<void> {
+  const { build: bundle } = await import("rolldown");
+  for (const [name, input] of BUNDLES) {
+    await bundle({
+      input: join(root, "electron", input),
+      platform: "node",
+      external: ["electron", "better-sqlite3", "pdfkit"],
+      output: { file: join(out, `${name}.cjs`), format: "cjs", codeSplitting: false },
+      logLevel: "warn",
+    });
+  }
+}
+
+function markFile(root: string): string {
+  return join(root, "out", "built.txt");
+}
+
+/** What tells the sources from other ones: every file's path, size and time. */
+function signatureOf(root: string): string {
+  const hash = createHash("sha256");
+  const walk = (path: string): void => {
+    const about = statSync(join(root, path), { throwIfNoEntry: false });
+    if (!about) return;
+    if (about.isDirectory()) for (const name of readdirSync(join(root, path)).toSorted()) walk(join(path, name));
+    else hash.update(`${path} ${about.size} ${about.mtimeMs}\n`);
+  };
+  for (const source of SOURCES) walk(source);
+  return hash.digest("hex");
+}

@@ -1,0 +1,88 @@
+import { setTimeout as wait } from "node:timers/promises";
+import { ok, type Refusal } from "../../core/base/outcome.ts";
+import type { Host } from "../answers/host.ts";
+import { noRequests } from "../answers/requests.ts";
+import { startLoopback } from "../loopback.ts";
+import { keepStore } from "../store/keeper.ts";
+import { addressOfRunning, removeLock, writeLock } from "./running.ts";
+
+/** What a browser is served from. */
+export interface SessionWish {
+  /** Folder of the library. */
+  readonly folder: string;
+  /** Folder of the built page. */
+  readonly pages: string;
+  readonly samples: string;
+  readonly printer: URL | string;
+  readonly version: string;
+  /** A circuit file to open, by its whole path. */
+  readonly file: string | null;
+  now(): Date;
+  /** Told what goes wrong inside. */
+  fault(error: unknown): void;
+}
+
+/** A library that is served to a browser. */
+export interface Session {
+  /** Lets one browser in, once. */
+  readonly address: string;
+  /** False where another process serves it already and only gave an address. */
+  readonly isOwner: boolean;
+  close(): Promise<void>;
+}
+
+/** How often, and how long apart in ms, another owner of the library is looked for before the page tells of it. */
+const LOOKS = 4;
+const LOOK_MS = 500;
+
+/**
+ * Serves a library to a browser, or asks the process that serves it already for an address. Where neither can be, as when
+ * the program's own window has the library, the page is served all the same and says why it has none.
+ */
+export async function beginSession(wish: SessionWish): Promise<Session> {
+  const running = await addressOfRunning(wish.folder, wish.file);
+  if (running !== null) return guest(running);
+  const keeper = keepStore(wish.folder, wish.now);
+  for (let look = 0; look < LOOKS; look++) {
+    const store = await keeper.store();
+    if (store.ok || !isHeld(store.refusal)) break;
+    // Two starts at once: the other has the library and is about to say where it serves it.
+    await wait(LOOK_MS);
+    const other = await addressOfRunning(wish.folder, wish.file);
+    if (other !== null) return guest(other);
+  }
+  const requests = noRequests();
+  if (wish.file !== null) requests.setStartFile(wish.file);
+  const host: Host = {
+    kind: "loopback",
+    version: wish.version,
+    keeper,
+    samples: wish.samples,
+    printer: wish.printer,
+    requests,
+    now: wish.now,
+    saveFile: async () => ok({ done: "download" }),
+    chooseFile: async () => ok({ done: "choose" }),
+  };
+  const loopback = await startLoopback(host, wish.pages, wish.fault);
+  const { port, key } = loopback;
+  const opened = await keeper.store();
+  if (opened.ok) await writeLock(wish.folder, { pid: process.pid, port, key });
+  return {
+    address: loopback.newAddress(),
+    isOwner: true,
+    close: async () => {
+      removeLock(wish.folder);
+      await loopback.close();
+      await keeper.close();
+    },
+  };
+}
+
+function guest(address: string): Session {
+  return { address, isOwner: false, close: async () => {} };
+}
+
+function isHeld({ code }: Refusal): boolean {
+  return code === "store-locked";
+}

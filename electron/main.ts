@@ -1,0 +1,113 @@
+import { mkdirSync } from "node:fs";
+import { homedir } from "node:os";
+import { join, resolve } from "node:path";
+import { app, type BrowserWindow, dialog, Menu, session } from "electron";
+import { WINDOW_NAMES } from "../core/base/words/window.ts";
+import type { Host } from "./answers/host.ts";
+import { noRequests } from "./answers/requests.ts";
+import { dataFolder } from "./dataFolder.ts";
+import { menuTemplate } from "./menu.ts";
+import { registerScheme, servePages } from "./protocol.ts";
+import { keepStore } from "./store/keeper.ts";
+import { handleCalls } from "./window/calls.ts";
+import { fileDialogs } from "./window/dialogs.ts";
+import { guardContents, guardSession } from "./window/guard.ts";
+import { openWindow } from "./window.ts";
+
+const now = (): Date => new Date();
+const folder = dataFolder({ platform: process.platform, env: process.env, home: homedir() });
+const requests = noRequests();
+const keeper = keepStore(folder, now);
+let window: BrowserWindow | null = null;
+
+// All of this comes before Electron is ready: afterwards it would be too late or would not hold for the first page.
+registerScheme();
+app.enableSandbox();
+keepOwnFolder(join(folder, "window"));
+app.on("web-contents-created", (_event, contents) => guardContents(contents));
+app.on("open-file", (event, path) => {
+  event.preventDefault();
+  takeFile(path);
+});
+
+const givenFile = fileIn(process.argv.slice(app.isPackaged ? 1 : 2), process.cwd());
+if (app.requestSingleInstanceLock({ file: givenFile })) {
+  if (givenFile !== null) requests.setStartFile(givenFile);
+  app.on("second-instance", (_event, _words, _folder, sent) => {
+    const { file } = (sent ?? {}) as { readonly file?: unknown };
+    if (typeof file === "string") takeFile(file);
+    if (window?.isMinimized()) window.restore();
+    window?.focus();
+  });
+  app.on("window-all-closed", () => app.quit());
+  closeLibraryLast();
+  void app.whenReady().then(begin).catch(giveUp);
+} else app.quit();
+
+async function begin(): Promise<void> {
+  const root = app.getAppPath();
+  const isDeveloped = !app.isPackaged;
+  const host: Host = {
+    kind: "electron",
+    version: app.getVersion(),
+    keeper,
+    samples: join(root, "samples"),
+    printer: join(root, "out", "electron", "printer.cjs"),
+    requests,
+    now,
+    ...fileDialogs(keeper, () => window),
+  };
+  guardSession(session.defaultSession, isDeveloped);
+  servePages(join(root, "out", "renderer"));
+  handleCalls(host);
+  Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(process.platform, (menu) => requests.add({ menu }))));
+  const store = await keeper.store();
+  window = openWindow({
+    preload: join(root, "out", "electron", "preload.cjs"),
+    isDeveloped,
+    store: store.ok ? store.value : null,
+    now,
+  });
+  window.once("closed", () => {
+    window = null;
+  });
+}
+
+/** What Electron keeps lies with the library. Where no folder can be made it stays elsewhere, and the library says why. */
+function keepOwnFolder(own: string): void {
+  try {
+    mkdirSync(own, { recursive: true, mode: 0o700 });
+    app.setPath("userData", own);
+  } catch {}
+}
+
+/** A fault before there is a window would leave a program that nobody sees and nobody can end. */
+function giveUp(fault: unknown): void {
+  dialog.showErrorBox(WINDOW_NAMES.program, fault instanceof Error ? fault.message : String(fault));
+  app.exit(1);
+}
+
+/** A file from the desktop: for the page that runs, or for the one that is about to start. */
+function takeFile(path: string): void {
+  if (window) requests.add({ file: path });
+  else requests.setStartFile(path);
+}
+
+/** The first word of a command line that is a file and no switch. */
+function fileIn(words: readonly string[], from: string): string | null {
+  const file = words.find((word) => word !== "" && !word.startsWith("-"));
+  return file === undefined ? null : resolve(from, file);
+}
+
+/** Everything is in one file once the library was closed in order. */
+function closeLibraryLast(): void {
+  let isClosed = false;
+  app.on("will-quit", (event) => {
+    if (isClosed) return;
+    event.preventDefault();
+    void keeper.close().finally(() => {
+      isClosed = true;
+      app.quit();
+    });
+  });
+}

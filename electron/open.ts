@@ -1,0 +1,124 @@
+import { spawn } from "node:child_process";
+import { existsSync, readFileSync } from "node:fs";
+import { homedir } from "node:os";
+import { join, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { Outcome } from "../core/base/outcome.ts";
+import { START_NAMES as WORDS } from "../core/base/words/window.ts";
+import { isBuilt } from "./build.ts";
+import { dataFolder } from "./dataFolder.ts";
+import { readCircuitFile } from "./files.ts";
+import { openBrowser } from "./launch/browser.ts";
+import { canShowWindow, electronProgram, fetchElectron, hasScreen, noteMissed, wasMissed } from "./launch/electron.ts";
+import { addressOfRunning } from "./loopback/running.ts";
+import { beginSession } from "./loopback/session.ts";
+import { EXIT } from "./terminal/console.ts";
+
+const ROOT = fileURLToPath(new URL("..", import.meta.url));
+/** Longest that a start waits for Electron to be fetched, in seconds. */
+const FETCH_SECONDS = 20;
+/** An Electron that ends badly within so many milliseconds never showed a window. */
+const FAILED_START_MS = 8_000;
+
+/** Where a start writes. */
+export interface StartConsole {
+  write(text: string): void;
+  complain(text: string): void;
+}
+
+/**
+ * Opens the window and comes back when it was closed: Electron where it is there or can be fetched in time, else the page
+ * in a browser. Refuses a file that is no circuit before anything is opened.
+ */
+export async function open(file: string | null, console: StartConsole): Promise<Outcome<number>> {
+  const path = file === null ? null : resolve(file);
+  if (path !== null) {
+    const circuit = await readCircuitFile(path);
+    if (!circuit.ok) return circuit;
+  }
+  const { platform, env } = process;
+  const folder = dataFolder({ platform, env, home: homedir() });
+  const served = await addressOfRunning(folder, path);
+  if (served !== null) return { ok: true, value: hand(served, console) };
+  if (!isBuilt(ROOT)) await buildFirst(console);
+  // Without a page there is nothing to show; why was told by the builder.
+  if (!existsSync(join(ROOT, "out", "renderer", "index.html"))) return { ok: true, value: EXIT.ownFault };
+  if (canShowWindow({ platform, env }, process.getuid?.() === 0)) {
+    const code = await openElectron(folder, path, console);
+    if (code !== null) return { ok: true, value: code };
+  }
+  return { ok: true, value: await openInBrowser(folder, path, console) };
+}
+
+/** Tells the address of a Wirefathom that runs already, and opens it. */
+function hand(address: string, console: StartConsole): number {
+  console.write(`${WORDS.running.replace("{address}", address)}\n`);
+  if (hasScreen(process)) openBrowser(process.platform, address);
+  return 0;
+}
+
+/** What cannot be built is told, and what was built before is shown. */
+async function buildFirst(console: StartConsole): Promise<void> {
+  console.write(`${WORDS.building}\n`);
+  const child = spawn(process.execPath, [join(ROOT, "electron", "runBuild.ts")], {
+    stdio: ["ignore", "ignore", "pipe"],
+  });
+  let said = "";
+  child.stderr.on("data", (piece) => {
+    said += piece;
+  });
+  const code = await new Promise((ended) => child.once("close", ended));
+  if (code !== 0) console.complain(`${WORDS.notBuilt}\n${said}`);
+}
+
+/** The exit code of Electron once its window was closed, or null where it is not there or never came up. */
+async function openElectron(folder: string, file: string | null, console: StartConsole): Promise<number | null> {
+  const program = await programOrFetched(folder, console);
+  if (program === null) return null;
+  const began = Date.now();
+  const child = spawn(program, [ROOT, ...(file === null ? [] : [file])], {
+    stdio: "ignore",
+    // Set in some editors' terminals; Electron would then be no more than Node.
+    env: { ...process.env, ELECTRON_RUN_AS_NODE: undefined },
+  });
+  const code = await new Promise<number>((ended) => {
+    child.once("error", () => ended(1));
+    child.once("exit", (status) => ended(status ?? 1));
+  });
+  if (code === 0 || Date.now() - began > FAILED_START_MS) return code;
+  console.write(`${WORDS.notStarted}\n`);
+  return null;
+}
+
+async function programOrFetched(folder: string, console: StartConsole): Promise<string | null> {
+  const there = electronProgram(ROOT, process.env);
+  if (there !== null || wasMissed(folder, new Date())) return there;
+  console.write(`${WORDS.fetching.replace("{seconds}", String(FETCH_SECONDS))}\n`);
+  const program = (await fetchElectron(ROOT, FETCH_SECONDS)) ? electronProgram(ROOT, process.env) : null;
+  noteMissed(folder, program === null ? new Date() : null);
+  if (program === null) console.write(`${WORDS.notFetched}\n`);
+  return program;
+}
+
+async function openInBrowser(folder: string, file: string | null, console: StartConsole): Promise<number> {
+  const { version } = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8")) as { readonly version: string };
+  const session = await beginSession({
+    folder,
+    pages: join(ROOT, "out", "renderer"),
+    samples: join(ROOT, "samples"),
+    printer: new URL("./print/printer.ts", import.meta.url),
+    version,
+    file,
+    now: () => new Date(),
+    fault: (error) =>
+      console.complain(`Wirefathom met a fault of its own: ${error instanceof Error ? error.message : error}.\n`),
+  });
+  if (!session.isOwner) return hand(session.address, console);
+  console.write(`${WORDS.address.replace("{address}", session.address)}\n`);
+  if (hasScreen(process)) openBrowser(process.platform, session.address);
+  await new Promise<void>((ended) => {
+    for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => ended());
+  });
+  await session.close();
+  return 0;
+}

@@ -1,0 +1,64 @@
+import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { sheetOf } from "../../core/circuit/sheet.ts";
+import { probeOrder } from "../../core/diagnose/order.ts";
+import { positionTable } from "../../core/diagnose/tableReading.ts";
+import type { Drawing } from "../../core/drawing/mark.ts";
+import { parseCondition } from "../../core/live/condition.ts";
+import { liveOf } from "../../core/live/live.ts";
+import { checklistSheets } from "../../core/paper/checklist.ts";
+import { sheetCode } from "../../core/paper/sheetCode.ts";
+import { tableSheets } from "../../core/paper/table.ts";
+import type { SheetAsk } from "../../schemas/calls/print.ts";
+import { connectorOf, faultsOf, seenOf } from "../asked.ts";
+import { type Paper, placingOn } from "./paper.ts";
+
+/** The sheets of a circuit that are asked for, on this paper. Refuses what the circuit does not have, and `no-suspects`. */
+export function sheetsFor(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly Drawing[]> {
+  switch (ask.what) {
+    case "sheet":
+      return circuitSheets(circuit, ask, paper);
+    case "checklist":
+      return checklist(circuit, ask);
+    case "table":
+      return table(circuit, ask);
+  }
+}
+
+function circuitSheets(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly Drawing[]> {
+  const known = circuit.pages.map((page) => page.id);
+  if (ask.page !== undefined && !known.includes(ask.page))
+    return refuse("page-unknown-print", { page: ask.page, pages: known.join(", ") });
+  const condition = parseCondition(circuit, ask.condition);
+  if (!condition.ok) return condition;
+  const faults = faultsOf(circuit, ask.faults);
+  if (!faults.ok) return faults;
+  const live = liveOf(circuit, condition.value, faults.value);
+  const sheets: Drawing[] = [];
+  for (const [index, page] of circuit.pages.entries()) {
+    if (ask.page !== undefined && page.id !== ask.page) continue;
+    const request = { circuit, page: page.id, live, look: ask.look, sheet: [index + 1, known.length] } as const;
+    const plain = sheetOf(request);
+    if (!plain.ok) return plain;
+    const printScale = placingOn(plain.value, paper).scale;
+    const sheet = sheetOf({ ...request, printScale, code: sheetCode(plain.value.marks) });
+    if (!sheet.ok) return sheet;
+    sheets.push(sheet.value);
+  }
+  return ok(sheets);
+}
+
+function checklist(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
+  const seen = seenOf(circuit, ask.complaint, ask.observed);
+  if (!seen.ok) return seen;
+  const order = probeOrder(circuit, seen.value.complaint, seen.value.others);
+  return order.suspects.length === 0 ? refuse("no-suspects") : ok(checklistSheets({ circuit, order }));
+}
+
+function table(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
+  const connector = connectorOf(circuit, ask.connector);
+  if (!connector.ok) return connector;
+  const faults = faultsOf(circuit, ask.faults);
+  if (!faults.ok) return faults;
+  return ok(tableSheets({ circuit, table: positionTable(circuit, connector.value, faults.value) }));
+}

@@ -1,0 +1,111 @@
+import { copyFile, mkdir, open, readdir, rename, rm } from "node:fs/promises";
+import { join } from "node:path";
+import Database from "better-sqlite3";
+import { type Connection, isOurs, isSound } from "./connect.ts";
+
+/** Copies that are kept; the oldest goes when one more is made. */
+const KEPT = 10;
+const FOLDER = "copies";
+/** A copy that is being made. Always the same name, so that one cut off is written over by the next. */
+const UNDER_WAY = "under-way.part";
+const NAME = /^(\d{4}-\d{2}-\d{2})T\d{6}Z-.*\.db$/;
+
+/** A copy of the library. */
+export interface Copy {
+  readonly path: string;
+  /** The day it was made, as 2026-01-31. */
+  readonly day: string;
+}
+
+/** Copies of the library in this folder, newest first; they may be damaged. */
+export async function copiesIn(folder: string): Promise<readonly Copy[]> {
+  const names = await readdir(join(folder, FOLDER)).catch(() => []);
+  return names
+    .toSorted()
+    .reverse()
+    .flatMap((name) => {
+      const day = NAME.exec(name)?.[1];
+      return day === undefined ? [] : [{ path: join(folder, FOLDER, name), day }];
+    });
+}
+
+/**
+ * Makes a copy beside its place, trusts it only after it was read whole, and then lets the oldest go. `why` becomes part
+ * of the name. Throws what the disk or SQLite says where it cannot be made.
+ */
+export async function makeCopy(connection: Connection, folder: string, now: Date, why: string): Promise<Copy> {
+  await mkdir(join(folder, FOLDER), { recursive: true });
+  const stamp = stampOf(now);
+  const path = join(folder, FOLDER, `${stamp}-${why}.db`);
+  const beside = join(folder, FOLDER, UNDER_WAY);
+  await rm(beside, { force: true });
+  try {
+    await connection.backup(beside);
+    standAlone(beside);
+    if (!isGoodCopy(beside)) throw Object.assign(new Error("the copy is not whole"), { code: "SQLITE_IOERR" });
+    await flushed(beside);
+    await rename(beside, path);
+  } finally {
+    await rm(beside, { force: true });
+  }
+  const copies = await copiesIn(folder);
+  for (const { path } of copies.slice(KEPT)) await rm(path, { force: true });
+  return { path, day: stamp.slice(0, 10) };
+}
+
+/** Makes today's copy unless there is one. */
+export async function makeDailyCopy(connection: Connection, folder: string, now: Date): Promise<void> {
+  const [newest] = await copiesIn(folder);
+  if (newest?.day !== stampOf(now).slice(0, 10)) await makeCopy(connection, folder, now, "day");
+}
+
+/** Puts the newest good copy in the library's place; null where there is none. The copy itself stays. */
+export async function restoreCopy(folder: string, file: string): Promise<Copy | null> {
+  const copies = await copiesIn(folder);
+  const good = copies.find(({ path }) => isGoodCopy(path));
+  if (!good) return null;
+  const beside = `${file}.part`;
+  await copyFile(good.path, beside);
+  await flushed(beside);
+  await rename(beside, file);
+  return good;
+}
+
+/** A copy is made in WAL, and would get two more files beside it each time it is looked at. */
+function standAlone(path: string): void {
+  const connection = new Database(path);
+  try {
+    connection.pragma("locking_mode = EXCLUSIVE");
+    connection.pragma("journal_mode = DELETE");
+  } finally {
+    connection.close();
+  }
+}
+
+function isGoodCopy(path: string): boolean {
+  try {
+    if (!isOurs(path)) return false;
+    const connection = new Database(path, { readonly: true, fileMustExist: true });
+    try {
+      return isSound(connection, "integrity_check");
+    } finally {
+      connection.close();
+    }
+  } catch {
+    return false;
+  }
+}
+
+async function flushed(path: string): Promise<void> {
+  const handle = await open(path, "r+");
+  try {
+    await handle.sync();
+  } finally {
+    await handle.close();
+  }
+}
+
+/** A moment as it stands in the name of a file: sorts by time, holds no colon. */
+export function stampOf(now: Date): string {
+  return now.toISOString().replace(/:/g, "").replace(/\.\d+/, "");
+}

@@ -1,0 +1,74 @@
+import { type Outcome, type Refusal, refuse } from "../../core/base/outcome.ts";
+import { emptyBin } from "./circuits.ts";
+import { storeRefusal } from "./failure.ts";
+import { closeStore, copyOfTheDay, openStore, type Store } from "./open.ts";
+
+/** Opens the library when it is first needed, and keeps it open. */
+export interface StoreKeeper {
+  readonly folder: string;
+  /** The open library; after a refusal the next asking tries again. */
+  store(): Promise<Outcome<Store>>;
+  /** What the person must be told and was not told yet; told once. */
+  takeNotices(): readonly Refusal[];
+  /** Closes the library for good. It waits for a copy that is being made. */
+  close(): Promise<void>;
+}
+
+/** A keeper of the library in this folder. On opening it empties the bin of old things and makes the copy of the day. */
+export function keepStore(folder: string, now: () => Date): StoreKeeper {
+  let isClosed = false;
+  let opening: Promise<Outcome<Store>> | null = null;
+  let chores: Promise<void> = Promise.resolve();
+  let notices: readonly Refusal[] = [];
+
+  const open = async (): Promise<Outcome<Store>> => {
+    const opened = await openStore(folder, now());
+    if (!opened.ok) return opened;
+    notices = [...notices, ...opened.value.notices];
+    chores = chore(opened.value);
+    return opened;
+  };
+  /** The copy comes first: what leaves the bin for good is in it. */
+  const chore = async (store: Store): Promise<void> => {
+    const notice = (await copyOfTheDay(store, now())) ?? emptied(store);
+    if (notice) notices = [...notices, notice];
+  };
+  const emptied = (store: Store): Refusal | null => {
+    try {
+      emptyBin(store, now());
+      return null;
+    } catch (error) {
+      const refusal = storeRefusal(error, folder);
+      if (!refusal) throw error;
+      return refusal;
+    }
+  };
+  return {
+    folder,
+    store: async () => {
+      if (isClosed) return refuse("store-closed");
+      opening ??= open();
+      const asked = opening;
+      let isOpen = false;
+      try {
+        const opened = await asked;
+        isOpen = opened.ok;
+        return opened;
+      } finally {
+        if (!isOpen && opening === asked) opening = null;
+      }
+    },
+    takeNotices: () => {
+      const taken = notices;
+      notices = [];
+      return taken;
+    },
+    close: async () => {
+      isClosed = true;
+      const opened = await opening;
+      opening = null;
+      await chores;
+      if (opened?.ok) closeStore(opened.value);
+    },
+  };
+}

@@ -1,0 +1,49 @@
+import type { Json } from "../../schemas/json.ts";
+import { FIRST_SETTINGS, type Settings, settingsShape } from "../../schemas/settings.ts";
+import type { Store } from "./open.ts";
+
+/** Prefix of what the host notes for itself in the same table. */
+const NOTE = "host.";
+
+/** All settings; one that was never set, or that does not fit any more, is as at a first start. */
+export function settingsOf(store: Store): Settings {
+  const names = Object.keys(settingsShape.shape) as (keyof Settings)[];
+  const kept = names.map((name) => {
+    const read = settingsShape.shape[name].safeParse(storedValue(store, name));
+    return [name, read.success ? read.data : FIRST_SETTINGS[name]];
+  });
+  return Object.fromEntries(kept) as Settings;
+}
+
+/** Changes some settings, in one transaction. */
+export function keepSettings(
+  store: Store,
+  changes: { readonly [N in keyof Settings]?: Settings[N] | undefined },
+): void {
+  store.connection.transaction(() => {
+    for (const [name, value] of Object.entries(changes)) if (value !== undefined) keepValue(store, name, value);
+  })();
+}
+
+/** Something the host noted for itself, such as the window's place; null where it did not. */
+export function noteOf(store: Store, name: string): Json {
+  return storedValue(store, NOTE + name) ?? null;
+}
+
+/** Notes something for the host itself. */
+export function keepNote(store: Store, name: string, value: Json): void {
+  keepValue(store, NOTE + name, value);
+}
+
+function storedValue({ connection }: Store, name: string): Json | undefined {
+  const text = connection.prepare("SELECT value FROM settings WHERE name = ?").pluck().get(name) as string | undefined;
+  try {
+    return text === undefined ? undefined : (JSON.parse(text) as Json);
+  } catch {
+    return undefined;
+  }
+}
+
+function keepValue({ connection }: Store, name: string, value: Json): void {
+  connection.prepare("INSERT OR REPLACE INTO settings (name, value) VALUES (?, ?)").run(name, JSON.stringify(value));
+}

@@ -1,0 +1,39 @@
+/**
+ * The names of everything a page can ask of its host. Kept apart from the schemas, since the preload of the window
+ * carries this list and nothing else.
+ */
+export const CALL_NAMES = [
+  "start",
+  "nextRequest",
+  "circuits.list",
+  "circuits.open",
+  "circuits.close",
+  "circuits.read",
+  "circuits.create",
+  "circuits.fromSample",
+  "circuits.import",
+  "circuits.save",
+  "circuits.versions",
+  "circuits.version",
+  "circuits.duplicate",
+  "circuits.rename",
+  "circuits.remove",
+  "circuits.restore",
+  "circuits.exportText",
+  "benches.save",
+  "samples.list",
+  "samples.open",
+  "settings.get",
+  "settings.set",
+  "files.save",
+  "files.open",
+  "print.pdf",
+] as const;
+
+/** The name of a call. */
+export type CallName = (typeof CALL_NAMES)[number];
+
+/** True where the word names a call. */
+export function isCallName(word: string): word is CallName {
+  return (CALL_NAMES as readonly string[]).includes(word);
+}

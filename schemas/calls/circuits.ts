@@ -1,0 +1,103 @@
+import { z } from "zod";
+import { LIMITS } from "../limits.ts";
+import { bench, CALL_LIMITS, type Call, circuit, circuitId, moment, nothing, shortWords, title } from "./call.ts";
+
+const version = z.int().min(1);
+
+/** A circuit as the library lists it. */
+export const circuitRow = z.strictObject({
+  id: circuitId,
+  title: z.string(),
+  vehicle: z.string(),
+  pages: z.int(),
+  parts: z.int(),
+  wires: z.int(),
+  /** What does not hold together in it, and what is not drawn to its end; 0 and 0 is a tight drawing. */
+  problems: z.int(),
+  looseEnds: z.int(),
+  version,
+  made: moment,
+  edited: moment,
+  opened: moment.nullable(),
+  /** When it went to the bin; null while it is in the library. */
+  removed: moment.nullable(),
+});
+/** A circuit as the library lists it. */
+export type CircuitRow = z.infer<typeof circuitRow>;
+
+/** A circuit brought to the bench, with the state its bench was left in; null where it never was on one. */
+export const openedCircuit = z.strictObject({
+  id: circuitId,
+  version,
+  circuit,
+  bench: bench.nullable(),
+  /** True where a file was brought in that the library had already: what is open is the one it had, edits and all. */
+  known: z.boolean(),
+});
+/** A circuit brought to the bench. */
+export type OpenedCircuit = z.infer<typeof openedCircuit>;
+
+const versionRow = z.strictObject({
+  version,
+  saved: moment,
+  /** The edit that made it. */
+  name: z.string(),
+});
+/** A version as its list shows it. */
+export type VersionRow = z.infer<typeof versionRow>;
+
+const one = z.strictObject({ id: circuitId });
+const saved = z.strictObject({ version, saved: moment });
+
+/** Calls on the circuits of the library and on what stands on their benches. */
+export const CIRCUIT_CALLS = {
+  /** The library, newest edit first; with a search, the best match first. Every word must be found, as a word's beginning. */
+  "circuits.list": {
+    argument: z.strictObject({
+      search: z.string().max(CALL_LIMITS.search).default(""),
+      from: z.int().min(0).default(0),
+      limit: z.int().min(1).max(CALL_LIMITS.rows).default(CALL_LIMITS.rows),
+      where: z.enum(["library", "bin"]).default("library"),
+    }),
+    answer: z.strictObject({ rows: z.array(circuitRow), count: z.int() }),
+  },
+  /** Brings a circuit to the bench and notes that it is the open one. Refuses `circuit-unknown`, `version-damaged`. */
+  "circuits.open": { argument: one, answer: openedCircuit },
+  /** Notes that no circuit is open, so that the next start shows the library. */
+  "circuits.close": { argument: nothing, answer: nothing },
+  /** A circuit to look at only, as for its picture. */
+  "circuits.read": { argument: one, answer: z.strictObject({ circuit, version }) },
+  /** Takes a circuit into the library as a new one and opens it. */
+  "circuits.create": {
+    argument: z.strictObject({ circuit, bench: bench.nullable().default(null) }),
+    answer: openedCircuit,
+  },
+  /** Takes a copy of a sample into the library and opens it. Refuses `sample-unknown`. */
+  "circuits.fromSample": { argument: z.strictObject({ sample: shortWords }), answer: openedCircuit },
+  /** Takes the text of a circuit file into the library and opens it; refuses as reading the file does. */
+  "circuits.import": { argument: z.strictObject({ text: z.string().max(LIMITS.bytes) }), answer: openedCircuit },
+  /**
+   * Keeps one accepted edit: the circuit as it is now and the bench beside it. `version` is the one the edit was made
+   * on; a circuit that did not change keeps it. Refuses `circuit-changed-elsewhere`, and then nothing is kept.
+   */
+  "circuits.save": {
+    argument: z.strictObject({ id: circuitId, version, circuit, bench, name: shortWords }),
+    answer: saved,
+  },
+  /** Versions of a circuit, newest first. All of the newest 200 are kept, of older ones the last of each day. */
+  "circuits.versions": { argument: one, answer: z.strictObject({ versions: z.array(versionRow) }) },
+  /** A circuit as it was in a version. */
+  "circuits.version": { argument: z.strictObject({ id: circuitId, version }), answer: z.strictObject({ circuit }) },
+  /** A second circuit with the same content under a title of its own. */
+  "circuits.duplicate": { argument: one, answer: circuitRow },
+  /** Gives a circuit another title, as a version of its own. Not for the circuit on the bench: there it is an edit. */
+  "circuits.rename": { argument: z.strictObject({ id: circuitId, title }), answer: circuitRow },
+  /** Moves a circuit to the bin, where it stays for 30 days. */
+  "circuits.remove": { argument: one, answer: circuitRow },
+  /** Brings a circuit back from the bin. */
+  "circuits.restore": { argument: one, answer: circuitRow },
+  /** A circuit as the text of its file, and the name for the file. */
+  "circuits.exportText": { argument: one, answer: z.strictObject({ text: z.string(), name: z.string() }) },
+  /** Keeps what stands on a bench whose circuit did not change, as after a switch was thrown. */
+  "benches.save": { argument: z.strictObject({ id: circuitId, version, bench }), answer: saved },
+} as const satisfies Readonly<Record<string, Call>>;

@@ -1,0 +1,38 @@
+import { z } from "zod";
+import { LIMITS } from "../limits.ts";
+import { CALL_LIMITS, type Call, circuit, shortWords } from "./call.ts";
+
+const typed = z.string().max(LIMITS.textLength);
+
+/** What a printed sheet shows, in the spellings of the command line. */
+export const sheetAsk = z.strictObject({
+  what: z.enum(["sheet", "checklist", "table"]),
+  /** Page of the circuit, for a sheet; every page where absent. */
+  page: shortWords.exactOptional(),
+  /** `S1=on,S5=open`; rest where empty. */
+  condition: z.string().max(20_000).default(""),
+  /** `W13:open` and the like. */
+  faults: z.array(typed).max(100).default([]),
+  /** The function check that fails, for a checklist. */
+  complaint: shortWords.exactOptional(),
+  /** `rear-open=works` and the like. */
+  observed: z.array(typed).max(LIMITS.checks).default([]),
+  /** Connector of a table; the circuit's first where absent. */
+  connector: shortWords.exactOptional(),
+  look: z.enum(["iec", "na"]).default("iec"),
+});
+/** What a printed sheet shows, checked. */
+export type SheetAsk = z.output<typeof sheetAsk>;
+
+/** Calls that put sheets on paper. */
+export const PRINT_CALLS = {
+  /** The sheets as a PDF in base64, by the painters of the command line, with a name for its file. Refuses as `print` does. */
+  "print.pdf": {
+    argument: sheetAsk.extend({
+      circuit,
+      paper: z.enum(["a4", "a3", "letter", "tabloid"]).default("a4"),
+      ink: z.enum(["black", "colour"]).default("black"),
+    }),
+    answer: z.strictObject({ pdf: z.string().max(CALL_LIMITS.content), name: z.string(), sheets: z.int() }),
+  },
+} as const satisfies Readonly<Record<string, Call>>;

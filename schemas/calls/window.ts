@@ -1,0 +1,48 @@
+import { z } from "zod";
+import { settingsShape } from "../settings.ts";
+import { type Call, circuitId, nothing, refusal } from "./call.ts";
+import { circuitRow } from "./circuits.ts";
+
+/** What the window's own menu can ask of the page. The page has a control of its own for each. */
+export const MENU_COMMANDS = ["open-file", "save-copy", "print", "undo", "redo", "find", "fit", "actual-size"] as const;
+/** An entry of the window's menu. */
+export type MenuCommand = (typeof MENU_COMMANDS)[number];
+
+const windowRequest = z.union([
+  /** A file came from the desktop and is in the library now: bring it to the bench. */
+  z.strictObject({ ask: z.literal("open"), id: circuitId }),
+  /** Something to tell the person, as that a file cannot be read. */
+  z.strictObject({ ask: z.literal("tell"), refusal }),
+  z.strictObject({ ask: z.literal("menu"), command: z.enum(MENU_COMMANDS) }),
+]);
+/** What comes from outside the page while it runs. */
+export type WindowRequest = z.infer<typeof windowRequest>;
+
+/** Calls about the window as a whole. */
+export const WINDOW_CALLS = {
+  /**
+   * What to show first. Refuses where the library cannot be opened (`store-...`); asking again tries again. Samples and
+   * printing work without it.
+   */
+  start: {
+    argument: nothing,
+    answer: z.strictObject({
+      version: z.string(),
+      host: z.enum(["electron", "loopback"]),
+      settings: settingsShape,
+      /** Circuits in the library. */
+      count: z.int(),
+      /** Circuits opened last, newest first; 12 at most. */
+      recent: z.array(circuitRow),
+      /** The circuit to bring to the bench: a file given at start, else what was open when the program ended. */
+      open: circuitId.nullable(),
+      /** What the person must be told once, as that the library was put right from a copy. */
+      notices: z.array(refusal),
+    }),
+  },
+  /**
+   * Waits until something comes from outside the page, 25 seconds at most; then null, and the page asks again. Only the
+   * host `electron` has such; a page in a browser need not ask, since a browser keeps few connections to one host.
+   */
+  nextRequest: { argument: nothing, answer: z.strictObject({ request: windowRequest.nullable() }) },
+} as const satisfies Readonly<Record<string, Call>>;

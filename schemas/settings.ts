@@ -1,0 +1,32 @@
+import { z } from "zod";
+
+/** What a person can set, by name. A new setting is a line here and its first value below. */
+export const settingsShape = z.strictObject({
+  theme: z.enum(["system", "light", "dark"]),
+  /** Symbols as IEC draws them, or as in North America. */
+  look: z.enum(["iec", "na"]),
+  /** Size of everything outside the drawing; above 1 for a projector. */
+  scale: z.number().min(0.75).max(2.5),
+  motion: z.enum(["system", "still"]),
+  /** What spring-back positions do when clicked: held while pressed, or latched until clicked again. */
+  springs: z.enum(["hold", "latch"]),
+  paper: z.enum(["a4", "a3", "letter", "tabloid"]),
+  ink: z.enum(["black", "colour"]),
+  /** Width of the side panel in px. */
+  panelWidth: z.int().min(240).max(1_600),
+});
+
+/** All settings. */
+export type Settings = z.infer<typeof settingsShape>;
+
+/** The settings of a first start. */
+export const FIRST_SETTINGS: Settings = {
+  theme: "system",
+  look: "iec",
+  scale: 1,
+  motion: "system",
+  springs: "hold",
+  paper: "a4",
+  ink: "black",
+  panelWidth: 440,
+};

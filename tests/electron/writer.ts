@@ -1,0 +1,15 @@
+import { writeSync } from "node:fs";
+import { saveCircuit } from "../../electron/store/circuits.ts";
+import { keepStore } from "../../electron/store/keeper.ts";
+import { sample } from "./sample.ts";
+
+// Run as a process of its own, to be killed: edits a circuit as fast as it can, and after each commit says which.
+const [folder = "", id = "", from = "1"] = process.argv.slice(2);
+const store = await keepStore(folder, () => new Date("2026-03-02T09:00:00Z")).store();
+if (!store.ok) throw new Error(store.refusal.code);
+for (let version = Number(from); ; version++) {
+  const save = { version, circuit: sample(`Edit ${version + 1}`), name: "Rename", bench: String(version + 1) };
+  const saved = saveCircuit(store.value, id, save, new Date("2026-03-02T09:00:00Z"));
+  if (!saved.ok) throw new Error(saved.refusal.code);
+  writeSync(1, `${saved.value}\n`);
+}
