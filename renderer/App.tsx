@@ -1,0 +1,25 @@
+import { LibraryView } from "./library/LibraryView.tsx";
+import { BenchView } from "./panels/BenchView.tsx";
+import { DropZone } from "./panels/DropZone.tsx";
+import { FailureGuard } from "./panels/FailureGuard.tsx";
+import { LiveRegion } from "./panels/LiveRegion.tsx";
+import { Notices } from "./panels/Notices.tsx";
+import { PrintDialog } from "./print/PrintDialog.tsx";
+import { useApp, useAppStore } from "./state/AppContext.tsx";
+
+/** The whole page: the bench where a circuit is open, else the library. */
+export function App() {
+  const { dispatch } = useAppStore();
+  const isOpen = useApp(({ open }) => open !== null);
+  const isPrinting = useApp((state) => state.isPrinting);
+  return (
+    <DropZone>
+      <FailureGuard of={isOpen ? "bench" : "library"} leave={() => dispatch({ do: "close" })}>
+        {isOpen ? <BenchView /> : <LibraryView />}
+        {isPrinting && <PrintDialog />}
+      </FailureGuard>
+      <Notices />
+      <LiveRegion />
+    </DropZone>
+  );
+}

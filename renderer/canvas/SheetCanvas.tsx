@@ -1,0 +1,99 @@
+import { useCallback, useMemo, useRef, useState } from "react";
+import { NewWireCard } from "../draw/NewWireCard.tsx";
+import { ThingMenu } from "../panels/ThingMenu.tsx";
+import { useApp } from "../state/AppContext.tsx";
+import { pagesNow } from "../state/views.ts";
+import { chosenWords } from "./chosenWords.ts";
+import { clearBoxes } from "./clearBoxes.ts";
+import type { Card, Shown } from "./shown.ts";
+import type { SheetSurface } from "./surface.ts";
+import { type OpenMenu, useCalls } from "./useCalls.ts";
+import { useShown } from "./useShown.ts";
+import { useSurface } from "./useSurface.ts";
+import { type Pixel, pixelOf } from "./viewport.ts";
+import { WhyCard } from "./WhyCard.tsx";
+
+/** The drawing of the page in hand, with the card that says why and the menu of what is on it. */
+export function SheetCanvas() {
+  const shown = useShown();
+  return shown && <Sheet shown={shown} />;
+}
+
+function Sheet({ shown }: { readonly shown: Shown }) {
+  const box = useRef<HTMLDivElement>(null);
+  const container = useRef<HTMLDivElement>(null);
+  const [card, setCard] = useState<Card | null>(null);
+  const [menu, setMenu] = useState<OpenMenu | null>(null);
+  const [drawn, setDrawn] = useState<string | null>(null);
+  const surface = useSurface(box, container, shown, useCalls(setCard, setMenu, setDrawn));
+  const title = useApp((state) => pagesNow(state).find(({ id }) => id === shown.page)?.title ?? "");
+  const backToDrawing = useCallback(() => {
+    setMenu(null);
+    setDrawn(null);
+    box.current?.focus({ preventScroll: true });
+  }, []);
+  return (
+    <>
+      <div
+        ref={box}
+        className="sheet-canvas"
+        role="application"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the drawing is worked by keys once it has the focus
+        tabIndex={0}
+        aria-label={`Drawing of the page ${title}`}
+        aria-describedby="sheet-keys"
+        onFocus={() => setDrawn(null)}
+      >
+        <div ref={container} className="sheet-layers" aria-hidden="true" />
+      </div>
+      <p id="sheet-keys" className="unseen">
+        Home goes to the first point, arrow keys walk along the circuit, Enter throws the switch, W says why, Page Down
+        goes to the next part. The list beside the drawing has every part and wire with its state.
+      </p>
+      <p className="unseen" role="status" aria-live="polite">
+        {chosenWords(shown)}
+      </p>
+      {card && surface.current && <Why card={card} shown={shown} surface={surface.current} />}
+      {menu && <ThingMenu key={menu.thing.id} thing={menu.thing} at={menu.at} close={backToDrawing} />}
+      {drawn !== null && shown.tool.is === "wire" && (
+        <NewWireCard key={drawn} wire={drawn} at={placeBeside(surface.current, drawn)} close={backToDrawing} />
+      )}
+    </>
+  );
+}
+
+/** Beside the end of a wire that was just drawn, in the window. */
+function placeBeside(surface: SheetSurface | null, wire: string): Pixel {
+  const at = surface?.pixelOfThing({ is: "wire", id: wire }) ?? { x: 0, y: 0 };
+  const { width, height } = surface?.window ?? { width: 0, height: 0 };
+  return {
+    x: Math.max(EDGE, Math.min(at.x + OFF_WIRE, width - CARD.width - EDGE)),
+    y: Math.max(EDGE, Math.min(at.y + OFF_WIRE, height - CARD.height - EDGE)),
+  };
+}
+
+/** Room to the edges of the window, from a wire to its card, and what the card takes, pixels. */
+const EDGE = 8;
+const OFF_WIRE = 20;
+const CARD = { width: 304, height: 240 };
+
+interface WhyShown {
+  readonly card: Card;
+  readonly shown: Shown;
+  readonly surface: SheetSurface;
+}
+
+function Why({ card, shown, surface }: WhyShown) {
+  const { circuit, live, faults } = shown;
+  // The card closes before the view moves, so its place is worked out once for each card.
+  const place = useMemo(
+    () => ({
+      anchor: pixelOf(surface.view, card.at),
+      window: surface.window,
+      keepClear: clearBoxes(surface, card.thing),
+    }),
+    [card, surface],
+  );
+  const onPointer = useCallback((isOver: boolean) => surface.card.hold(isOver), [surface]);
+  return <WhyCard circuit={circuit} live={live} faults={faults} thing={card.thing} {...place} onPointer={onPointer} />;
+}

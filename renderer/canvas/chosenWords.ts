@@ -1,0 +1,20 @@
+import { kindOf } from "../../core/parts/catalogue.ts";
+import { partWords, pointWords, wireWords } from "../words/live.ts";
+import type { Shown } from "./shown.ts";
+
+/** What is chosen and how it stands, for whoever walks the circuit by keys without seeing it; empty where nothing is. */
+export function chosenWords({ circuit, live, selection }: Pick<Shown, "circuit" | "live" | "selection">): string {
+  if (!selection) return "";
+  const { id } = selection;
+  switch (selection.is) {
+    case "point":
+      return `${id}, ${pointWords(live.points.get(id))}`;
+    case "wire":
+      return `${id}, ${wireWords(live.wires.get(id))}`;
+    case "part": {
+      const part = circuit.parts.find((each) => each.id === id);
+      const about = part?.label ?? kindOf(part?.kind ?? "")?.title ?? "";
+      return [id, about, partWords(live.parts.get(id))].filter((word) => word !== "").join(", ");
+    }
+  }
+}

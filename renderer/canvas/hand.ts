@@ -1,0 +1,236 @@
+import { springsBack } from "../../core/circuit/points.ts";
+import type { Spot } from "../../core/drawing/mark.ts";
+import { GRID_MM } from "../../core/drawing/scale.ts";
+import { positionTitle } from "../words/condition.ts";
+import { isSameThing } from "./halos.ts";
+import { type Load, loadOf, putLoad, shownLoad } from "./load.ts";
+import { Pen } from "./pen.ts";
+import { nearestOn, wireRuns } from "./places.ts";
+import { type PointerHost, PointerTool } from "./pointerTool.ts";
+import type { Hit } from "./sheetIndex.ts";
+import type { Card } from "./shown.ts";
+import type { SheetSurface } from "./surface.ts";
+import { thingsIn } from "./thingsIn.ts";
+import { standsIn, type ThrowControl, thrownTo } from "./throwPlaces.ts";
+import { onSheet, type Pixel, pixelOf, zoomed } from "./viewport.ts";
+
+/** Kinds whose body is clicked for what can be done with it; all others are chosen by a click. */
+const OPENS_MENU: readonly string[] = ["protection", "source", "electronics"];
+
+/** What gestures do to the drawing: throw, choose, carry, pan, zoom. */
+export class Hand implements PointerHost {
+  readonly tool = new PointerTool(this);
+  readonly pen: Pen;
+  /** Where the pointer was last on the drawing, in whole grid units. */
+  pointer: Spot | null = null;
+  private readonly surface: SheetSurface;
+  private load: Load | null = null;
+  private held: { readonly control: string; readonly position: string } | null = null;
+  private last: Hit | null = null;
+
+  constructor(surface: SheetSurface) {
+    this.surface = surface;
+    this.pen = new Pen(surface);
+  }
+
+  hitAt(at: Pixel): Hit | null {
+    const { view, index } = this.surface;
+    return index.hitAt(this.spotAt(at), 1 / (GRID_MM * view.scale));
+  }
+
+  private spotAt(at: Pixel): Spot {
+    const { x, y } = onSheet(this.surface.view, at);
+    return { x: x / GRID_MM, y: y / GRID_MM };
+  }
+
+  hover(hit: Hit | null, at: Pixel): void {
+    const { surface } = this;
+    const { x, y } = this.spotAt(at);
+    this.pointer = { x: Math.round(x), y: Math.round(y) };
+    if (surface.shown.tool.is !== "hand") {
+      this.showPreview(null);
+      surface.card.pointAt(null);
+      this.last = null;
+      this.pen.move(hit, at);
+      return;
+    }
+    if (!isSameThing(hit?.thing ?? null, this.last?.thing ?? null)) surface.calls.onHover(hit?.thing ?? null);
+    if (hit?.place !== this.last?.place) this.showPreview(hit);
+    this.last = hit;
+    surface.card.pointAt(hit && this.cardFor(hit, at));
+  }
+
+  /** The pointer is no longer on the drawing. */
+  leave(): void {
+    if (this.surface.shown.tool.is !== "hand") this.pen.leave();
+    if (this.last) this.surface.calls.onHover(null);
+    this.last = null;
+    this.showPreview(null);
+    this.surface.card.pointAt(null);
+  }
+
+  panBy(dx: number, dy: number): void {
+    const { view } = this.surface;
+    this.surface.goTo({ ...view, x: view.x + dx, y: view.y + dy }, true);
+  }
+
+  zoomBy(factor: number, at: Pixel): void {
+    this.surface.goTo(zoomed(this.surface.view, factor, at), true);
+  }
+
+  settle(): void {
+    this.surface.settle();
+  }
+
+  press(hit: Hit): boolean {
+    const aim = this.surface.shown.tool.is === "hand" ? this.aimOf(hit) : null;
+    if (!aim || !springsBack(this.surface.shown.circuit, aim.control.key, aim.position)) return false;
+    this.surface.card.close();
+    this.held = { control: aim.control.key, position: aim.position };
+    this.surface.calls.onThrow(aim.control.key, aim.position, "press");
+    return true;
+  }
+
+  release(wasTap: boolean): void {
+    if (!this.held) return;
+    const { control, position } = this.held;
+    this.held = null;
+    this.surface.calls.onThrow(control, position, wasTap ? "click" : "release");
+  }
+
+  click(hit: Hit | null, at: Pixel, adds: boolean): void {
+    const { surface } = this;
+    surface.card.close();
+    if (surface.shown.tool.is !== "hand") {
+      this.pen.move(hit, at);
+      this.pen.click();
+      return;
+    }
+    if (adds) {
+      if (hit) surface.calls.onSelectAlso(hit.thing);
+      return;
+    }
+    const aim = hit && this.aimOf(hit);
+    if (aim) {
+      surface.calls.onThrow(aim.control.key, aim.position, "click");
+      this.showPreview(hit);
+      return;
+    }
+    surface.calls.onSelect(hit?.thing ?? null);
+    if (hit && this.opensMenu(hit)) surface.calls.onMenu(hit.thing, surface.clientAt(at));
+  }
+
+  /** What can be done with what lies here; what is on bare paper has no menu. A tool gives up what it has half done. */
+  menu(at: Pixel): void {
+    if (this.surface.shown.tool.is !== "hand") {
+      if (!this.pen.abandon()) this.surface.calls.onTool({ is: "hand" });
+      return;
+    }
+    const hit = this.hitAt(at);
+    if (!hit) return;
+    this.surface.card.close();
+    this.surface.calls.onSelect(hit.thing);
+    this.surface.calls.onMenu(hit.thing, this.surface.clientAt(at));
+  }
+
+  take(hit: Hit, at: Pixel): boolean {
+    const { surface } = this;
+    if (surface.shown.tool.is !== "hand") return false;
+    surface.card.close();
+    this.showPreview(null);
+    this.load = loadOf(surface.shown, hit, this.spotAt(at));
+    surface.carried = this.load && shownLoad(this.load, 0, 0, null);
+    return this.load !== null;
+  }
+
+  carryBy(dx: number, dy: number): void {
+    const { surface, load } = this;
+    if (!load) return;
+    const unit = GRID_MM * surface.view.scale;
+    const from = pixelOf(surface.view, load.at);
+    const over = load.is === "end" ? this.hitAt({ x: from.x + dx, y: from.y + dy }) : null;
+    const point = over?.thing.is === "point" ? over.thing.id : null;
+    surface.carried = shownLoad(load, Math.round(dx / unit), Math.round(dy / unit), point);
+    surface.repaint();
+  }
+
+  putDown(): void {
+    const { surface } = this;
+    const { carried } = surface;
+    this.abandon();
+    if (carried) putLoad(carried, surface.calls);
+  }
+
+  abandon(): void {
+    this.load = null;
+    this.surface.carried = null;
+    this.surface.repaint();
+  }
+
+  frame(from: Pixel, to: Pixel): void {
+    this.surface.framed = { from, to };
+    this.surface.repaint();
+  }
+
+  endFrame(end: "choose" | "abandon"): void {
+    const { surface } = this;
+    const { framed } = surface;
+    surface.framed = null;
+    surface.repaint();
+    if (!framed || end === "abandon") return;
+    const [one, other] = [this.spotAt(framed.from), this.spotAt(framed.to)];
+    surface.calls.onSelectAll(thingsIn(surface.standing, surface.marks, surface.shown.circuit, one, other));
+  }
+
+  /** True where the pointer is over something that a click throws or opens. */
+  get isOverHandle(): boolean {
+    return this.last !== null && (this.last.place !== null || this.opensMenu(this.last));
+  }
+
+  /** Shows anew what a click would do, after something has been thrown. */
+  refresh(): void {
+    this.pen.show();
+    if (this.last?.place && !this.held) this.showPreview(this.last);
+  }
+
+  /** Where a click on a switch's place throws it to. */
+  private aimOf({ place }: Hit): { readonly control: ThrowControl; readonly position: string } | null {
+    const control = place && this.surface.throws.controls.get(place.control);
+    if (!control) return null;
+    const now = standsIn(control, this.surface.shown.live.condition);
+    return { control, position: thrownTo(place, control, now) };
+  }
+
+  private showPreview(hit: Hit | null): void {
+    const { surface } = this;
+    const aim = hit && this.aimOf(hit);
+    const before = surface.preview;
+    if (!aim || !hit?.place) surface.preview = null;
+    else {
+      const springs = aim.control.springs.has(aim.position);
+      const words = `${positionTitle(aim.position)}${springs ? ": hold, or tap to keep" : ""}`;
+      surface.preview = { place: hit.place, control: aim.control, position: aim.position, words };
+    }
+    if (before || surface.preview) surface.repaint();
+  }
+
+  private opensMenu({ thing }: Hit): boolean {
+    if (thing.is !== "part") return false;
+    const standing = this.surface.standing.parts.get(thing.id);
+    if (!standing) return false;
+    const hasBlades = this.surface.throws.places.some(({ part }) => part === thing.id);
+    const isJoint = standing.part.kind === "connector";
+    return isJoint || OPENS_MENU.includes(standing.kind.role) || (standing.view.controls.length > 0 && !hasBlades);
+  }
+
+  private cardFor({ thing, place }: Hit, at: Pixel): Card | null {
+    if (place || thing.is === "part") return null;
+    const { surface } = this;
+    const { x, y } = onSheet(surface.view, at);
+    const spot =
+      thing.is === "wire"
+        ? nearestOn(wireRuns(surface.marks, thing.id), { x: x / GRID_MM, y: y / GRID_MM })
+        : surface.standing.spots.get(thing.id);
+    return spot ? { thing, at: spot } : null;
+  }
+}

@@ -1,0 +1,242 @@
+import type { PointId } from "../../core/base/ids.ts";
+import type { Spot } from "../../core/drawing/mark.ts";
+import { GRID_MM } from "../../core/drawing/scale.ts";
+import { kindOf } from "../../core/parts/catalogue.ts";
+import { elbow, joinedUp } from "./elbow.ts";
+import { nearestTerminal } from "./nearestTerminal.ts";
+import { type PartGhost, partGhost } from "./partGhost.ts";
+import { nearestOn, wireRuns } from "./places.ts";
+import type { Hit } from "./sheetIndex.ts";
+import type { SheetSurface } from "./surface.ts";
+import { turnedOn } from "./tool.ts";
+import type { PenEnd } from "./underWay.ts";
+import { middleOf, onSheet, type Pixel, pixelOf } from "./viewport.ts";
+
+/** How near to a terminal a wire that is drawn begins or ends on it, pixels. */
+const NEAR_TERMINAL = 20;
+/** Grid units that an arrow moves what is to be placed, and with Shift. */
+const STEP = 1;
+const STEP_FAR = 10;
+
+/** Places parts and draws wires, by pointer and by key. */
+export class Pen {
+  private readonly surface: SheetSurface;
+  /** Where the pointer or the keys are, in whole grid units; null before the first. */
+  private at: Spot | null = null;
+  private end: PenEnd | null = null;
+  private from: PenEnd | null = null;
+  private bends: readonly Spot[] = [];
+
+  constructor(surface: SheetSurface) {
+    this.surface = surface;
+  }
+
+  /** True while a wire is half drawn. */
+  get isBusy(): boolean {
+    return this.from !== null;
+  }
+
+  /** The pointer is here now. */
+  move(hit: Hit | null, at: Pixel): void {
+    const { x, y } = onSheet(this.surface.view, at);
+    this.at = { x: Math.round(x / GRID_MM), y: Math.round(y / GRID_MM) };
+    this.end = this.endAt(hit, this.at, { x: x / GRID_MM, y: y / GRID_MM });
+    this.show();
+  }
+
+  leave(): void {
+    this.at = null;
+    this.end = null;
+    this.show();
+  }
+
+  /** Places the part, begins a wire, bends it, or ends it. */
+  click(): void {
+    const { tool } = this.surface.shown;
+    if (tool.is === "part") this.place();
+    else if (tool.is === "wire") this.draw();
+  }
+
+  /** Gives up what is half done; true where there was something. */
+  abandon(): boolean {
+    const was = this.isBusy;
+    this.from = null;
+    this.bends = [];
+    this.show();
+    return was;
+  }
+
+  /** What a key does to what the tool has under way; false where it is not the tool's. */
+  key({ key, shiftKey }: { readonly key: string; readonly shiftKey: boolean }): boolean {
+    const { tool } = this.surface.shown;
+    if (key === "Escape") {
+      if (!this.abandon()) this.surface.calls.onTool({ is: "hand" });
+      return true;
+    }
+    if (key === "Enter") {
+      this.begin();
+      this.click();
+      return true;
+    }
+    const way = ARROWS[key];
+    if (way) {
+      this.begin();
+      if (tool.is === "part") this.nudge(way, shiftKey ? STEP_FAR : STEP);
+      else this.jump(way);
+      return true;
+    }
+    if (tool.is === "part" && key.toLowerCase() === "t") {
+      this.surface.calls.onTool({ ...tool, turn: turnedOn(tool.turn) });
+      return true;
+    }
+    if (tool.is === "part" && key.toLowerCase() === "m") {
+      this.surface.calls.onTool({ ...tool, flip: !tool.flip });
+      return true;
+    }
+    if (tool.is === "wire" && key === "Backspace" && this.bends.length > 0) {
+      this.bends = this.bends.slice(0, -1);
+      this.show();
+      return true;
+    }
+    return false;
+  }
+
+  /** Shows the tool anew: another was taken, or the drawing has changed under it. */
+  show(): void {
+    const { surface } = this;
+    const before = surface.pen;
+    const { tool } = surface.shown;
+    if (tool.is !== "wire" && this.from) {
+      this.from = null;
+      this.bends = [];
+    }
+    surface.pen = tool.is === "hand" ? null : { ghost: this.ghost(), line: this.line(), end: this.end };
+    if (before || surface.pen) surface.repaint();
+  }
+
+  // ---------------------------------------------------------------- parts
+
+  private ghost(): PartGhost | null {
+    const { tool, circuit, look, page } = this.surface.shown;
+    return tool.is === "part" && this.at ? partGhost({ circuit, look, page, tool, at: this.at }) : null;
+  }
+
+  private place(): void {
+    const ghost = this.ghost();
+    const { tool } = this.surface.shown;
+    if (!ghost || tool.is !== "part" || !kindOf(tool.kind)) return;
+    this.surface.calls.onPlace(tool, ghost.place.x, ghost.place.y);
+  }
+
+  // ---------------------------------------------------------------- wires
+
+  private endAt(hit: Hit | null, grid: Spot, spot: Spot): PenEnd {
+    const { marks, standing } = this.surface;
+    const point = hit?.thing.is === "point" ? hit.thing.id : this.terminalNear(spot);
+    const at = point === null ? undefined : standing.spots.get(point);
+    if (at) return { spot: at, point, wire: null };
+    if (hit?.thing.is === "wire" && this.from) {
+      const at = nearestOn(wireRuns(marks, hit.thing.id), spot);
+      if (at) return { spot: { x: Math.round(at.x), y: Math.round(at.y) }, point: null, wire: hit.thing.id };
+    }
+    return { spot: grid, point: null, wire: null };
+  }
+
+  /** With a wire in hand terminals are met from farther off than otherwise. */
+  private terminalNear(spot: Spot): PointId | null {
+    const { standing, view, shown } = this.surface;
+    const near = shown.tool.is === "wire" ? nearestTerminal(standing, spot, null) : null;
+    const at = near === null ? undefined : standing.spots.get(near);
+    const reach = NEAR_TERMINAL / (GRID_MM * view.scale);
+    return at && Math.hypot(at.x - spot.x, at.y - spot.y) <= reach ? near : null;
+  }
+
+  private line(): readonly Spot[] {
+    const { from, end } = this;
+    if (!from) return [];
+    const line = [from.spot, ...this.bends];
+    return end ? [...line, ...elbow(line, end.spot, this.leaves(from))] : line;
+  }
+
+  /** Whether a wire leaves its first point sideways. */
+  private leaves({ point }: PenEnd): "across" | "down" {
+    const side = point === null ? undefined : this.surface.standing.spots.get(point)?.side;
+    return side === "up" || side === "down" ? "down" : "across";
+  }
+
+  private draw(): void {
+    const { from, end, bends } = this;
+    const { calls } = this.surface;
+    if (!end) return;
+    if (!from) {
+      if (end.point === null) return;
+      this.from = end;
+      this.bends = [];
+      this.show();
+      return;
+    }
+    if (end.point === null && end.wire === null) {
+      this.bends = joinedUp([...bends, ...elbow([from.spot, ...bends], end.spot, this.leaves(from))]);
+      this.show();
+      return;
+    }
+    if (end.point === from.point) return;
+    // Without bends of one's own the program lays the wire.
+    const corners = bends.length === 0 ? [] : joinedUp(this.line().slice(1, -1));
+    this.from = null;
+    this.bends = [];
+    if (end.point !== null) calls.onWire(from.point!, end.point, corners);
+    else calls.onWireToWire(from.point!, end.wire!, end.spot);
+    this.show();
+  }
+
+  // ---------------------------------------------------------------- keys
+
+  /** The first key begins in the middle of what is seen, with a wire at the terminal nearest to it. */
+  private begin(): void {
+    if (this.at) return;
+    const { view, window, standing, shown } = this.surface;
+    const { x, y } = onSheet(view, middleOf(window));
+    this.at = { x: Math.round(x / GRID_MM), y: Math.round(y / GRID_MM) };
+    if (shown.tool.is !== "wire") return;
+    const near = nearestTerminal(standing, this.at, null);
+    if (near) this.goTo(near);
+  }
+
+  private nudge([dx, dy]: readonly [number, number], by: number): void {
+    if (!this.at) return;
+    this.at = { x: this.at.x + dx * by, y: this.at.y + dy * by };
+    this.keepInSight(this.at);
+    this.show();
+  }
+
+  /** To the next terminal that way. */
+  private jump(way: readonly [number, number]): void {
+    const { standing } = this.surface;
+    const near = this.at && nearestTerminal(standing, this.end?.spot ?? this.at, way);
+    if (near) this.goTo(near);
+  }
+
+  private goTo(point: PointId): void {
+    const spot = this.surface.standing.spots.get(point);
+    if (!spot) return;
+    this.at = spot;
+    this.end = { spot, point, wire: null };
+    this.surface.calls.onHover({ is: "point", id: point });
+    this.keepInSight(spot);
+    this.show();
+  }
+
+  private keepInSight(spot: Spot): void {
+    const { view, window } = this.surface;
+    const { x, y } = pixelOf(view, spot);
+    if (x < 0 || y < 0 || x > window.width || y > window.height) this.surface.showSpot(spot);
+  }
+}
+
+const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, -1],
+  ArrowDown: [0, 1],
+};

@@ -1,0 +1,61 @@
+import type { Palette } from "../../core/drawing/ink.ts";
+import { type Ground, trace } from "./halos.ts";
+import { fittedPaints } from "./painted.ts";
+import { paintOn } from "./paintOn.ts";
+import type { PartGhost } from "./partGhost.ts";
+import type { PenShown } from "./underWay.ts";
+import { type Pixel, pixelOf } from "./viewport.ts";
+
+const RING = 9;
+const SQUARE = 7;
+
+/** Paints what a tool has under way: the part that a click would place, the wire so far and where it would end. */
+export function paintPen(ground: Ground, palette: Palette, { ghost, line, end }: PenShown): void {
+  const { canvas, view, tones } = ground;
+  if (ghost) paintGhost(ground, palette, ghost);
+  if (!end && line.length === 0) return;
+  canvas.save();
+  canvas.strokeStyle = tones.accent;
+  canvas.fillStyle = tones.accent;
+  canvas.lineWidth = 2;
+  if (line.length > 1) {
+    canvas.beginPath();
+    trace(canvas, view, line);
+    canvas.stroke();
+  }
+  if (end) {
+    const { x, y } = pixelOf(view, end.spot);
+    canvas.beginPath();
+    // A ring round a terminal that would be taken, a filled square where a wire would be joined, a small one on paper.
+    if (end.point !== null) canvas.arc(x, y, RING, 0, 2 * Math.PI);
+    else canvas.rect(x - SQUARE / 2, y - SQUARE / 2, SQUARE, SQUARE);
+    if (end.wire !== null) canvas.fill();
+    canvas.stroke();
+  }
+  canvas.restore();
+}
+
+function paintGhost({ canvas, view }: Ground, palette: Palette, { marks }: PartGhost): void {
+  canvas.save();
+  canvas.globalAlpha = 0.65;
+  canvas.translate(view.x, view.y);
+  canvas.scale(view.scale, view.scale);
+  for (const mark of marks) paintOn(canvas, fittedPaints(mark, palette, view.scale), view.scale);
+  canvas.restore();
+}
+
+/** Paints the box by which several things are chosen. */
+export function paintFrame(
+  { canvas, tones }: Ground,
+  { from, to }: { readonly from: Pixel; readonly to: Pixel },
+): void {
+  canvas.save();
+  canvas.fillStyle = tones.halo;
+  canvas.strokeStyle = tones.accent;
+  canvas.lineWidth = 1;
+  canvas.beginPath();
+  canvas.rect(from.x, from.y, to.x - from.x, to.y - from.y);
+  canvas.fill();
+  canvas.stroke();
+  canvas.restore();
+}

@@ -1,0 +1,111 @@
+import { useMemo } from "react";
+import { addPart } from "../../core/edit/commands/addPart.ts";
+import { bendWire } from "../../core/edit/commands/bendWire.ts";
+import { drawWire } from "../../core/edit/commands/drawWire.ts";
+import { drawWireToWire } from "../../core/edit/commands/drawWireToWire.ts";
+import { moveThings } from "../../core/edit/commands/moveThings.ts";
+import { paste } from "../../core/edit/commands/paste.ts";
+import { reattachWire } from "../../core/edit/commands/reattachWire.ts";
+import { removeThings } from "../../core/edit/commands/removeThings.ts";
+import { copied } from "../../core/edit/fragment.ts";
+import { fragmentText, readFragment } from "../../schemas/fragment.ts";
+import { useAppStore } from "../state/AppContext.tsx";
+import type { Command } from "../state/action.ts";
+import { thingsOnPage } from "../state/places.ts";
+import { refused } from "../state/reduce.ts";
+import type { Thing } from "../state/state.ts";
+import { benchOf } from "../state/state.ts";
+import type { AppStore } from "../state/store.ts";
+import { chosenNow, circuitNow, isHeld } from "../state/views.ts";
+import { keyCommand } from "./keyCommands.ts";
+import type { Calls, Card, ThrowHow } from "./shown.ts";
+import type { Pixel } from "./viewport.ts";
+
+/** A menu that is open, and where. */
+export interface OpenMenu {
+  readonly thing: Thing;
+  /** In the browser's client pixels. */
+  readonly at: Pixel;
+}
+
+/** What gestures on the drawing ask of the store, and of the two cards over it. */
+export function useCalls(
+  onCard: (card: Card | null) => void,
+  onMenu: (menu: OpenMenu) => void,
+  onDrawn: (wire: string) => void,
+): Calls {
+  const store = useAppStore();
+  return useMemo((): Calls => {
+    const { dispatch, getState } = store;
+    const make = (command: Command): void => dispatch({ do: "make", command });
+    const draw = (command: Command): void => {
+      const before = circuitNow(getState())?.wires;
+      make(command);
+      const after = circuitNow(getState())?.wires;
+      const drawn = after !== before && after?.at(-1);
+      if (drawn) onDrawn(drawn.id);
+    };
+    return {
+      onViewport: (viewport) => {
+        const page = getState().open?.page;
+        if (page !== undefined) dispatch({ do: "look-at", page, viewport });
+      },
+      onThrow: (control, position, how) => throwControl(store, control, position, how),
+      onHover: (thing) => dispatch({ do: "hover", thing }),
+      onSelect: (thing) => dispatch({ do: "choose", thing }),
+      onFind: (thing) => dispatch({ do: "find", thing }),
+      onSelectAlso: (thing) => dispatch({ do: "choose-also", thing }),
+      onSelectAll: (things) => dispatch({ do: "choose-all", things }),
+      onMove: (parts, dx, dy) => make((bench) => moveThings(bench, parts, dx, dy)),
+      onBend: (wire, bends) => make((bench) => bendWire(bench, wire, bends)),
+      onReattach: (wire, end, point) => make((bench) => reattachWire(bench, wire, end, point)),
+      onTool: (tool) => dispatch({ do: "use-tool", tool }),
+      onPlace: ({ kind, turn, flip }, x, y) => {
+        const { page } = getState().open ?? {};
+        if (page !== undefined) make((bench) => addPart(bench, kind, page, x, y, { turn, flip }));
+      },
+      onWire: (from, to, corners) =>
+        draw((bench) => drawWire(bench, from, to, { bends: corners.map(({ x, y }) => [x, y] as const) })),
+      onWireToWire: (from, wire, spot) => draw((bench) => drawWireToWire(bench, from, wire, spot)),
+      onCopy: (isCut) => {
+        const state = getState();
+        const circuit = circuitNow(state);
+        const parts = chosenNow(state).flatMap(({ is, id }) => (is === "part" ? [id] : []));
+        if (!circuit || parts.length === 0) return null;
+        const text = fragmentText(copied(circuit, parts));
+        if (isCut) make((bench) => removeThings(bench, parts));
+        return text;
+      },
+      onPaste: (text, { x, y }) => {
+        const read = readFragment(text);
+        const page = getState().open?.page;
+        if (!read.ok) dispatch({ do: "tell", notice: refused(read.refusal, "Not pasted.") });
+        else if (page !== undefined) make((bench) => paste(bench, read.value, page, x, y));
+      },
+      onAllOfPage: () => {
+        const { open } = getState();
+        const circuit = circuitNow(getState());
+        if (open && circuit) dispatch({ do: "choose-all", things: thingsOnPage(circuit, open.page) });
+      },
+      onKey: (key) => {
+        const state = getState();
+        const bench = benchOf(state);
+        const command = bench && keyCommand(key, bench, chosenNow(state));
+        if (command) make(command);
+        return command !== null;
+      },
+      onEdit: (part) => dispatch({ do: "edit-part", part }),
+      onMenu: (thing, at) => onMenu({ thing, at }),
+      onCard,
+    };
+  }, [store, onCard, onMenu, onDrawn]);
+}
+
+/** A press holds; a tap on what is held pins it; where a click latches, so does the end of a hold. */
+function throwControl({ dispatch, getState }: AppStore, control: string, position: string, how: ThrowHow): void {
+  const latches = getState().settings.springs === "latch";
+  if (how === "press") dispatch({ do: "hold", control, position });
+  else if (how === "release") dispatch({ do: latches ? "pin" : "let-go", control });
+  else if (isHeld(getState(), control)) dispatch({ do: "pin", control });
+  else dispatch({ do: "throw", control, position });
+}

@@ -1,0 +1,22 @@
+import { useApp } from "../state/AppContext.tsx";
+import { circuitNow } from "../state/views.ts";
+
+/** In the middle of a page on which nothing stands yet: how to begin. */
+export function EmptyPage() {
+  const isEmpty = useApp((state) => {
+    const circuit = circuitNow(state);
+    const page = state.open?.page;
+    return circuit !== null && !Object.values(circuit.placement.parts).some((place) => place.page === page);
+  });
+  const tool = useApp(({ open }) => open?.tool.is);
+  if (!isEmpty || tool !== "hand") return null;
+  return (
+    <div className="empty-page">
+      <h2>Nothing is drawn on this page yet</h2>
+      <p>
+        Add a part at the top left, such as a battery, a fuse or a lamp. Then press <kbd className="key-cap">L</kbd> and
+        click from terminal to terminal.
+      </p>
+    </div>
+  );
+}

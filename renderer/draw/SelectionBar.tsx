@@ -1,0 +1,117 @@
+import { alignThings, type Line } from "../../core/edit/commands/alignThings.ts";
+import { distributeThings } from "../../core/edit/commands/distributeThings.ts";
+import { duplicateThings } from "../../core/edit/commands/duplicateThings.ts";
+import { flipThings } from "../../core/edit/commands/flipThings.ts";
+import { removeThings } from "../../core/edit/commands/removeThings.ts";
+import { turnThings } from "../../core/edit/commands/turnThings.ts";
+import { Icon } from "../panels/Icon.tsx";
+import { Popover } from "../panels/Popover.tsx";
+import { useApp } from "../state/AppContext.tsx";
+import { useMake } from "../state/useMake.ts";
+import { chosenNow } from "../state/views.ts";
+import { counted } from "../words/figures.ts";
+
+/** How far a double stands off what it was made from, grid units. */
+const OFF = 4;
+const LINES: readonly (readonly [Line, string])[] = [
+  ["left", "Left edges"],
+  ["middle-across", "Middles over each other"],
+  ["right", "Right edges"],
+  ["top", "Top edges"],
+  ["middle-down", "Middles side by side"],
+  ["bottom", "Bottom edges"],
+];
+
+/** Over the foot of the drawing while something is chosen to be changed: what can be done with all of it. */
+export function SelectionBar() {
+  const make = useMake();
+  const chosen = useApp(chosenNow);
+  const parts = chosen.flatMap(({ is, id }) => (is === "part" ? [id] : []));
+  const wires = chosen.filter(({ is }) => is === "wire").length;
+  if (parts.length + wires === 0) return null;
+  const words = [
+    ...(parts.length > 0 ? [counted(parts.length, "part")] : []),
+    ...(wires > 0 ? [counted(wires, "wire")] : []),
+  ].join(", ");
+  return (
+    <div className="selection-bar card" role="toolbar" aria-label="What is chosen">
+      <b className="together">{chosen.length === 1 ? chosen[0]!.id : words}</b>
+      {parts.length > 0 && (
+        <>
+          <Act name="turn" words="Turn (T)" onClick={() => make((bench) => turnThings(bench, parts, "clockwise"))} />
+          <Act name="flip" words="Mirror (M)" onClick={() => make((bench) => flipThings(bench, parts))} />
+          <Act
+            name="copy"
+            words="Duplicate (Ctrl D)"
+            onClick={() => make((bench) => duplicateThings(bench, parts, OFF, OFF))}
+          />
+        </>
+      )}
+      {parts.length > 1 && (
+        <Popover label="Align" className="icon-button is-small" place="above" button={<Icon name="left" size={16} />}>
+          {(close) => (
+            <ul className="menu">
+              {LINES.map(([line, title]) => (
+                <MenuAct
+                  key={line}
+                  title={title}
+                  onClick={() => {
+                    make((bench) => alignThings(bench, parts, line));
+                    close();
+                  }}
+                />
+              ))}
+              {parts.length > 2 &&
+                (["across", "down"] as const).map((way) => (
+                  <MenuAct
+                    key={way}
+                    title={way === "across" ? "Even gaps across" : "Even gaps down"}
+                    onClick={() => {
+                      make((bench) => distributeThings(bench, parts, way));
+                      close();
+                    }}
+                  />
+                ))}
+            </ul>
+          )}
+        </Popover>
+      )}
+      <Act
+        name="bin"
+        words="Delete (Del)"
+        onClick={() =>
+          make((bench) =>
+            removeThings(
+              bench,
+              chosen.filter(({ is }) => is !== "point").map(({ id }) => id),
+            ),
+          )
+        }
+      />
+    </div>
+  );
+}
+
+interface Acting {
+  readonly name: "turn" | "flip" | "copy" | "bin";
+  readonly words: string;
+  readonly onClick: () => void;
+}
+
+function Act({ name, words, onClick }: Acting) {
+  return (
+    <button type="button" className="icon-button is-small" aria-label={words} title={words} onClick={onClick}>
+      <Icon name={name} size={16} />
+    </button>
+  );
+}
+
+function MenuAct({ title, onClick }: { readonly title: string; readonly onClick: () => void }) {
+  return (
+    <li>
+      <button type="button" className="menu-item" onClick={onClick}>
+        {title}
+      </button>
+    </li>
+  );
+}

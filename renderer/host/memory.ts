@@ -1,0 +1,158 @@
+import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
+import { problemsOf } from "../../core/circuit/check.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Answer, Argument, CallName, CircuitRow, OpenedCircuit } from "../../schemas/calls.ts";
+import { readCircuit } from "../../schemas/circuit.ts";
+import { formatCircuit } from "../../schemas/formatCircuit.ts";
+import { FIRST_SETTINGS, type Settings } from "../../schemas/settings.ts";
+import type { Host } from "./host.ts";
+
+interface Kept {
+  readonly row: CircuitRow;
+  readonly circuit: Circuit;
+  readonly bench: string | null;
+}
+
+type Answering = {
+  readonly [N in CallName]: (argument: Argument<N>) => Outcome<Answer<N>> | Promise<Outcome<Answer<N>>>;
+};
+
+/**
+ * A host that forgets all when the page goes: for tests, and for work on the page without a program behind it. It prints
+ * nothing. `moment` gives the time of each edit as ISO text.
+ */
+export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => string): Host {
+  const kept = new Map<string, Kept>();
+  let settings: Settings = FIRST_SETTINGS;
+  let made = 0;
+
+  const rows = (where: "library" | "bin"): CircuitRow[] =>
+    [...kept.values()].map(({ row }) => row).filter(({ removed }) => (removed !== null) === (where === "bin"));
+  const create = (circuit: Circuit, bench: string | null): OpenedCircuit => {
+    made += 1;
+    const now = moment();
+    const row = { ...factsOf(circuit), id: `c${made}`, version: 1, made: now, edited: now, opened: now, removed: null };
+    kept.set(row.id, { row, circuit, bench });
+    return { id: row.id, version: 1, circuit, bench, known: false };
+  };
+  const change = (id: string, next: (known: Kept) => Kept): Outcome<Kept> => {
+    const known = kept.get(id);
+    if (!known) return refuse("circuit-unknown");
+    const changed = next(known);
+    kept.set(id, changed);
+    return ok(changed);
+  };
+  const rowOf = (changed: Outcome<Kept>): Outcome<CircuitRow> => (changed.ok ? ok(changed.value.row) : changed);
+  const save = (
+    id: string,
+    circuit: Circuit | null,
+    { version, bench }: { readonly version: number; readonly bench: string },
+  ): Outcome<{ version: number; saved: string }> => {
+    if (kept.get(id)?.row.removed !== null) return refuse("circuit-unknown");
+    if (kept.get(id)?.row.version !== version) return refuse("circuit-changed-elsewhere");
+    const changed = change(id, ({ row, circuit: before }) => {
+      const version = circuit ? row.version + 1 : row.version;
+      const edited = moment();
+      return { row: { ...row, ...factsOf(circuit ?? before), version, edited }, circuit: circuit ?? before, bench };
+    });
+    return changed.ok ? ok({ version: changed.value.row.version, saved: changed.value.row.edited }) : changed;
+  };
+
+  const answers: Answering = {
+    start: () =>
+      ok({
+        version: "",
+        host: "loopback",
+        settings,
+        count: rows("library").length,
+        recent: [],
+        open: null,
+        notices: [],
+      }),
+    nextRequest: () => new Promise(() => {}),
+    "circuits.list": ({ search = "", where = "library" }) => {
+      const found = rows(where).filter(({ title, vehicle }) => meets(`${title} ${vehicle}`, search));
+      return ok({ rows: found.sort((one, other) => other.edited.localeCompare(one.edited)), count: found.length });
+    },
+    "circuits.open": ({ id }) => {
+      const found = kept.get(id);
+      if (!found) return refuse("circuit-unknown");
+      const { row, circuit, bench } = found;
+      return ok({ id, version: row.version, circuit, bench, known: false });
+    },
+    "circuits.close": () => ok({}),
+    "circuits.read": ({ id }) => {
+      const found = kept.get(id);
+      return found ? ok({ circuit: found.circuit, version: found.row.version }) : refuse("circuit-unknown");
+    },
+    "circuits.create": ({ circuit, bench = null }) => ok(create(circuit, bench)),
+    "circuits.fromSample": ({ sample }) => {
+      const circuit = samples.get(sample);
+      return circuit ? ok(create(circuit, null)) : refuse("sample-unknown", { sample });
+    },
+    "circuits.import": ({ text }) => {
+      const circuit = readCircuit(text);
+      return circuit.ok ? ok(create(circuit.value, null)) : circuit;
+    },
+    "circuits.save": ({ id, circuit, ...stand }) => save(id, circuit, stand),
+    "circuits.versions": () => ok({ versions: [] }),
+    "circuits.version": ({ version }) => refuse("version-unknown", { version }),
+    "circuits.duplicate": ({ id }) => {
+      const found = kept.get(id);
+      if (!found) return refuse("circuit-unknown");
+      const { circuit, bench } = found;
+      return ok(kept.get(create({ ...circuit, title: `${circuit.title}, copy` }, bench).id)!.row);
+    },
+    "circuits.rename": ({ id, title }) =>
+      rowOf(
+        change(id, (known) => ({
+          ...known,
+          circuit: { ...known.circuit, title },
+          row: { ...known.row, title, version: known.row.version + 1 },
+        })),
+      ),
+    "circuits.remove": ({ id }) =>
+      rowOf(change(id, (known) => ({ ...known, row: { ...known.row, removed: moment() } }))),
+    "circuits.restore": ({ id }) => rowOf(change(id, (known) => ({ ...known, row: { ...known.row, removed: null } }))),
+    "circuits.exportText": ({ id }) => {
+      const found = kept.get(id);
+      if (!found) return refuse("circuit-unknown");
+      return ok({ text: formatCircuit(found.circuit), name: `${found.circuit.title}.circuit.json` });
+    },
+    "benches.save": ({ id, ...stand }) => save(id, null, stand),
+    "samples.list": () => ok({ samples: [...samples].map(([sample, circuit]) => ({ sample, ...countsOf(circuit) })) }),
+    "samples.open": ({ sample }) => {
+      const circuit = samples.get(sample);
+      return circuit ? ok({ circuit }) : refuse("sample-unknown", { sample });
+    },
+    "settings.get": () => ok(settings),
+    "settings.set": (changed) => {
+      settings = { ...settings, ...(changed as Partial<Settings>) };
+      return ok(settings);
+    },
+    "files.save": () => ok({ done: "download" }),
+    "files.open": () => ok({ done: "choose" }),
+    "print.pdf": () => refuse("not-yet", { what: "PDF" }),
+  };
+  const ask = async <N extends CallName>(name: N, argument: Argument<N>): Promise<Outcome<Answer<N>>> =>
+    (answers[name] as (argument: Argument<N>) => Promise<Outcome<Answer<N>>>)(argument);
+  return { name: "memory", ask };
+}
+
+function countsOf({ title, vehicle = "", pages, parts, wires }: Circuit) {
+  return { title, vehicle, pages: pages.length, parts: parts.length, wires: wires.length };
+}
+
+function factsOf(circuit: Circuit) {
+  const found = problemsOf(circuit);
+  const problems = found.filter(({ severity }) => severity === "problem").length;
+  return { ...countsOf(circuit), problems, looseEnds: found.length - problems };
+}
+
+function meets(words: string, search: string): boolean {
+  const all = words.toLowerCase();
+  return search
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => all.includes(word));
+}

@@ -1,0 +1,33 @@
+import { useApp } from "../state/AppContext.tsx";
+import { CircuitList } from "./CircuitList.tsx";
+import { Deference } from "./Deference.tsx";
+import { FirstStart } from "./FirstStart.tsx";
+import { LibraryBar } from "./LibraryBar.tsx";
+import { Samples } from "./Samples.tsx";
+
+/** The library: circuits and samples; on a first start, what the program is for. */
+export function LibraryView() {
+  const isRead = useApp(({ shelf }) => shelf.isRead);
+  const trouble = useApp(({ shelf }) => shelf.trouble);
+  const isFirst = useApp(
+    ({ shelf }) => shelf.isRead && shelf.count === 0 && shelf.search === "" && shelf.trouble === null,
+  );
+  return (
+    <div className="library">
+      <LibraryBar />
+      <main className={isFirst ? "library-body is-first" : "library-body"}>
+        {isFirst ? (
+          <FirstStart />
+        ) : (
+          isRead && (
+            <div className="library-columns">
+              <CircuitList trouble={trouble} />
+              <Samples title="Samples" note="open one and throw its switches" />
+            </div>
+          )
+        )}
+        <Deference />
+      </main>
+    </div>
+  );
+}

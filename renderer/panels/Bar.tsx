@@ -1,0 +1,36 @@
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { circuitNow } from "../state/views.ts";
+import { FindBox } from "./FindBox.tsx";
+import { Icon } from "./Icon.tsx";
+import { Mark } from "./Mark.tsx";
+import { PageTabs } from "./PageTabs.tsx";
+import { SettingsButton } from "./SettingsButton.tsx";
+import { ThemeButton } from "./ThemeButton.tsx";
+import { UndoRedo } from "./UndoRedo.tsx";
+
+/** The bar of the bench: back to the library, the pages, undo and redo, find, light or dark, print. */
+export function Bar() {
+  const { dispatch } = useAppStore();
+  const title = useApp((state) => circuitNow(state)?.title ?? "");
+  return (
+    <header className="bar">
+      <h1 className="unseen">{title}</h1>
+      <button type="button" className="brand" title="Back to the library" onClick={() => dispatch({ do: "close" })}>
+        <Mark />
+        <span className="brand-name">Wirefathom</span>
+        <span className="unseen">, back to the library</span>
+      </button>
+      <PageTabs />
+      <div className="acts">
+        <UndoRedo />
+        <FindBox />
+        <ThemeButton />
+        <SettingsButton />
+        <button type="button" className="button acts-print" onClick={() => dispatch({ do: "open-print" })}>
+          <Icon name="print" />
+          Print
+        </button>
+      </div>
+    </header>
+  );
+}

@@ -1,0 +1,47 @@
+import { type DragEvent, type ReactNode, useRef, useState } from "react";
+import { useAppStore } from "../state/AppContext.tsx";
+import { openFile } from "../state/openFile.ts";
+
+/** A circuit file can be dropped anywhere on the page. */
+export function DropZone({ children }: { readonly children: ReactNode }) {
+  const store = useAppStore();
+  const [isOver, setOver] = useState(false);
+  /** Entered elements less those left: the veil must not flicker while the pointer crosses children. */
+  const depth = useRef(0);
+  const hasFile = (event: DragEvent): boolean => event.dataTransfer.types.includes("Files");
+  const leave = (): void => {
+    depth.current = 0;
+    setOver(false);
+  };
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: dropping a file is a help beside "Open a file"
+    <div
+      className="drop-zone"
+      onDragEnter={(event) => {
+        if (!hasFile(event)) return;
+        depth.current += 1;
+        setOver(true);
+      }}
+      onDragLeave={(event) => {
+        if (!hasFile(event)) return;
+        depth.current -= 1;
+        if (depth.current <= 0) leave();
+      }}
+      onDragOver={(event) => hasFile(event) && event.preventDefault()}
+      onDrop={(event) => {
+        if (!hasFile(event)) return;
+        event.preventDefault();
+        leave();
+        const [file] = event.dataTransfer.files;
+        if (file) void openFile(store, file);
+      }}
+    >
+      {children}
+      {isOver && (
+        <div className="drop-veil">
+          <p>Let go to open the circuit file</p>
+        </div>
+      )}
+    </div>
+  );
+}

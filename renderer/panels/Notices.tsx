@@ -1,0 +1,44 @@
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import type { Notice } from "../state/state.ts";
+import { Icon } from "./Icon.tsx";
+
+/** Sentences to the person: under the bar, in the middle, until they are put away. */
+export function Notices() {
+  const notices = useApp((state) => state.notices);
+  return (
+    <section className="notices" aria-label="Notes" aria-live="polite">
+      {notices.map((notice) => (
+        <NoticeCard key={notice.id} notice={notice} />
+      ))}
+    </section>
+  );
+}
+
+function NoticeCard({ notice }: { readonly notice: Notice }) {
+  const { dispatch } = useAppStore();
+  const { id, title, words, isError, offer } = notice;
+  const putAway = (): void => dispatch({ do: "put-away", notice: id });
+  return (
+    <div className={isError ? "card notice is-error" : "card notice"} role={isError ? "alert" : undefined}>
+      <Icon name={isError ? "note" : "tick"} size={16} />
+      <p>
+        <b>{title}</b> {words}
+      </p>
+      {offer && (
+        <button
+          type="button"
+          className="button is-quiet is-low"
+          onClick={() => {
+            dispatch(offer.action);
+            putAway();
+          }}
+        >
+          {offer.words}
+        </button>
+      )}
+      <button type="button" className="icon-button is-small" aria-label="Put away" onClick={putAway}>
+        <Icon name="close" size={16} />
+      </button>
+    </div>
+  );
+}

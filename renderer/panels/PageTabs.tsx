@@ -1,0 +1,77 @@
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { pagesNow } from "../state/views.ts";
+import { Icon } from "./Icon.tsx";
+import { Popover } from "./Popover.tsx";
+import { useFitting } from "./useFitting.ts";
+
+const MORE_WIDTH = 44;
+
+/** The pages as tabs; those without room stand in a menu at the end, the page shown never does. */
+export function PageTabs() {
+  const pages = useApp(pagesNow);
+  const shown = useApp(({ open }) => open?.page ?? "");
+  const { row, fitting } = useFitting(pages.length, pages.map(({ title }) => title).join("\n"), MORE_WIDTH);
+  const numbered = pages.map((page, index) => ({ ...page, number: index + 1 }));
+  const chosen = numbered.find(({ id }) => id === shown);
+  const first = numbered.slice(0, fitting);
+  const inRow = !chosen || first.includes(chosen) ? first : [...first.slice(0, Math.max(0, fitting - 1)), chosen];
+  const inMenu = numbered.filter((page) => !inRow.includes(page));
+  return (
+    <nav className="tabs" aria-label="Pages">
+      <div className="tabs-row" ref={row}>
+        {inRow.map((page) => (
+          <Tab key={page.id} page={page} isShown={page.id === shown} />
+        ))}
+        {inMenu.length > 0 && (
+          <Popover label="More pages" className="icon-button" place="below" button={<Icon name="more" />}>
+            {(close) => <MorePages pages={inMenu} close={close} />}
+          </Popover>
+        )}
+      </div>
+    </nav>
+  );
+}
+
+interface NumberedPage {
+  readonly id: string;
+  readonly title: string;
+  readonly number: number;
+}
+
+function Tab({ page, isShown }: { readonly page: NumberedPage; readonly isShown: boolean }) {
+  const { dispatch } = useAppStore();
+  return (
+    <button
+      type="button"
+      className={isShown ? "tab is-shown" : "tab"}
+      aria-current={isShown ? "page" : undefined}
+      onClick={() => dispatch({ do: "show-page", page: page.id })}
+    >
+      <span className="tab-number figures">{page.number}</span>
+      {page.title}
+    </button>
+  );
+}
+
+function MorePages({ pages, close }: { readonly pages: readonly NumberedPage[]; readonly close: () => void }) {
+  const { dispatch } = useAppStore();
+  return (
+    <ul className="menu">
+      {pages.map((page) => (
+        <li key={page.id}>
+          <button
+            type="button"
+            className="menu-item"
+            onClick={() => {
+              dispatch({ do: "show-page", page: page.id });
+              close();
+            }}
+          >
+            <span className="tab-number figures">{page.number}</span>
+            {page.title}
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,59 @@
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { kindOf } from "../../core/parts/catalogue.ts";
+import type { Part } from "../../core/parts/kind.ts";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { connectorsOf } from "../state/places.ts";
+import { partNow } from "../state/views.ts";
+import { PartActs } from "./PartActs.tsx";
+import { PartValues } from "./PartValues.tsx";
+
+interface Shown {
+  readonly circuit: Circuit;
+  readonly part: Part;
+  readonly close: () => void;
+}
+
+/** What can be done with a part: throw it, pull it, put a fault in, see its plugs in a table, change what it says. */
+export function PartMenu({ circuit, part, close }: Shown) {
+  const { dispatch } = useAppStore();
+  const now = useApp((state) => partNow(state, part.id));
+  const plugs = connectorsOf(circuit).filter(({ id }) => id === part.id || carries(circuit, id, part.id));
+  return (
+    <>
+      <header className="menu-head">
+        <h2>
+          {part.id} <span>{part.label ?? kindOf(part.kind)?.title}</span>
+        </h2>
+        {now !== "" && <p className="small figures">{now}</p>}
+      </header>
+      <PartActs part={part} />
+      {plugs.length > 0 && (
+        <div className="value-acts">
+          {plugs.map(({ id }) => (
+            <button
+              key={id}
+              type="button"
+              className="button is-low"
+              onClick={() => {
+                dispatch({ do: "show-table", connector: id });
+                dispatch({ do: "open-panel", panel: "table" });
+                close();
+              }}
+            >
+              Position table of {id}
+            </button>
+          ))}
+        </div>
+      )}
+      <details className="menu-values">
+        <summary>Label and values</summary>
+        <PartValues circuit={circuit} part={part} />
+      </details>
+    </>
+  );
+}
+
+function carries({ connectors }: Circuit, connector: string, part: string): boolean {
+  const found = connectors.find(({ id }) => id === connector);
+  return Object.values(found?.cavities ?? {}).some((point) => point.startsWith(`${part}.`));
+}

@@ -1,0 +1,60 @@
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { pullApart } from "../../core/edit/commands/pullApart.ts";
+import { pushHome } from "../../core/edit/commands/pushHome.ts";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { useMake } from "../state/useMake.ts";
+import { conditionNow, liveShown } from "../state/views.ts";
+import { pointWords } from "../words/live.ts";
+import { ConnectorFace } from "./ConnectorFace.tsx";
+import { FaultPick } from "./FaultPick.tsx";
+import { Toggle } from "./Toggle.tsx";
+
+interface Shown {
+  readonly circuit: Circuit;
+  readonly point: string;
+  /** Id of the connector whose place it is; null for a stud or blade. */
+  readonly connector: string | null;
+  readonly close: () => void;
+}
+
+/** What can be done at a pin: pull its plug, put a fault in, see the plug's face and its position table. */
+export function PointMenu({ circuit, point, connector, close }: Shown) {
+  const { dispatch } = useAppStore();
+  const make = useMake();
+  const now = useApp((state) => pointWords(liveShown(state)?.points.get(point)));
+  const { apart = [] } = useApp(conditionNow);
+  return (
+    <>
+      <header className="menu-head">
+        <h2>{point}</h2>
+        <p className="small figures">{now}</p>
+      </header>
+      {connector !== null && (
+        <>
+          <ConnectorFace circuit={circuit} point={point} />
+          <Toggle
+            words={`${connector} pulled apart`}
+            isOn={apart.includes(connector)}
+            onChange={(on) => make((bench) => (on ? pullApart : pushHome)(bench, connector))}
+          />
+        </>
+      )}
+      <FaultPick circuit={circuit} target={point} />
+      {connector !== null && (
+        <div className="value-acts">
+          <button
+            type="button"
+            className="button is-low"
+            onClick={() => {
+              dispatch({ do: "show-table", connector });
+              dispatch({ do: "open-panel", panel: "table" });
+              close();
+            }}
+          >
+            Position table of {connector}
+          </button>
+        </div>
+      )}
+    </>
+  );
+}

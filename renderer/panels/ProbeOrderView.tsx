@@ -1,0 +1,33 @@
+import { useApp } from "../state/AppContext.tsx";
+import { circuitNow, complaintNow, orderNow } from "../state/views.ts";
+import { ComplaintChooser } from "./ComplaintChooser.tsx";
+import { Empty } from "./Empty.tsx";
+import { OrderHead } from "./OrderHead.tsx";
+import { StepList } from "./StepList.tsx";
+import { Working } from "./Working.tsx";
+
+/** The probe order: which check fails, what works, and where to probe in which order. */
+export function ProbeOrderView() {
+  const circuit = useApp(circuitNow);
+  const complaint = useApp(complaintNow);
+  const { answer, isOld, trouble } = useApp(orderNow);
+  if (!circuit) return null;
+  if (circuit.checks.length === 0)
+    return (
+      <Empty title="This circuit has no function checks yet">
+        A check says what a load should do, such as "horn sounds with the button pressed". The probe order starts from
+        the one that fails.
+      </Empty>
+    );
+  if (!complaint) return <ComplaintChooser circuit={circuit} />;
+  return (
+    <div className="view-scroll">
+      <OrderHead circuit={circuit} check={complaint} answer={answer} isOld={isOld} />
+      {trouble !== null && <p className="error">The order could not be worked out: {trouble}</p>}
+      {isOld && (
+        <Working words={`Trying every fault of ${circuit.parts.length} parts and ${circuit.wires.length} wires`} />
+      )}
+      {answer && <StepList circuit={circuit} answer={answer} isOld={isOld} />}
+    </div>
+  );
+}

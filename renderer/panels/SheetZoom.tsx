@@ -1,0 +1,51 @@
+import { FULL_SIZE } from "../canvas/viewport.ts";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { Icon } from "./Icon.tsx";
+
+/** The zoom in per cent, a click on it for 100 %; the whole page, and nearer or farther for who has no wheel. */
+export function SheetZoom() {
+  const { dispatch } = useAppStore();
+  const scale = useApp(({ open }) => (open ? (open.viewports[open.page]?.scale ?? null) : null));
+  const percent = scale === null ? "" : `${Math.round((scale / FULL_SIZE) * 100)}\u00A0%`;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as this row is
+    <div className="sheet-zoom" role="group" aria-label="Zoom">
+      <button
+        type="button"
+        className="icon-button is-small"
+        aria-label="Farther"
+        title="Farther (Ctrl −)"
+        onClick={() => dispatch({ do: "wish", want: { zoom: "out" } })}
+      >
+        <Icon name="less" size={16} />
+      </button>
+      <button
+        type="button"
+        className="count figures"
+        aria-label={`Zoom ${percent}, show at 100\u00A0%`}
+        title="Show at 100 % (Ctrl 0)"
+        onClick={() => dispatch({ do: "wish", want: { zoom: "full-size" } })}
+      >
+        {percent}
+      </button>
+      <button
+        type="button"
+        className="icon-button is-small"
+        aria-label="Nearer"
+        title="Nearer (Ctrl +)"
+        onClick={() => dispatch({ do: "wish", want: { zoom: "in" } })}
+      >
+        <Icon name="add" size={16} />
+      </button>
+      <button
+        type="button"
+        className="icon-button is-small"
+        aria-label="Whole page"
+        title="Whole page (Ctrl 9)"
+        onClick={() => dispatch({ do: "wish", want: { zoom: "fit" } })}
+      >
+        <Icon name="fit" size={16} />
+      </button>
+    </div>
+  );
+}

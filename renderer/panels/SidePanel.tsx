@@ -1,0 +1,88 @@
+import type { ComponentType } from "react";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { PANELS, type Panel } from "../state/state.ts";
+import { ConditionView } from "./ConditionView.tsx";
+import { Faults } from "./Faults.tsx";
+import { Icon } from "./Icon.tsx";
+import { PartsList } from "./PartsList.tsx";
+import { Popover } from "./Popover.tsx";
+import { PositionTableView } from "./PositionTableView.tsx";
+import { ProbeOrderView } from "./ProbeOrderView.tsx";
+import { useFitting } from "./useFitting.ts";
+import { WhatWorks } from "./WhatWorks.tsx";
+
+const VIEWS: Readonly<Record<Panel, { readonly title: string; readonly View: ComponentType }>> = {
+  order: { title: "Probe order", View: ProbeOrderView },
+  works: { title: "What works", View: WhatWorks },
+  table: { title: "Position table", View: PositionTableView },
+  faults: { title: "Faults", View: Faults },
+  condition: { title: "Condition", View: ConditionView },
+  list: { title: "List", View: PartsList },
+};
+
+const MORE_WIDTH = 36;
+
+/** What stands beside the drawing: one view at a time, chosen by words. */
+export function SidePanel() {
+  const panel = useApp(({ open }) => open?.panel ?? "order");
+  const { row, fitting } = useFitting(PANELS.length, "views", MORE_WIDTH);
+  const first = PANELS.slice(0, fitting);
+  const inRow = first.includes(panel) ? first : [...first.slice(0, Math.max(0, fitting - 1)), panel];
+  const inMenu = PANELS.filter((each) => !inRow.includes(each));
+  const { title, View } = VIEWS[panel];
+  return (
+    <aside className={panel === "table" ? "side is-table" : "side"} aria-label="Beside the drawing">
+      <nav className="views" aria-label="Views">
+        <div className="tabs-row" ref={row}>
+          {inRow.map((each) => (
+            <ViewTab key={each} panel={each} isShown={each === panel} />
+          ))}
+          {inMenu.length > 0 && (
+            <Popover label="More views" className="icon-button is-small" place="below" button={<Icon name="more" />}>
+              {(close) => <MoreViews panels={inMenu} close={close} />}
+            </Popover>
+          )}
+        </div>
+      </nav>
+      <section className="view" aria-label={title}>
+        <View />
+      </section>
+    </aside>
+  );
+}
+
+function ViewTab({ panel, isShown }: { readonly panel: Panel; readonly isShown: boolean }) {
+  const { dispatch } = useAppStore();
+  return (
+    <button
+      type="button"
+      className={isShown ? "tab is-shown" : "tab"}
+      aria-current={isShown ? "true" : undefined}
+      onClick={() => dispatch({ do: "open-panel", panel })}
+    >
+      {VIEWS[panel].title}
+    </button>
+  );
+}
+
+function MoreViews({ panels, close }: { readonly panels: readonly Panel[]; readonly close: () => void }) {
+  const { dispatch } = useAppStore();
+  return (
+    <ul className="menu is-right">
+      {panels.map((panel) => (
+        <li key={panel}>
+          <button
+            type="button"
+            className="menu-item"
+            onClick={() => {
+              dispatch({ do: "open-panel", panel });
+              close();
+            }}
+          >
+            {VIEWS[panel].title}
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}

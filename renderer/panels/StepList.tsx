@@ -1,0 +1,68 @@
+import { useEffect, useMemo, useRef } from "react";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { placesOf } from "../../core/paper/places.ts";
+import { useApp } from "../state/AppContext.tsx";
+import { minutesText } from "../words/figures.ts";
+import { movedIn } from "../words/step.ts";
+import type { OrderAnswer } from "../workers/question.ts";
+import { Empty } from "./Empty.tsx";
+import { Icon } from "./Icon.tsx";
+import { StepRow } from "./StepRow.tsx";
+
+interface Shown {
+  readonly circuit: Circuit;
+  readonly answer: OrderAnswer;
+  readonly isOld: boolean;
+}
+
+/** The rows of the order, grouped by place: name left, minutes to open it right. */
+export function StepList({ circuit, answer, isOld }: Shown) {
+  const { order, states } = answer;
+  const places = useMemo(() => placesOf(circuit, order), [circuit, order]);
+  const moved = useMemo(() => movedIn(order), [order]);
+  const active = useApp(({ open }) => open?.step ?? null);
+  const list = useRef<HTMLDivElement>(null);
+  const shown = useRef(active);
+
+  useEffect(() => {
+    if (shown.current === active) return;
+    shown.current = active;
+    list.current?.querySelector(".step.is-active")?.scrollIntoView({ block: "nearest" });
+  }, [active]);
+
+  if (order.suspects.length === 0)
+    return (
+      <Empty title="No single fault of this circuit does that">
+        With what was seen, no one defect in the drawing explains the complaint. Look again at the check, at what is
+        ticked under What works, or for something that is not drawn.
+      </Empty>
+    );
+  return (
+    <div className={isOld ? "is-old" : undefined} ref={list}>
+      {places.map((place, index) => (
+        <section className="place" key={index}>
+          <h3 className="place-name">
+            <span>{place.group?.label ?? "Nothing to take off"}</span>
+            {place.minutes > 0 && (
+              <span className="place-minutes figures">
+                <Icon name="minutes" size={16} />
+                {minutesText(place.minutes)}
+              </span>
+            )}
+          </h3>
+          <ol className="steps">
+            {place.steps.map((step) => (
+              <StepRow
+                key={step.number}
+                circuit={circuit}
+                step={step}
+                states={states[step.number - 1] ?? []}
+                moved={moved}
+              />
+            ))}
+          </ol>
+        </section>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,134 @@
+import { memo } from "react";
+import type { WireState } from "../../core/base/states.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Step } from "../../core/diagnose/step.ts";
+import { wiresAt } from "../../core/diagnose/testPoint.ts";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { minutesText } from "../words/figures.ts";
+import { settingWords, sweepSetting } from "../words/step.ts";
+import { Caution } from "./Caution.tsx";
+import { ConnectorFace } from "./ConnectorFace.tsx";
+import { Expected } from "./Expected.tsx";
+import { Leads } from "./Leads.tsx";
+import { Sweep } from "./Sweep.tsx";
+import { WireCode } from "./WireCode.tsx";
+
+interface Shown {
+  readonly circuit: Circuit;
+  readonly step: Step;
+  readonly states: readonly WireState[];
+  /** Controls that some row moves. */
+  readonly moved: readonly string[];
+}
+
+/** One row of the probe order; the active one is opened out with the connector's face and the leads. */
+export const StepRow = memo(function StepRow({ circuit, step, states, moved }: Shown) {
+  const { dispatch } = useAppStore();
+  const isActive = useApp(({ open }) => open?.step === step.number);
+  const isHovered = useApp(({ open }) => open?.hovered?.is === "point" && open.hovered.id === step.point);
+  const look = ["step", isActive ? "is-active" : "", isHovered && !isActive ? "is-hovered" : ""].join(" ");
+  const go = (): void => dispatch({ do: "go-to-step", step: step.number });
+  return (
+    <li
+      className={look}
+      onPointerEnter={() => dispatch({ do: "hover", thing: { is: "point", id: step.point } })}
+      onPointerLeave={() => dispatch({ do: "hover", thing: null })}
+    >
+      <span className={isActive ? "knot is-next figures" : "knot figures"} aria-hidden="true">
+        {step.number}
+      </span>
+      <div className="step-body">
+        <button type="button" className="step-head" aria-current={isActive ? "step" : undefined} onClick={go}>
+          <StepHead circuit={circuit} step={step} states={states} isActive={isActive} />
+        </button>
+        {step.sweepOf !== null && <Sweep step={step} states={states} />}
+        {isActive ? (
+          <Opened circuit={circuit} step={step} moved={moved} />
+        ) : (
+          <Closed circuit={circuit} step={step} moved={moved} />
+        )}
+      </div>
+    </li>
+  );
+});
+
+function StepHead({ circuit, step, states, isActive }: Omit<Shown, "moved"> & { readonly isActive: boolean }) {
+  const mm2 = isActive ? wiresAt(circuit, step.point)[0]?.mm2 : undefined;
+  const first = step.settings[0];
+  return (
+    <>
+      <span className="unseen">Step {step.number}: </span>
+      <b className="together">{step.point}</b>
+      {step.colour !== null && (
+        <span className="step-code">
+          <WireCode code={step.colour} set={circuit.colourCodes} />
+          {mm2 !== undefined && <span className="figures">{mm2}</span>}
+        </span>
+      )}
+      <span className="step-expected">
+        {step.sweepOf === null && first ? (
+          <Expected setting={first} state={states[0]} />
+        ) : (
+          <span className="step-kind">sweep of {step.sweepOf}</span>
+        )}
+      </span>
+    </>
+  );
+}
+
+function setOf({ circuit, step, moved }: Omit<Shown, "states">): string {
+  if (step.sweepOf !== null) return sweepSetting(circuit, step);
+  return settingWords(circuit, step.settings[0]?.condition ?? {}, moved);
+}
+
+function Closed({ circuit, step, moved }: Omit<Shown, "states">) {
+  const black = step.black.replace(" -", " −");
+  const leads = step.lampTo === null ? `red ${step.point}, black ${black}` : lampWords(step);
+  return (
+    <>
+      <p className="step-set">
+        <span className="step-minutes figures">{minutesText(step.minutes)}</span>
+        {setOf({ circuit, step, moved })} · {leads}
+      </p>
+      <p className="step-why">{step.why}</p>
+      {step.hands === 2 && <p className="step-why">Needs a second pair of hands.</p>}
+      {step.cautions.map((caution) => (
+        <Caution key={caution}>{caution}</Caution>
+      ))}
+    </>
+  );
+}
+
+function lampWords({ point, lampTo, instrument }: Step): string {
+  return lampTo === "battery +"
+    ? `${instrument} from battery + to ${point}`
+    : `${instrument} from ${point} to battery −`;
+}
+
+function Opened({ circuit, step, moved }: Omit<Shown, "states">) {
+  const meter = step.instrument === "meter volts" ? "Meter on volts" : `Meter on volts, ${step.instrument}`;
+  const plug = step.connector === null ? "" : " Plug left in, back-probe from the wire side.";
+  return (
+    <>
+      <div className="step-face">
+        <ConnectorFace circuit={circuit} point={step.point} />
+        <div className="step-leads">
+          <Leads step={step} />
+          <p className="caption">
+            {meter}, {minutesText(step.minutes)}.{plug}
+          </p>
+        </div>
+      </div>
+      <dl className="facts">
+        <dt>Set</dt>
+        <dd>{setOf({ circuit, step, moved })}</dd>
+        <dt>Why</dt>
+        <dd>{step.why}</dd>
+      </dl>
+      {step.hands === 2 && <Caution>Needs a second pair of hands.</Caution>}
+      {step.cautions.map((caution) => (
+        <Caution key={caution}>{caution}</Caution>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,93 @@
+import { useEffect, useLayoutEffect, useRef, useState } from "react";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { pointAt } from "../../core/circuit/points.ts";
+import type { Pixel } from "../canvas/viewport.ts";
+import { useApp } from "../state/AppContext.tsx";
+import type { Thing } from "../state/state.ts";
+import { circuitNow } from "../state/views.ts";
+import { PartMenu } from "./PartMenu.tsx";
+import { PointMenu } from "./PointMenu.tsx";
+import { WireMenu } from "./WireMenu.tsx";
+
+/** Room to the edges of the window, pixels. */
+const EDGE = 8;
+
+interface Shown {
+  readonly thing: Thing;
+  /** Where it was asked for, client pixels. */
+  readonly at: Pixel;
+  readonly close: () => void;
+}
+
+/** What can be done with a part, wire or pin of the drawing. Escape and a press outside close it. */
+export function ThingMenu({ thing, at, close }: Shown) {
+  const circuit = useApp(circuitNow);
+  const card = useRef<HTMLDivElement>(null);
+  const [place, setPlace] = useState<Pixel | null>(null);
+  useLayoutEffect(() => {
+    const box = card.current;
+    if (!box) return;
+    const put = (): void => setPlace(placed(at, box.offsetWidth, box.offsetHeight));
+    put();
+    // It grows when its values are unfolded, and moves so that all of it stays in sight.
+    const watcher = new ResizeObserver(put);
+    watcher.observe(box);
+    return () => watcher.disconnect();
+  }, [at]);
+  const isPlaced = place !== null;
+  useEffect(() => {
+    // What is hidden takes no focus.
+    if (isPlaced) (card.current?.querySelector<HTMLElement>("button, select, input, summary") ?? card.current)?.focus();
+  }, [isPlaced]);
+  useEffect(() => {
+    const away = (event: Event): void => {
+      if (!card.current?.contains(event.target as Node)) close();
+    };
+    document.addEventListener("pointerdown", away);
+    return () => document.removeEventListener("pointerdown", away);
+  }, [close]);
+  if (!circuit) return null;
+  return (
+    <div
+      ref={card}
+      className="card thing-menu"
+      role="dialog"
+      tabIndex={-1}
+      aria-label={`What can be done with ${thing.id}`}
+      style={{ left: place?.x ?? 0, top: place?.y ?? 0, visibility: place ? "visible" : "hidden" }}
+      onKeyDown={(event) => {
+        if (event.key !== "Escape") return;
+        event.stopPropagation();
+        close();
+      }}
+    >
+      <Acts circuit={circuit} thing={thing} close={close} />
+    </div>
+  );
+}
+
+interface Acting {
+  readonly circuit: Circuit;
+  readonly thing: Thing;
+  readonly close: () => void;
+}
+
+function Acts({ circuit, thing, close }: Acting) {
+  const { id } = thing;
+  const point = thing.is === "point" ? pointAt(circuit, id) : undefined;
+  const part =
+    point?.kind === "terminal" ? point.part : circuit.parts.find((each) => thing.is === "part" && each.id === id);
+  if (part) return <PartMenu circuit={circuit} part={part} close={close} />;
+  const wire = circuit.wires.find((each) => thing.is === "wire" && each.id === id);
+  if (wire) return <WireMenu circuit={circuit} wire={wire} />;
+  const connector = point?.kind === "cavity" ? point.connector.id : null;
+  return <PointMenu circuit={circuit} point={id} connector={connector} close={close} />;
+}
+
+/** Right below the place where it fits, else as far over as it must go. */
+function placed({ x, y }: Pixel, width: number, height: number): Pixel {
+  return {
+    x: Math.max(EDGE, Math.min(x, window.innerWidth - width - EDGE)),
+    y: Math.max(EDGE, Math.min(y, window.innerHeight - height - EDGE)),
+  };
+}

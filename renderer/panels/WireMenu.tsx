@@ -1,0 +1,30 @@
+import type { Circuit, Wire } from "../../core/circuit/circuit.ts";
+import { useApp } from "../state/AppContext.tsx";
+import { liveShown } from "../state/views.ts";
+import { wireWords } from "../words/live.ts";
+import { FaultPick } from "./FaultPick.tsx";
+import { WireCode } from "./WireCode.tsx";
+import { WireValues } from "./WireValues.tsx";
+
+/** What can be done with a wire: put a fault in, change its colour, size and length. */
+export function WireMenu({ circuit, wire }: { readonly circuit: Circuit; readonly wire: Wire }) {
+  const now = useApp((state) => wireWords(liveShown(state)?.wires.get(wire.id)));
+  return (
+    <>
+      <header className="menu-head">
+        <h2>
+          {wire.id} {wire.colour !== undefined && <WireCode code={wire.colour} set={circuit.colourCodes} />}
+        </h2>
+        <p className="small">
+          <span className="together">{wire.from}</span> to <span className="together">{wire.to}</span>
+        </p>
+        <p className="small figures">{now}</p>
+      </header>
+      <FaultPick circuit={circuit} target={wire.id} />
+      <details className="menu-values">
+        <summary>Colour, size, length</summary>
+        <WireValues circuit={circuit} wire={wire} />
+      </details>
+    </>
+  );
+}

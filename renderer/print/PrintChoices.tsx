@@ -1,0 +1,93 @@
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { Choice, SelectChoice } from "../panels/Choice.tsx";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { benchOf } from "../state/state.ts";
+import { complaintNow } from "../state/views.ts";
+import { conditionPhrase } from "../words/condition.ts";
+
+/** What, which of it, and on what paper in which ink. */
+export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
+  const { dispatch } = useAppStore();
+  const printing = useApp(({ open }) => open?.printing);
+  const settings = useApp((state) => state.settings);
+  const complaint = useApp(complaintNow);
+  const phrase = useApp((state) => {
+    const bench = benchOf(state);
+    return bench ? conditionPhrase(bench.circuit, bench.condition) : "";
+  });
+  if (!printing) return null;
+  const { what, page, connector } = printing;
+  return (
+    <>
+      <Choice
+        title="What"
+        isColumn
+        now={what}
+        choices={[
+          ["sheet", "Circuit sheet"],
+          ["checklist", "Probe order"],
+          ["table", "Position table"],
+        ]}
+        onChoose={(next) => dispatch({ do: "print-what", sheets: { what: next } })}
+      />
+      {what === "sheet" && (
+        <>
+          <SelectChoice
+            title="Page"
+            now={page ?? ""}
+            choices={[
+              ["", "All pages"],
+              ...circuit.pages.map(({ id, title }, at) => [id, `${at + 1} ${title}`] as const),
+            ]}
+            onChoose={(id) => dispatch({ do: "print-what", sheets: { page: id === "" ? null : id } })}
+          />
+          <p className="caption">As it is drawn now: {phrase}.</p>
+        </>
+      )}
+      {what === "checklist" && (
+        <p className="caption">
+          {complaint ? complaint.label : "Choose under Probe order what does not work; the checklist follows from it."}
+        </p>
+      )}
+      {what === "table" && (
+        <SelectChoice
+          title="Connector"
+          now={connector}
+          choices={circuit.connectors.map(({ id, label }) => [id, label ? `${id}, ${label}` : id] as const)}
+          onChoose={(id) => dispatch({ do: "print-what", sheets: { connector: id } })}
+        />
+      )}
+      <Choice
+        title="Paper"
+        now={settings.paper}
+        choices={[
+          ["a4", "A4"],
+          ["a3", "A3"],
+          ["letter", "Letter"],
+          ["tabloid", "Tabloid"],
+        ]}
+        onChoose={(paper) => dispatch({ do: "set", settings: { paper } })}
+      />
+      <Choice
+        title="Ink"
+        now={settings.ink}
+        choices={[
+          ["black", "Black only"],
+          ["colour", "Colour"],
+        ]}
+        onChoose={(ink) => dispatch({ do: "set", settings: { ink } })}
+      />
+      {what === "sheet" && (
+        <Choice
+          title="Symbols"
+          now={settings.look}
+          choices={[
+            ["iec", "IEC"],
+            ["na", "North American"],
+          ]}
+          onChoose={(look) => dispatch({ do: "set", settings: { look } })}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,75 @@
+import type { Host } from "./host/host.ts";
+import { askingReaction } from "./state/asking.ts";
+import { type Autosave, autosave } from "./state/autosave.ts";
+import { begin } from "./state/begin.ts";
+import { errandsReaction } from "./state/errands.ts";
+import { actionForKey, isTyping } from "./state/keys.ts";
+import { pageActs } from "./state/pageActs.ts";
+import { picturingReaction } from "./state/picturing.ts";
+import { listen } from "./state/requests.ts";
+import type { AppState } from "./state/state.ts";
+import { type AppStore, createAppStore } from "./state/store.ts";
+import { workerAsker } from "./workers/asker.ts";
+import { workerDrawer } from "./workers/drawer.ts";
+
+/** Makes the store of the page and joins it to host, workers, keyboard and system; the one place that knows them all. */
+export function startPage(host: Host): AppStore {
+  const dark = window.matchMedia("(prefers-color-scheme: dark)");
+  const saving = autosave(host, later);
+  const asker = workerAsker(new Worker(new URL("./workers/diagnose.ts", import.meta.url), { type: "module" }));
+  const drawer = workerDrawer(() => new Worker(new URL("./workers/pictures.ts", import.meta.url), { type: "module" }));
+  const store = createAppStore(dark.matches ? "dark" : "light", [
+    saving.reaction,
+    errandsReaction(
+      host,
+      pageActs(() => store),
+      saving,
+    ),
+    askingReaction(asker),
+    picturingReaction(host, drawer),
+  ]);
+  dark.addEventListener("change", ({ matches }) =>
+    store.dispatch({ do: "system-theme", theme: matches ? "dark" : "light" }),
+  );
+  keepBeforeLeaving(host, saving);
+  document.addEventListener("keydown", (event) => {
+    const action = actionForKey(event, store.getState());
+    if (!action || (isTyping(event.target) && ["undo", "redo"].includes(action.do))) return;
+    event.preventDefault();
+    store.dispatch(action);
+  });
+  showLook(store.getState());
+  store.subscribe(showLook);
+  void begin(host, store);
+  // A browser keeps few connections to one host, and only the program's own window has a menu.
+  if (host.name === "electron") void listen(host, store, (ms) => new Promise((resolve) => setTimeout(resolve, ms)));
+  return store;
+}
+
+/** What waits is kept when the page goes out of sight; a browser asks before it closes one that has something unkept. */
+function keepBeforeLeaving({ name }: Host, saving: Autosave): void {
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "hidden") void saving.flush();
+  });
+  window.addEventListener("pagehide", () => void saving.flush());
+  if (name === "electron") return;
+  window.addEventListener("beforeunload", (event) => {
+    if (saving.isAllKept()) return;
+    void saving.flush();
+    event.preventDefault();
+  });
+}
+
+/** Look, size and motion belong to the whole document, where the style sheets read them. */
+function showLook({ theme, settings, open }: AppState): void {
+  const { dataset, style } = document.documentElement;
+  dataset.theme = theme;
+  dataset.motion = settings.motion;
+  style.setProperty("--scale", String(settings.scale));
+  document.title = open ? `${open.desk.bench.circuit.title} – Wirefathom` : "Wirefathom";
+}
+
+function later(run: () => void, ms: number): () => void {
+  const timer = setTimeout(run, ms);
+  return () => clearTimeout(timer);
+}

@@ -1,0 +1,51 @@
+import type { ControlKey } from "../../core/base/ids.ts";
+import type { Outcome } from "../../core/base/outcome.ts";
+import type { Bench } from "../../core/edit/bench.ts";
+import type { Edit } from "../../core/edit/edit.ts";
+import type { Tool } from "../canvas/tool.ts";
+import type { Viewport } from "../canvas/viewport.ts";
+import type { HostAction, HostAnswer } from "./hostAction.ts";
+import type { Notice, Panel, Theme, Thing, Wish } from "./state.ts";
+
+/** A command of `core/edit/commands` with all it needs but the bench. */
+export type Command = (bench: Bench) => Outcome<Edit>;
+
+/** Everything that can be asked of the store about the open bench. */
+export type BenchAction =
+  /** Makes the edit of a command; edits of one gesture carry one group and are undone as one. */
+  | { readonly do: "make"; readonly command: Command; readonly group?: string }
+  /** Brackets a drag: what is made in between is one step, or none when it is abandoned. */
+  | { readonly do: "begin-drag" | "keep-drag" | "cancel-drag" }
+  | { readonly do: "undo" | "redo" }
+  /** A throw that stays: of a spring-back position, pinned. */
+  | { readonly do: "throw"; readonly control: ControlKey; readonly position: string }
+  /** A finger or key holds a control in a spring-back position, until it lets go or pins it. */
+  | { readonly do: "hold"; readonly control: ControlKey; readonly position: string }
+  | { readonly do: "let-go" | "pin"; readonly control: ControlKey }
+  | { readonly do: "show-page"; readonly page: string }
+  | { readonly do: "look-at"; readonly page: string; readonly viewport: Viewport }
+  | { readonly do: "wish"; readonly want: Wish["want"] }
+  | { readonly do: "choose" | "hover"; readonly thing: Thing | null }
+  /** Chooses a thing beside what is chosen; one that is chosen already is let go. */
+  | { readonly do: "choose-also"; readonly thing: Thing }
+  /** Chooses exactly these. */
+  | { readonly do: "choose-all"; readonly things: readonly Thing[] }
+  | { readonly do: "use-tool"; readonly tool: Tool }
+  /** Opens the editor of a part in place of the drawing; null closes it. */
+  | { readonly do: "edit-part"; readonly part: string | null }
+  /** Shows the page that a thing stands on, chooses it and brings it into sight. */
+  | { readonly do: "find"; readonly thing: Thing }
+  | { readonly do: "find-named"; readonly id: string }
+  | { readonly do: "go-to-step"; readonly step: number }
+  | { readonly do: "show-table"; readonly connector: string }
+  | { readonly do: "open-panel"; readonly panel: Panel };
+
+/** Everything that can be asked of the window itself. */
+export type WindowAction =
+  | { readonly do: "system-theme"; readonly theme: Theme }
+  | { readonly do: "open-find" | "close-find" | "open-print" | "close-print" }
+  | { readonly do: "tell"; readonly notice: Omit<Notice, "id"> }
+  | { readonly do: "put-away"; readonly notice: number };
+
+/** Everything that can be asked of the store. */
+export type Action = BenchAction | WindowAction | HostAction | HostAnswer;

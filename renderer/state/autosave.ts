@@ -1,0 +1,118 @@
+import type { Refusal } from "../../core/base/outcome.ts";
+import type { Host } from "../host/host.ts";
+import { keptAsCopy, notKept } from "../words/saving.ts";
+import { asCopy, isParted, isWorthKeeping, type Keeping, keepingOf, saved } from "./keeping.ts";
+import type { AppStore, Reaction } from "./store.ts";
+
+/** Milliseconds that an edit waits for the next one before both are kept. */
+export const SAVE_AFTER_MS = 300;
+/** Milliseconds after which a save that failed is tried again. */
+export const TRY_AGAIN_MS = 3000;
+
+/** What keeps the bench: a reaction to every action, and a way to keep at once what still waits. */
+export interface Autosave {
+  readonly reaction: Reaction;
+  /** Resolves when all that waited is kept, or could not be. */
+  flush(): Promise<void>;
+  /** False while something waits to be kept, or could not be. */
+  isAllKept(): boolean;
+}
+
+/**
+ * Keeps every accepted edit in the store of the host, a moment after it; what was in sight goes with it. A bench that is
+ * put away is kept to its last edit, however long that takes; a sample that was only tried is taken out again.
+ */
+export function autosave(host: Host, later: (run: () => void, ms: number) => () => void): Autosave {
+  let current: Keeping | null = null;
+  let away: readonly Keeping[] = [];
+  let stop: (() => void) | null = null;
+  let waitsMs = 0;
+  let lastRun = Promise.resolve();
+  let theStore: AppStore | null = null;
+
+  const wait = (ms: number): void => {
+    stop?.();
+    waitsMs = ms;
+    stop = later(() => void flush(), ms);
+  };
+  /** One run after the other: each save rests on the version that the one before it made. */
+  const flush = (): Promise<void> => {
+    stop?.();
+    stop = null;
+    const run = (): Promise<void> => (theStore ? keepAll(theStore) : Promise.resolve());
+    lastRun = lastRun.then(run, run);
+    return lastRun;
+  };
+  const keepAll = async (store: AppStore): Promise<void> => {
+    for (const keeping of away) {
+      if (keeping.open.isTrial) await takeOut(keeping);
+      else if (isWorthKeeping(keeping)) await keep(keeping, store);
+      if (!keeping.isFailing) away = away.filter((each) => each !== keeping);
+    }
+    if (current && isWorthKeeping(current)) await keep(current, store);
+    if (isFailing()) store.dispatch({ do: "saving", saved: "failed" });
+    else store.dispatch({ do: "saving", saved: isAllKept() ? "saved" : "waiting" });
+  };
+  const keep = async (keeping: Keeping, store: AppStore): Promise<void> => {
+    const { open, id } = keeping;
+    const outcome = await saved(host, keeping);
+    if (!outcome.ok) return failed(keeping, outcome.refusal, store);
+    Object.assign(keeping, { id: outcome.id, version: outcome.version, kept: open, isFailing: false });
+    keeping.keptCircuit = open.desk.bench.circuit;
+    if (keeping === current) store.dispatch({ do: "stored", id: outcome.id, version: outcome.version });
+    // The host takes what is new in the library for what is open.
+    else if (id === null && !current) await quietly(host.ask("circuits.close", {}));
+  };
+  const failed = async (keeping: Keeping, refusal: Refusal | null, store: AppStore): Promise<void> => {
+    const isAway = away.includes(keeping);
+    if (isAway && isParted(refusal)) {
+      const copy = asCopy(keeping);
+      away = away.map((each) => (each === keeping ? copy : each));
+      await keep(copy, store);
+      if (copy.isFailing) return;
+      away = away.filter((each) => each !== copy);
+      store.dispatch({ do: "tell", notice: keptAsCopy(copy.open) });
+      return;
+    }
+    // It is kept as a copy by now.
+    if (!isAway && keeping !== current) return;
+    const isNews = !keeping.isFailing;
+    keeping.isFailing = true;
+    if (isNews) store.dispatch({ do: "tell", notice: notKept(keeping.open, refusal, isParted(refusal)) });
+    if (!isParted(refusal)) wait(TRY_AGAIN_MS);
+  };
+  const takeOut = async ({ id }: Keeping): Promise<void> => {
+    if (id !== null) await quietly(host.ask("circuits.remove", { id }));
+  };
+  const isFailing = (): boolean => [...away, ...(current ? [current] : [])].some((keeping) => keeping.isFailing);
+  const isAllKept = (): boolean => away.length === 0 && !(current && isWorthKeeping(current));
+
+  return {
+    flush,
+    isAllKept,
+    reaction: (action, _state, _before, store) => {
+      theStore = store;
+      const { open } = store.getState();
+      if (current && current.open.number !== open?.number) {
+        away = [...away, current];
+        current = null;
+        void flush();
+      }
+      if (!open) return;
+      current ??= keepingOf(open);
+      current.open = open;
+      if (action.do === "keep-as-copy") {
+        current = asCopy(current);
+        wait(0);
+      } else if (!current.isFailing && isWorthKeeping(current)) {
+        if (!stop || waitsMs > SAVE_AFTER_MS) wait(SAVE_AFTER_MS);
+        if (open.saved === "saved") store.dispatch({ do: "saving", saved: "waiting" });
+      }
+    },
+  };
+}
+
+/** Waits for something that nobody misses where it fails. */
+async function quietly(asked: Promise<unknown>): Promise<void> {
+  await asked.catch(() => null);
+}

@@ -1,0 +1,29 @@
+import { sentence } from "../../core/base/words.ts";
+import type { Host } from "../host/host.ts";
+import { GONE_WORDS } from "../words/gone.ts";
+import type { AppStore } from "./store.ts";
+
+/** Asks the host what to show first: settings, what must be told, the samples, the library, and what was open. */
+export async function begin(host: Host, store: AppStore): Promise<void> {
+  await Promise.all([started(host, store), sampled(host, store)]);
+}
+
+async function started(host: Host, { dispatch }: AppStore): Promise<void> {
+  try {
+    const start = await host.ask("start", {});
+    if (!start.ok) return dispatch({ do: "library-troubled", words: sentence(start.refusal) });
+    const { settings, notices, open } = start.value;
+    dispatch({ do: "settled", settings });
+    for (const refusal of notices)
+      dispatch({ do: "tell", notice: { title: "Note.", words: sentence(refusal), isError: true } });
+    dispatch(open === null ? { do: "retry" } : { do: "open-circuit", id: open });
+  } catch {
+    dispatch({ do: "library-troubled", words: GONE_WORDS });
+  }
+}
+
+/** Samples need no library, and a library no samples. */
+async function sampled(host: Host, { dispatch }: AppStore): Promise<void> {
+  const samples = await host.ask("samples.list", {}).catch(() => null);
+  if (samples?.ok) dispatch({ do: "samples-listed", samples: samples.value.samples });
+}

@@ -1,0 +1,228 @@
+import type { Outcome, Refusal } from "../../core/base/outcome.ts";
+import { sentence } from "../../core/base/words.ts";
+import { emptyCircuit } from "../../core/circuit/emptyCircuit.ts";
+
+import type { OpenedCircuit } from "../../schemas/calls.ts";
+import { formatCircuit } from "../../schemas/formatCircuit.ts";
+import { LIMITS } from "../../schemas/limits.ts";
+import type { Host } from "../host/host.ts";
+import { GONE_WORDS } from "../words/gone.ts";
+import { fileNameFor } from "../words/library.ts";
+import type { Action } from "./action.ts";
+import type { Autosave } from "./autosave.ts";
+import { begin } from "./begin.ts";
+import { pdfArgument } from "./printing.ts";
+import type { AppStore, Reaction } from "./store.ts";
+
+/** What the page itself must do for an errand: show its field for files, or hand a file to the browser. */
+export interface Page {
+  chooseFile(): void;
+  download(name: string, content: string, encoding: "text" | "base64"): void;
+}
+
+interface Going {
+  readonly host: Host;
+  readonly page: Page;
+  readonly autosave: Autosave;
+  readonly store: AppStore;
+  /** True until something newer of its kind was asked. */
+  readonly isLast: () => boolean;
+}
+
+/** What is asked anew before it was answered: only the last answer counts. */
+const KINDS: Readonly<Partial<Record<Action["do"], "opening" | "listing">>> = {
+  "open-circuit": "opening",
+  "open-sample": "opening",
+  "open-text": "opening",
+  "new-circuit": "opening",
+  search: "listing",
+  retry: "listing",
+  close: "listing",
+  rename: "listing",
+  duplicate: "listing",
+  remove: "listing",
+  restore: "listing",
+};
+
+/** Brings what a person asks of library and files to the host, and what it answers back to the store. */
+export function errandsReaction(host: Host, page: Page, autosave: Autosave): Reaction {
+  const last = { opening: 0, listing: 0 };
+  return (action, _state, _before, store) => {
+    const kind = KINDS[action.do];
+    if (kind) last[kind] += 1;
+    const number = kind && last[kind];
+    const isLast = (): boolean => !kind || last[kind] === number;
+    const errand = errandFor(action, { host, page, autosave, store, isLast });
+    errand?.catch(() => gone(store));
+  };
+}
+
+/** In the library without circuits it stands where they would; else it is told. */
+function gone(store: AppStore): void {
+  const { open, shelf } = store.getState();
+  if (!open && !shelf.isRead) store.dispatch({ do: "library-troubled", words: GONE_WORDS });
+  else store.dispatch({ do: "tell", notice: { title: "No answer.", words: GONE_WORDS, isError: true } });
+}
+
+function errandFor(action: Action, going: Going): Promise<void> | null {
+  const { host, store } = going;
+  switch (action.do) {
+    case "open-circuit":
+      return circuitOpened(going, action.id);
+    case "open-sample":
+      return sampleOpened(going, action.sample);
+    case "new-circuit":
+      return opened(going, host.ask("circuits.create", { circuit: emptyCircuit(NEW_TITLE) }), "No circuit was begun.");
+    case "choose-file":
+      return fileChosen(going);
+    case "open-text":
+      return textOpened(going, action.name, action.text);
+    case "close":
+      return closed(going);
+    case "search":
+      return listed(going);
+    case "retry":
+      return store.getState().isStarted ? listed(going) : begin(host, store);
+    case "rename":
+      return changed(going, host.ask("circuits.rename", { id: action.id, title: action.title }), "Not renamed.");
+    case "duplicate":
+      return changed(going, host.ask("circuits.duplicate", { id: action.id }), "Not duplicated.");
+    case "restore":
+      return changed(going, host.ask("circuits.restore", { id: action.id }), "Not brought back.");
+    case "remove":
+      return removed(going, action.id);
+    case "save-file":
+      return circuitSaved(going);
+    case "save-pdf":
+      return pdfSaved(going);
+    case "set":
+      return quietly(going, host.ask("settings.set", action.settings), "Not kept.");
+    case "opened":
+      if (action.opened.known) store.dispatch({ do: "tell", notice: KNOWN });
+      return null;
+    default:
+      return null;
+  }
+}
+
+/** What a circuit is called until it is given a title. */
+const NEW_TITLE = "Circuit without a title";
+
+const KNOWN = {
+  title: "In the library already.",
+  words: "This is the circuit you had, with all that was done to it since.",
+  isError: false,
+};
+
+function refused(store: AppStore, refusal: Refusal, title: string): void {
+  store.dispatch({ do: "tell", notice: { title, words: sentence(refusal), isError: true } });
+}
+
+async function opened(going: Going, asked: Promise<Outcome<OpenedCircuit>>, title: string): Promise<void> {
+  const { store, isLast } = going;
+  const answer = await asked;
+  if (!isLast()) return;
+  if (answer.ok) return store.dispatch({ do: "opened", opened: answer.value });
+  refused(store, answer.refusal, title);
+  const { open, shelf } = store.getState();
+  if (!open && !shelf.isRead) await listed(going);
+}
+
+/** What waits is kept first: the circuit may be the very one that was just put away. */
+async function circuitOpened(going: Going, id: string): Promise<void> {
+  await going.autosave.flush();
+  await opened(going, going.host.ask("circuits.open", { id }), "That circuit was not opened.");
+}
+
+async function sampleOpened({ host, store, isLast }: Going, sample: string): Promise<void> {
+  const answer = await host.ask("samples.open", { sample });
+  if (!isLast()) return;
+  if (answer.ok) store.dispatch({ do: "sample-opened", circuit: answer.value.circuit });
+  else refused(store, answer.refusal, "That sample was not opened.");
+}
+
+async function fileChosen({ host, page, store, autosave }: Going): Promise<void> {
+  await autosave.flush();
+  const answer = await host.ask("files.open", {});
+  if (!answer.ok) refused(store, answer.refusal, "That file was not opened.");
+  else if (answer.value.done === "choose") page.chooseFile();
+  else if (answer.value.done === "opened") store.dispatch({ do: "opened", opened: answer.value.opened });
+}
+
+async function textOpened(going: Going, name: string, text: string): Promise<void> {
+  await going.autosave.flush();
+  await opened(going, going.host.ask("circuits.import", { text }), `${name} was not opened.`);
+}
+
+/** The library is read once the bench that was put away is in it. */
+async function closed(going: Going): Promise<void> {
+  await going.autosave.flush();
+  if (!going.store.getState().open) await going.host.ask("circuits.close", {});
+  await listed(going);
+}
+
+async function listed({ host, store, isLast }: Going): Promise<void> {
+  // No title is longer.
+  const search = store.getState().shelf.search.slice(0, LIMITS.labelLength);
+  const answer = await host.ask("circuits.list", { search });
+  if (!isLast()) return;
+  if (answer.ok) store.dispatch({ do: "shelved", circuits: answer.value.rows, count: answer.value.count });
+  else store.dispatch({ do: "library-troubled", words: sentence(answer.refusal) });
+}
+
+async function changed(going: Going, asked: Promise<Outcome<unknown>>, title: string): Promise<void> {
+  await quietly(going, asked, title);
+  await listed(going);
+}
+
+async function quietly({ store }: Going, asked: Promise<Outcome<unknown>>, title: string): Promise<void> {
+  const answer = await asked;
+  if (!answer.ok) refused(store, answer.refusal, title);
+}
+
+async function removed(going: Going, id: string): Promise<void> {
+  const { host, store } = going;
+  const answer = await host.ask("circuits.remove", { id });
+  if (!answer.ok) refused(store, answer.refusal, "Not deleted.");
+  else
+    store.dispatch({
+      do: "tell",
+      notice: {
+        title: `${answer.value.title} is deleted.`,
+        words: "It can be brought back for 30 days.",
+        isError: false,
+        offer: { words: "Bring it back", action: { do: "restore", id } },
+      },
+    });
+  await listed(going);
+}
+
+/** The circuit as it stands on the bench goes into the file, even where the library cannot be written. */
+async function circuitSaved(going: Going): Promise<void> {
+  const { open } = going.store.getState();
+  if (!open) return;
+  const { circuit } = open.desk.bench;
+  await fileSaved(going, fileNameFor(circuit), formatCircuit(circuit), "text");
+}
+
+async function pdfSaved(going: Going): Promise<void> {
+  const { host, store } = going;
+  const { open, settings } = store.getState();
+  if (!open) return;
+  const printed = await host.ask("print.pdf", pdfArgument(open.desk.bench, open.printing, settings));
+  if (!printed.ok) return refused(store, printed.refusal, "Not printed.");
+  await fileSaved(going, printed.value.name, printed.value.pdf, "base64");
+}
+
+async function fileSaved(
+  { host, page, store }: Going,
+  name: string,
+  content: string,
+  encoding: "text" | "base64",
+): Promise<void> {
+  const answer = await host.ask("files.save", { name, content, encoding });
+  if (!answer.ok) refused(store, answer.refusal, "Not saved.");
+  else if (answer.value.done === "download") page.download(name, content, encoding);
+  else if (answer.value.done === "saved")
+    store.dispatch({ do: "tell", notice: { title: "Saved.", words: answer.value.where, isError: false } });
+}

@@ -1,0 +1,56 @@
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { PositionTable } from "../../core/diagnose/positionTable.ts";
+import type { Verdict } from "../../core/live/judge.ts";
+import type { CircuitRow, OpenedCircuit, SampleRow } from "../../schemas/calls.ts";
+import type { Settings } from "../../schemas/settings.ts";
+import type { Picture } from "../workers/picture.ts";
+import type { OrderAnswer, Question } from "../workers/question.ts";
+import type { PrintedPage } from "../workers/sheets.ts";
+import type { PrintWhat } from "./state.ts";
+
+/** What the worker is asked. */
+export type Asked = Question["ask"];
+
+/** What a person asks of the library and the files; an errand brings it to the host. */
+export type HostAction =
+  | { readonly do: "open-circuit"; readonly id: string }
+  /** Begins an empty circuit. */
+  | { readonly do: "new-circuit" }
+  | { readonly do: "open-sample"; readonly sample: string }
+  | { readonly do: "choose-file" }
+  /** The text of a file that was dropped or chosen in the page. */
+  | { readonly do: "open-text"; readonly name: string; readonly text: string }
+  | { readonly do: "close" }
+  | { readonly do: "search"; readonly words: string }
+  | { readonly do: "begin-rename"; readonly id: string | null }
+  | { readonly do: "rename"; readonly id: string; readonly title: string }
+  | { readonly do: "duplicate" | "remove" | "restore"; readonly id: string }
+  | { readonly do: "save-file" }
+  /** Keeps what is on the bench as a circuit of its own, since the stored one was changed elsewhere. */
+  | { readonly do: "keep-as-copy" }
+  /** Changes what the print dialog is to show. */
+  | { readonly do: "print-what"; readonly sheets: Partial<PrintWhat> }
+  | { readonly do: "save-pdf" }
+  | { readonly do: "set"; readonly settings: Partial<Settings> }
+  | { readonly do: "retry" };
+
+/** What came back. Only errands and answers dispatch these. */
+export type HostAnswer =
+  | { readonly do: "opened"; readonly opened: OpenedCircuit }
+  | { readonly do: "sample-opened"; readonly circuit: Circuit }
+  | { readonly do: "shelved"; readonly circuits: readonly CircuitRow[]; readonly count: number }
+  | { readonly do: "samples-listed"; readonly samples: readonly SampleRow[] }
+  | { readonly do: "library-troubled"; readonly words: string }
+  | { readonly do: "pictured"; readonly key: string; readonly picture: Picture | null }
+  | { readonly do: "settled"; readonly settings: Settings }
+  | { readonly do: "stored"; readonly id: string; readonly version: number }
+  | { readonly do: "saving"; readonly saved: "saved" | "waiting" | "failed" }
+  | { readonly do: "asked"; readonly about: Asked }
+  | { readonly do: "paged"; readonly answer: readonly PrintedPage[] }
+  | { readonly do: "ordered"; readonly answer: OrderAnswer }
+  | { readonly do: "tabled"; readonly answer: readonly PositionTable[] }
+  | { readonly do: "judged"; readonly answer: Readonly<Record<string, Verdict>> }
+  | { readonly do: "worker-troubled"; readonly about: Asked; readonly words: string };
+
+/** What is left for the library and the open bench once settings are dealt with. */
+export type Remaining = Exclude<HostAction | HostAnswer, { do: "set" | "settled" }>;

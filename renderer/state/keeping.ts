@@ -1,0 +1,79 @@
+import type { Refusal } from "../../core/base/outcome.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { namesOf } from "../../core/edit/history.ts";
+import { LIMITS } from "../../schemas/limits.ts";
+import type { Host } from "../host/host.ts";
+import { benchText } from "./benchText.ts";
+import type { Open } from "./state.ts";
+
+/** A bench that is or was open, and what the host has of it. */
+export interface Keeping {
+  /** The bench as it stands, or stood when it was put away. */
+  open: Open;
+  /** Where the host keeps it; null while it does not. */
+  id: string | null;
+  version: number;
+  /** The bench and the circuit as the host has them. */
+  kept: Open | null;
+  keptCircuit: Circuit | null;
+  /** True from a save that failed to the next that does not. */
+  isFailing: boolean;
+}
+
+/** A bench just brought out: the host has it as it is, or, where it has no id yet, nothing of it is worth keeping. */
+export function keepingOf(open: Open): Keeping {
+  const { id, version } = open;
+  return { open, id, version, kept: open, keptCircuit: id === null ? null : open.desk.bench.circuit, isFailing: false };
+}
+
+/** The same bench as one that the host has nothing of: kept next, it is a circuit of its own. */
+export function asCopy({ open }: Keeping): Keeping {
+  return { open, id: null, version: 0, kept: null, keptCircuit: null, isFailing: false };
+}
+
+/** True where an edit was made since it was kept, or where a kept bench is looked at in another way. */
+export function isWorthKeeping({ open, id, kept }: Keeping): boolean {
+  if (!kept || open.desk.bench !== kept.desk.bench) return true;
+  if (id === null) return false;
+  const { desk, page, viewports, panel, connector } = open;
+  return (
+    desk !== kept.desk ||
+    page !== kept.page ||
+    viewports !== kept.viewports ||
+    panel !== kept.panel ||
+    connector !== kept.connector
+  );
+}
+
+/** Refusals that another try does not heal: what the host has is no longer what the bench was made from. */
+const PARTED: readonly string[] = ["circuit-changed-elsewhere", "circuit-unknown"];
+
+/** True where a bench can be kept only as a circuit of its own. */
+export function isParted(refusal: Refusal | null): boolean {
+  return refusal !== null && PARTED.includes(refusal.code);
+}
+
+/** What became of a save; null for the refusal is a host that does not answer. */
+export type Saved =
+  | { readonly ok: true; readonly id: string; readonly version: number }
+  | { readonly ok: false; readonly refusal: Refusal | null };
+
+/** Brings a bench to the host: as a new circuit, as an edit of the circuit, or only what stands on it. */
+export async function saved(host: Host, { open, id, version, keptCircuit }: Keeping): Promise<Saved> {
+  const { circuit } = open.desk.bench;
+  try {
+    const bench = benchText(open);
+    if (id === null) {
+      const made = await host.ask("circuits.create", { circuit, bench });
+      return made.ok ? { ok: true, id: made.value.id, version: made.value.version } : made;
+    }
+    const name = (namesOf(open.desk).undo ?? "edit").slice(0, LIMITS.labelLength);
+    const outcome =
+      keptCircuit === circuit
+        ? await host.ask("benches.save", { id, version, bench })
+        : await host.ask("circuits.save", { id, version, circuit, bench, name });
+    return outcome.ok ? { ok: true, id, version: outcome.value.version } : outcome;
+  } catch {
+    return { ok: false, refusal: null };
+  }
+}

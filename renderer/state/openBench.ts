@@ -1,0 +1,58 @@
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { benchFor } from "../../core/edit/bench.ts";
+import { type Desk, deskFor } from "../../core/edit/history.ts";
+import { HAND } from "../canvas/tool.ts";
+import type { Asking, Open } from "./state.ts";
+
+/** Something that was not asked yet. */
+export function notAsked<T>(): Asking<T> {
+  return { answer: null, isOld: false, trouble: null };
+}
+
+/** A bench as it is brought out, not counted yet: first page in sight, the view chosen that helps most. */
+export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "isTrial">): Open {
+  const { circuit } = desk.bench;
+  return {
+    ...stored,
+    number: 0,
+    desk,
+    page: firstPage(circuit),
+    viewports: {},
+    chosen: null,
+    also: [],
+    tool: HAND,
+    editing: null,
+    hovered: null,
+    wish: null,
+    held: [],
+    gesture: 0,
+    recent: [],
+    panel: "order",
+    step: null,
+    order: notAsked(),
+    connector: circuit.connectors[0]?.id ?? "",
+    tables: notAsked(),
+    verdicts: notAsked(),
+    saved: "saved",
+    printing: { what: "sheet", page: null, connector: circuit.connectors[0]?.id ?? "" },
+    pages: notAsked(),
+  };
+}
+
+/** A circuit on an empty bench with nothing done yet. */
+export function deskWith(circuit: Circuit): Desk {
+  return deskFor(benchFor(circuit));
+}
+
+/** The page on which most controls stand: there the circuit is played. */
+function firstPage({ pages, parts, placement }: Circuit): string {
+  const controls = (page: string): number =>
+    parts
+      .filter(({ id }) => placement.parts[id]?.page === page)
+      .reduce((sum, part) => sum + (part.controls?.length ?? (part.positions ? 1 : 0)), 0);
+  const best = pages.reduce<{ readonly id: string; readonly count: number } | null>((most, { id }) => {
+    const count = controls(id);
+    return most === null || count > most.count ? { id, count } : most;
+  }, null);
+  return best?.id ?? "";
+}

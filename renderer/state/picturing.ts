@@ -1,0 +1,59 @@
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Host } from "../host/host.ts";
+import type { Picture } from "../workers/picture.ts";
+import { circuitKey, type Shelf, sampleKey } from "./shelf.ts";
+import type { AppStore, Reaction } from "./store.ts";
+
+/** Something that draws the picture of a circuit in its own time. */
+export type Drawer = (circuit: Circuit) => Promise<Picture | null>;
+
+interface Wanted {
+  readonly key: string;
+  readonly read: () => Promise<Circuit | null>;
+}
+
+/** Has the pictures of the shelf drawn, one after the other, each once; only while the library is in sight. */
+export function picturingReaction(host: Host, draw: Drawer): Reaction {
+  let isAtWork = false;
+  const work = async (store: AppStore): Promise<void> => {
+    for (;;) {
+      const { shelf, open } = store.getState();
+      const next = open ? undefined : wantedOn(shelf, host)[0];
+      if (!next) return;
+      store.dispatch({ do: "pictured", key: next.key, picture: null });
+      const circuit = await next.read();
+      const picture = circuit && (await draw(circuit));
+      if (picture) store.dispatch({ do: "pictured", key: next.key, picture });
+    }
+  };
+  return (action, _state, _before, store) => {
+    if (isAtWork || !["shelved", "samples-listed", "close"].includes(action.do)) return;
+    isAtWork = true;
+    void work(store)
+      .catch(() => {})
+      .finally(() => {
+        isAtWork = false;
+      });
+  };
+}
+
+/** What has no picture yet: the library first, then the samples. */
+function wantedOn(shelf: Shelf, host: Host): readonly Wanted[] {
+  const circuits = shelf.circuits.map(
+    (row): Wanted => ({
+      key: circuitKey(row),
+      read: async () => circuitOf(await host.ask("circuits.read", { id: row.id })),
+    }),
+  );
+  const samples = shelf.samples.map(
+    (row): Wanted => ({
+      key: sampleKey(row),
+      read: async () => circuitOf(await host.ask("samples.open", { sample: row.sample })),
+    }),
+  );
+  return [...circuits, ...samples].filter(({ key }) => !Object.hasOwn(shelf.pictures, key));
+}
+
+function circuitOf(answer: { readonly ok: boolean; readonly value?: { readonly circuit: Circuit } }): Circuit | null {
+  return answer.value?.circuit ?? null;
+}

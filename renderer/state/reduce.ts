@@ -1,0 +1,107 @@
+import type { Refusal } from "../../core/base/outcome.ts";
+import { sentence } from "../../core/base/words.ts";
+import { type Desk, namesOf } from "../../core/edit/history.ts";
+import type { Settings } from "../../schemas/settings.ts";
+import { saidBetween, undoneWords } from "../words/said.ts";
+import type { Action, BenchAction } from "./action.ts";
+import type { Remaining } from "./hostAction.ts";
+import { reduceAnswer } from "./reduceAnswer.ts";
+import { isToldOf, reduceBench } from "./reduceBench.ts";
+import type { AppState, Notice, Theme } from "./state.ts";
+
+/** The state after an action. Pure: what must reach the host is an errand. */
+export function reduce(state: AppState, action: Action): AppState {
+  switch (action.do) {
+    case "system-theme":
+      return { ...state, systemTheme: action.theme, theme: themeOf(state.settings, action.theme) };
+    case "open-find":
+      return state.open ? { ...state, isFinding: true } : state;
+    case "close-find":
+      return { ...state, isFinding: false };
+    case "open-print":
+      return state.open ? { ...state, isPrinting: true } : state;
+    case "close-print":
+      return { ...state, isPrinting: false };
+    case "tell":
+      return told(state, action.notice);
+    case "put-away":
+      return { ...state, notices: state.notices.filter(({ id }) => id !== action.notice) };
+    case "set":
+      return withSettings(state, { ...state.settings, ...action.settings });
+    case "settled":
+      return { ...withSettings(state, action.settings), isStarted: true };
+    default:
+      return isOfTheBench(action) ? onTheBench(state, action) : reduceAnswer(state, action);
+  }
+}
+
+/** The look in force: what is set, or what the system asks for. */
+export function themeOf({ theme }: Settings, systemTheme: Theme): Theme {
+  return theme === "system" ? systemTheme : theme;
+}
+
+const BENCH: Readonly<Record<BenchAction["do"], true>> = {
+  make: true,
+  "begin-drag": true,
+  "keep-drag": true,
+  "cancel-drag": true,
+  undo: true,
+  redo: true,
+  throw: true,
+  hold: true,
+  "let-go": true,
+  pin: true,
+  "show-page": true,
+  "look-at": true,
+  wish: true,
+  choose: true,
+  hover: true,
+  "choose-also": true,
+  "choose-all": true,
+  "use-tool": true,
+  "edit-part": true,
+  find: true,
+  "find-named": true,
+  "go-to-step": true,
+  "show-table": true,
+  "open-panel": true,
+};
+
+function isOfTheBench(action: BenchAction | Remaining): action is BenchAction {
+  return Object.hasOwn(BENCH, action.do);
+}
+
+function onTheBench(state: AppState, action: BenchAction): AppState {
+  const { open } = state;
+  if (!open) return state;
+  const after = reduceBench(open, action);
+  if (!after.ok) return isToldOf(after.refusal) ? told(state, refused(after.refusal)) : state;
+  if (after.value === open) return state;
+  const { desk } = after.value;
+  const said = saidBetween(open.desk.bench, desk.bench, editWords(action, open.desk, desk)) ?? state.said;
+  return { ...state, open: after.value, said };
+}
+
+/** What an action did to the bench, in words; null where it only took back what was not done yet. */
+function editWords({ do: done }: BenchAction, before: Desk, after: Desk): string | null {
+  if (done === "cancel-drag") return null;
+  return done === "undo" ? undoneWords(namesOf(before).undo) : namesOf(after).undo;
+}
+
+/** A refusal as a notice. */
+export function refused(refusal: Refusal, title = "Not done."): Omit<Notice, "id"> {
+  return { title, words: sentence(refusal), isError: true };
+}
+
+const MOST_NOTICES = 3;
+
+/** A notice more; the oldest go. The same words twice are one. */
+export function told(state: AppState, notice: Omit<Notice, "id">): AppState {
+  const others = state.notices.filter(({ words, title }) => words !== notice.words || title !== notice.title);
+  const id = Math.max(0, ...state.notices.map((each) => each.id)) + 1;
+  return { ...state, notices: [...others, { ...notice, id }].slice(-MOST_NOTICES) };
+}
+
+function withSettings(state: AppState, settings: Settings): AppState {
+  return { ...state, settings, theme: themeOf(settings, state.systemTheme) };
+}

@@ -1,0 +1,142 @@
+import { readBench } from "./benchText.ts";
+import type { Asked, Remaining } from "./hostAction.ts";
+import { deskWith, openFor } from "./openBench.ts";
+import type { Shelf } from "./shelf.ts";
+import type { AppState, Asking, Open } from "./state.ts";
+
+/** The state after an answer of host or worker, or after a wish about the library. */
+export function reduceAnswer(state: AppState, action: Remaining): AppState {
+  switch (action.do) {
+    case "opened": {
+      const { id, version, circuit, bench } = action.opened;
+      return brought(state, readBench(circuit, bench, { id, version }));
+    }
+    case "sample-opened":
+      return brought(state, openFor(deskWith(action.circuit), { id: null, version: 0, isTrial: true }));
+    case "close":
+      return { ...state, open: null, isFinding: false, isPrinting: false, said: "" };
+    case "saving":
+      return saving(state, action.saved);
+    case "keep-as-copy":
+    case "stored":
+    case "asked":
+    case "ordered":
+    case "tabled":
+    case "judged":
+    case "paged":
+    case "print-what":
+    case "worker-troubled":
+      return state.open ? { ...state, open: reduceOpen(state.open, action) } : state;
+    default:
+      return { ...state, shelf: reduceShelf(state.shelf, action) };
+  }
+}
+
+/** The drawing tells a new wish by its count, and counts on over benches that take each other's place. */
+function brought(state: AppState, open: Open): AppState {
+  const number = state.brought + 1;
+  const next = { ...open, number, wish: state.open?.wish ?? null };
+  return { ...state, open: next, brought: number, isFinding: false, isPrinting: false, said: "" };
+}
+
+/** Once all is kept, nothing speaks any more of what is not. */
+function saving(state: AppState, saved: Open["saved"]): AppState {
+  const gone = saved === "saved" && state.notices.some(({ isUntilKept }) => isUntilKept);
+  const notices = gone ? state.notices.filter(({ isUntilKept }) => !isUntilKept) : state.notices;
+  const open = state.open && state.open.saved !== saved ? { ...state.open, saved } : state.open;
+  return open === state.open && !gone ? state : { ...state, open, notices };
+}
+
+type OfOpen = Extract<
+  Remaining,
+  {
+    do:
+      | "keep-as-copy"
+      | "stored"
+      | "asked"
+      | "ordered"
+      | "tabled"
+      | "judged"
+      | "paged"
+      | "print-what"
+      | "worker-troubled";
+  }
+>;
+
+function reduceOpen(open: Open, action: OfOpen): Open {
+  switch (action.do) {
+    case "keep-as-copy":
+      return { ...open, id: null, version: 0, isTrial: false, saved: "waiting" };
+    case "stored":
+      return { ...open, id: action.id, version: action.version };
+    case "asked":
+      return withAsking(open, action.about, (asking) => ({ ...asking, isOld: true, trouble: null }));
+    case "ordered": {
+      const first = action.answer.order.steps[0]?.number ?? null;
+      return { ...open, order: fresh(action.answer), step: first };
+    }
+    case "tabled":
+      return { ...open, tables: fresh(action.answer) };
+    case "judged":
+      return { ...open, verdicts: fresh(action.answer) };
+    case "paged":
+      return { ...open, pages: fresh(action.answer) };
+    case "print-what":
+      return { ...open, printing: { ...open.printing, ...action.sheets } };
+    case "worker-troubled":
+      return withAsking(open, action.about, (asking) => ({ ...asking, isOld: false, trouble: action.words }));
+  }
+}
+
+function fresh<T>(answer: T): Asking<T> {
+  return { answer, isOld: false, trouble: null };
+}
+
+function withAsking(open: Open, about: Asked, change: <T>(asking: Asking<T>) => Asking<T>): Open {
+  switch (about) {
+    case "order":
+      return { ...open, order: change(open.order) };
+    case "table":
+      return { ...open, tables: change(open.tables) };
+    case "verdicts":
+      return { ...open, verdicts: change(open.verdicts) };
+    case "pages":
+      return { ...open, pages: change(open.pages) };
+  }
+}
+
+function reduceShelf(
+  shelf: Shelf,
+  action: Exclude<Remaining, OfOpen | { do: "opened" | "sample-opened" | "close" | "saving" }>,
+): Shelf {
+  switch (action.do) {
+    case "search":
+      return { ...shelf, search: action.words };
+    case "begin-rename":
+      return { ...shelf, renaming: action.id };
+    case "rename":
+      return { ...shelf, renaming: null };
+    case "shelved": {
+      const count = shelf.search.trim() === "" ? action.count : shelf.count;
+      return { ...shelf, isRead: true, circuits: action.circuits, count, trouble: null };
+    }
+    case "samples-listed":
+      return { ...shelf, samples: action.samples };
+    case "library-troubled":
+      return { ...shelf, isRead: true, trouble: action.words };
+    case "pictured":
+      return { ...shelf, pictures: { ...shelf.pictures, [action.key]: action.picture } };
+    case "open-circuit":
+    case "new-circuit":
+    case "open-sample":
+    case "open-text":
+    case "choose-file":
+    case "duplicate":
+    case "remove":
+    case "restore":
+    case "save-file":
+    case "save-pdf":
+    case "retry":
+      return shelf;
+  }
+}

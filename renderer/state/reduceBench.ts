@@ -1,0 +1,194 @@
+import type { Outcome, Refusal } from "../../core/base/outcome.ts";
+import { letGo } from "../../core/edit/commands/letGo.ts";
+import { positionNow, throwControl } from "../../core/edit/commands/throwControl.ts";
+import { cancel, type Desk, keep, mark, perform, redo, undo } from "../../core/edit/history.ts";
+import type { BenchAction, Command } from "./action.ts";
+import { pageOf, thingNamed } from "./places.ts";
+import type { Open, Thing } from "./state.ts";
+
+/** The bench after an action, or why it was refused. */
+export type Answered = Outcome<Open>;
+
+const MOST_RECENT = 4;
+
+/** What an action makes of the open bench. Nothing else writes it. A sample whose circuit is edited is no trial any more. */
+export function reduceBench(open: Open, action: BenchAction): Answered {
+  const after = answered(open, action);
+  if (!after.ok || !open.isTrial || after.value.desk.bench.circuit === open.desk.bench.circuit) return after;
+  return fine({ ...after.value, isTrial: false });
+}
+
+function answered(open: Open, action: BenchAction): Answered {
+  switch (action.do) {
+    case "make":
+      return made(open, action.command, action.group ?? null);
+    case "begin-drag":
+      return fine({ ...open, desk: mark(open.desk) });
+    case "keep-drag":
+      return fine({ ...open, desk: keep(open.desk) });
+    case "cancel-drag":
+      return fine({ ...open, desk: cancel(open.desk) });
+    case "undo":
+      return withDesk({ ...open, held: [] }, undo(open.desk));
+    case "redo":
+      return withDesk({ ...open, held: [] }, redo(open.desk));
+    case "throw":
+    case "hold":
+    case "let-go":
+    case "pin":
+      return thrown(open, action);
+    default:
+      return fine(seen(open, action));
+  }
+}
+
+function fine(open: Open): Answered {
+  return { ok: true, value: open };
+}
+
+function withDesk(open: Open, desk: Outcome<Desk>): Answered {
+  return desk.ok ? fine(fitting({ ...open, desk: desk.value })) : desk;
+}
+
+function made(open: Open, command: Command, group: string | null): Answered {
+  const edit = command(open.desk.bench);
+  return edit.ok ? withDesk(open, perform(open.desk, edit.value, group)) : edit;
+}
+
+/** What is shown and chosen must be there: an edit may have taken it away. */
+function fitting(open: Open): Open {
+  const { circuit } = open.desk.bench;
+  const page = circuit.pages.some(({ id }) => id === open.page) ? open.page : (circuit.pages[0]?.id ?? "");
+  const isThere = (thing: Thing | null): boolean => thing !== null && thingNamed(circuit, thing.id) !== null;
+  const chosen = isThere(open.chosen) ? open.chosen : null;
+  const hovered = isThere(open.hovered) ? open.hovered : null;
+  const also = open.also.every(isThere) ? open.also : open.also.filter(isThere);
+  const editing = circuit.parts.some(({ id }) => id === open.editing) ? open.editing : null;
+  const isAsBefore =
+    page === open.page &&
+    chosen === open.chosen &&
+    hovered === open.hovered &&
+    also === open.also &&
+    editing === open.editing;
+  return isAsBefore ? open : { ...open, page, chosen, hovered, also, editing };
+}
+
+// ---------------------------------------------------------------- controls
+
+type Throw = Extract<BenchAction, { do: "throw" | "hold" | "let-go" | "pin" }>;
+
+/** A hold and its letting go are one step: undone together, since a person made one gesture. */
+function thrown(open: Open, action: Throw): Answered {
+  const { control } = action;
+  const others = open.held.filter((key) => key !== control);
+  const gesture = action.do === "hold" ? open.gesture + 1 : open.gesture;
+  const group = `hold ${control} ${gesture}`;
+  switch (action.do) {
+    case "pin":
+      return fine({ ...open, held: others });
+    case "let-go": {
+      const free = { ...open, held: others };
+      return orAsItIs(
+        free,
+        made(free, (bench) => letGo(bench, control), group),
+      );
+    }
+    case "hold": {
+      const held = { ...open, gesture, held: [...others, control], recent: lately(open, control) };
+      if (positionNow(open.desk.bench, control) === action.position) return fine(held);
+      return made(held, (bench) => throwControl(bench, control, action.position), group);
+    }
+    case "throw": {
+      const free = { ...open, held: others, recent: lately(open, control) };
+      return made(free, (bench) => throwControl(bench, control, action.position), null);
+    }
+  }
+}
+
+/** Letting go of what is not held changes nothing but that no finger is on it. */
+function orAsItIs(open: Open, letGone: Answered): Answered {
+  return letGone.ok ? letGone : fine(open);
+}
+
+function lately({ recent }: Open, control: string): readonly string[] {
+  return recent[0] === control ? recent : [control, ...recent.filter((key) => key !== control)].slice(0, MOST_RECENT);
+}
+
+// ---------------------------------------------------------------- what is in sight
+
+type Sight = Exclude<
+  BenchAction,
+  Throw | { do: "make" | "undo" | "redo" | "begin-drag" | "keep-drag" | "cancel-drag" }
+>;
+
+function seen(open: Open, action: Sight): Open {
+  switch (action.do) {
+    case "show-page":
+      return { ...open, page: action.page, hovered: null };
+    case "look-at":
+      return { ...open, viewports: { ...open.viewports, [action.page]: action.viewport } };
+    case "wish":
+      return wishing(open, action.want);
+    case "choose":
+      return isSame(open.chosen, action.thing) && open.also.length === 0
+        ? open
+        : { ...open, chosen: action.thing, also: NONE };
+    case "choose-also":
+      return withAlso(open, action.thing);
+    case "choose-all":
+      return { ...open, chosen: action.things[0] ?? null, also: action.things.slice(1) };
+    case "use-tool":
+      return { ...open, tool: action.tool, ...(action.tool.is !== "hand" && { chosen: null, also: NONE }) };
+    case "edit-part":
+      return { ...open, editing: action.part };
+    case "hover":
+      return isSame(open.hovered, action.thing) ? open : { ...open, hovered: action.thing };
+    case "find":
+      return found(open, action.thing);
+    case "find-named": {
+      const thing = thingNamed(open.desk.bench.circuit, action.id);
+      return thing ? found(open, thing) : open;
+    }
+    case "go-to-step": {
+      const step = open.order.answer?.order.steps.find(({ number }) => number === action.step);
+      return step ? { ...found(open, { is: "point", id: step.point }), step: step.number } : open;
+    }
+    case "show-table":
+      return { ...open, connector: action.connector };
+    case "open-panel":
+      return { ...open, panel: action.panel };
+  }
+}
+
+const NONE: readonly Thing[] = [];
+
+/** One more chosen, or one fewer. */
+function withAlso(open: Open, thing: Thing): Open {
+  const { chosen, also } = open;
+  if (!chosen) return { ...open, chosen: thing };
+  const all = [chosen, ...also];
+  const kept = all.filter((each) => !isSame(each, thing));
+  const [first = null, ...rest] = kept.length < all.length ? kept : [...all, thing];
+  return { ...open, chosen: first, also: rest };
+}
+
+function wishing(open: Open, want: NonNullable<Open["wish"]>["want"]): Open {
+  return { ...open, wish: { want, count: (open.wish?.count ?? 0) + 1 } };
+}
+
+function found(open: Open, thing: Thing): Open {
+  const page = pageOf(open.desk.bench.circuit, thing, open.page) ?? open.page;
+  return wishing({ ...open, page, chosen: thing, also: NONE, editing: null }, { show: thing });
+}
+
+function isSame(one: Thing | null, other: Thing | null): boolean {
+  return one === other || (one !== null && other !== null && one.is === other.is && one.id === other.id);
+}
+
+/** Refusals that need no word: what was asked for is so already. */
+const QUIET = ["already-so", "at-rest", "not-held", "nothing-to-undo", "nothing-to-redo"];
+
+/** Whether a person must be told of a refusal. */
+export function isToldOf({ code }: Refusal): boolean {
+  return !QUIET.includes(code);
+}

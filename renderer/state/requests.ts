@@ -1,0 +1,46 @@
+import { sentence } from "../../core/base/words.ts";
+import type { WindowRequest } from "../../schemas/calls.ts";
+import type { Host } from "../host/host.ts";
+import type { Action } from "./action.ts";
+import type { AppStore } from "./store.ts";
+
+const TRY_AGAIN_MS = 2000;
+
+/** Waits for what comes from outside the page, as a file from the desktop or the window's menu, as long as the page lives. */
+export async function listen(host: Host, store: AppStore, pause: (ms: number) => Promise<void>): Promise<never> {
+  for (;;) {
+    try {
+      const answer = await host.ask("nextRequest", {});
+      if (answer.ok && answer.value.request) store.dispatch(actionFor(answer.value.request));
+      if (!answer.ok) await pause(TRY_AGAIN_MS);
+    } catch {
+      await pause(TRY_AGAIN_MS);
+    }
+  }
+}
+
+/** What a request from outside comes to in the page. */
+export function actionFor(request: WindowRequest): Action {
+  switch (request.ask) {
+    case "open":
+      return { do: "open-circuit", id: request.id };
+    case "tell":
+      return {
+        do: "tell",
+        notice: { title: "That file was not opened.", words: sentence(request.refusal), isError: true },
+      };
+    case "menu":
+      return MENU[request.command];
+  }
+}
+
+const MENU: Readonly<Record<Extract<WindowRequest, { ask: "menu" }>["command"], Action>> = {
+  "open-file": { do: "choose-file" },
+  "save-copy": { do: "save-file" },
+  print: { do: "open-print" },
+  undo: { do: "undo" },
+  redo: { do: "redo" },
+  find: { do: "open-find" },
+  fit: { do: "wish", want: { zoom: "fit" } },
+  "actual-size": { do: "wish", want: { zoom: "full-size" } },
+};

@@ -1,0 +1,42 @@
+import type { CircuitRow, SampleRow } from "../../schemas/calls.ts";
+import type { Picture } from "../workers/picture.ts";
+
+/** What the library shows. */
+export interface Shelf {
+  /** False until the library was read once. */
+  readonly isRead: boolean;
+  /** Circuits that match the search, newest edit first. */
+  readonly circuits: readonly CircuitRow[];
+  /** How many circuits there are without a search. */
+  readonly count: number;
+  readonly samples: readonly SampleRow[];
+  readonly search: string;
+  /** Pictures by key, `sample:1-roof-vents` or `circuit:ID@VERSION`; null while one is drawn. */
+  readonly pictures: Readonly<Record<string, Picture | null>>;
+  /** Why the library cannot be read, in a sentence; null where it can. */
+  readonly trouble: string | null;
+  /** Circuit whose title is being typed. */
+  readonly renaming: string | null;
+}
+
+/** The shelf before anything was read. */
+export const EMPTY_SHELF: Shelf = {
+  isRead: false,
+  circuits: [],
+  count: 0,
+  samples: [],
+  search: "",
+  pictures: {},
+  trouble: null,
+  renaming: null,
+};
+
+/** Key of a sample's picture. */
+export function sampleKey({ sample }: SampleRow): string {
+  return `sample:${sample}`;
+}
+
+/** Key of a circuit's picture: another version is another picture. */
+export function circuitKey({ id, version }: CircuitRow): string {
+  return `circuit:${id}@${version}`;
+}

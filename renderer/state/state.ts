@@ -1,0 +1,133 @@
+import type { ControlKey } from "../../core/base/ids.ts";
+import type { PositionTable } from "../../core/diagnose/positionTable.ts";
+import type { Bench } from "../../core/edit/bench.ts";
+import type { Desk } from "../../core/edit/history.ts";
+import type { Verdict } from "../../core/live/judge.ts";
+import type { Settings } from "../../schemas/settings.ts";
+import type { Tool } from "../canvas/tool.ts";
+import type { Viewport } from "../canvas/viewport.ts";
+import type { OrderAnswer } from "../workers/question.ts";
+import type { PrintedPage } from "../workers/sheets.ts";
+import type { Shelf } from "./shelf.ts";
+
+/** Something on the bench that is chosen, or that the pointer or the keyboard is on: a part, a wire or a point. */
+export interface Thing {
+  readonly is: "part" | "wire" | "point";
+  readonly id: string;
+}
+
+/** Views of the side panel, in the order of its tabs. */
+export const PANELS = ["order", "works", "faults", "table", "condition", "list"] as const;
+export type Panel = (typeof PANELS)[number];
+
+/** A wish that the drawing meets: something to be in sight, or a zoom. `count` tells one wish from the next. */
+export interface Wish {
+  readonly want: { readonly show: Thing } | { readonly zoom: "fit" | "full-size" | "in" | "out" };
+  readonly count: number;
+}
+
+/** What was asked of the worker, and the last answer. The old answer stays until the new one is there. */
+export interface Asking<T> {
+  readonly answer: T | null;
+  readonly isOld: boolean;
+  /** What the program itself got wrong, or null. */
+  readonly trouble: string | null;
+}
+
+/** The open bench: core's desk, and what only the window knows of it. */
+export interface Open {
+  /** Tells one bench from the next that is brought out in this window, the same circuit included; counts from 1. */
+  readonly number: number;
+  /** Id in the store; null while it is not stored yet, as a sample on which nothing was done. */
+  readonly id: string | null;
+  /** Version in the store that the circuit on the bench was last kept as. */
+  readonly version: number;
+  /** True for a sample whose circuit is as it came: closed, it is gone. */
+  readonly isTrial: boolean;
+  /** The bench with its history. */
+  readonly desk: Desk;
+  /** Page shown. */
+  readonly page: string;
+  /** Where each page was left; a page that is not here has not been shown yet and is fitted. */
+  readonly viewports: Readonly<Record<string, Viewport>>;
+  readonly chosen: Thing | null;
+  /** Further things chosen beside it, for what is done to several at once. */
+  readonly also: readonly Thing[];
+  /** What a press on the drawing does. */
+  readonly tool: Tool;
+  /** The part whose editor stands in place of the drawing, or null. */
+  readonly editing: string | null;
+  readonly hovered: Thing | null;
+  readonly wish: Wish | null;
+  /** Controls that a finger or key holds in a spring-back position now; all others that stand in one are pinned. */
+  readonly held: readonly ControlKey[];
+  /** Counts the holds, so that each is a step of its own to undo. */
+  readonly gesture: number;
+  /** Controls thrown lately, newest first. */
+  readonly recent: readonly ControlKey[];
+  readonly panel: Panel;
+  /** Number of the active row of the probe order. */
+  readonly step: number | null;
+  readonly order: Asking<OrderAnswer>;
+  /** Connector whose position table is shown; "" for all of them. */
+  readonly connector: string;
+  readonly tables: Asking<readonly PositionTable[]>;
+  /** By check: what the circuit does in it with its faults. */
+  readonly verdicts: Asking<Readonly<Record<string, Verdict>>>;
+  readonly saved: "saved" | "waiting" | "failed";
+  /** What the print dialog is set to, and its pages. */
+  readonly printing: PrintWhat;
+  readonly pages: Asking<readonly PrintedPage[]>;
+}
+
+/** What is to be printed. Paper, ink and symbols are settings of the person. */
+export interface PrintWhat {
+  readonly what: "sheet" | "checklist" | "table";
+  /** Page of the circuit; null for all. */
+  readonly page: string | null;
+  readonly connector: string;
+}
+
+/** A sentence to a person, until it is put away. */
+export interface Notice {
+  readonly id: number;
+  /** The first words, set bold. */
+  readonly title: string;
+  readonly words: string;
+  readonly isError: boolean;
+  /** True where it goes by itself once all changes are kept. */
+  readonly isUntilKept?: boolean;
+  /** What can be done about it, such as bringing a deleted circuit back. */
+  readonly offer?: { readonly words: string; readonly action: Offered };
+}
+
+/** What a notice can offer to do. */
+export type Offered = { readonly do: "restore"; readonly id: string } | { readonly do: "keep-as-copy" };
+
+/** All that the window shows. */
+export interface AppState {
+  /** False until the host has said what to show first. */
+  readonly isStarted: boolean;
+  readonly open: Open | null;
+  /** How many benches were brought out so far. */
+  readonly brought: number;
+  readonly shelf: Shelf;
+  readonly settings: Settings;
+  /** What the system asks for; counts while the setting says "system". */
+  readonly systemTheme: Theme;
+  /** The look in force. */
+  readonly theme: Theme;
+  readonly isFinding: boolean;
+  readonly isPrinting: boolean;
+  readonly notices: readonly Notice[];
+  /** What the last accepted edit changed, for the polite live region. */
+  readonly said: string;
+}
+
+/** Light or dark. */
+export type Theme = "light" | "dark";
+
+/** The bench in hand, or null in the library. */
+export function benchOf(state: AppState): Bench | null {
+  return state.open?.desk.bench ?? null;
+}

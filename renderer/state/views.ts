@@ -1,0 +1,193 @@
+import { remember } from "../../core/base/memo.ts";
+import type { Circuit, Condition, FunctionCheck, Page } from "../../core/circuit/circuit.ts";
+import { type CircuitControl, controlsOf } from "../../core/circuit/points.ts";
+import type { Problem } from "../../core/circuit/problem.ts";
+import { positionNow as positionOf } from "../../core/edit/commands/throwControl.ts";
+import { namesOf } from "../../core/edit/history.ts";
+import { liveNow } from "../../core/edit/liveNow.ts";
+import { looseEnds } from "../../core/edit/views.ts";
+import type { Fault } from "../../core/live/fault.ts";
+import type { Observed, Verdict } from "../../core/live/judge.ts";
+import type { Live } from "../../core/live/live.ts";
+import { LEFT_BY_HAND } from "../../core/live/standing.ts";
+import { partWords } from "../words/live.ts";
+import { countsOn, type StateCount } from "./counts.ts";
+import { type AppState, type Asking, benchOf, type Open, type Thing } from "./state.ts";
+
+// What components select. Each gives what the state already holds, or what is remembered for it, so that nothing renders
+// but what changed.
+
+const NOTHING: readonly never[] = [];
+const NOT_ASKED: Asking<never> = { answer: null, isOld: false, trouble: null };
+const AT_REST: Condition = {};
+const UNSEEN: Readonly<Record<string, Observed>> = {};
+
+/** The circuit on the bench. */
+export function circuitNow(state: AppState): Circuit | null {
+  return benchOf(state)?.circuit ?? null;
+}
+
+/** The condition on the bench. */
+export function conditionNow(state: AppState): Condition {
+  return benchOf(state)?.condition ?? AT_REST;
+}
+
+/** The live state that is shown, with the faults or with nothing wrong. */
+export function liveShown(state: AppState): Live | null {
+  const bench = benchOf(state);
+  return bench && liveNow(bench).shown;
+}
+
+/** The pages of the circuit. */
+export function pagesNow(state: AppState): readonly Page[] {
+  return benchOf(state)?.circuit.pages ?? NOTHING;
+}
+
+/** The position a control stands in. */
+export function positionNow(state: AppState, control: CircuitControl): string {
+  const bench = benchOf(state);
+  return (bench && positionOf(bench, control.key)) ?? control.rest;
+}
+
+/** Whether a finger or key holds a control just now. */
+export function isHeld({ open }: AppState, control: string): boolean {
+  return open?.held.includes(control) === true;
+}
+
+const countsByPage = remember((_: Live) => new Map<string, readonly StateCount[]>());
+
+/** Wires of the page shown by their states. */
+export function countsNow(state: AppState): readonly StateCount[] {
+  const { open } = state;
+  const live = liveShown(state);
+  if (!open || !live) return NOTHING;
+  const known = countsByPage(live);
+  const counts = known.get(open.page) ?? countsOn(open.desk.bench.circuit, open.page, live);
+  known.set(open.page, counts);
+  return counts;
+}
+
+/** Problems and loose ends of the drawing. */
+export function problemsNow(state: AppState): readonly Problem[] {
+  const bench = benchOf(state);
+  return bench ? looseEnds(bench) : NOTHING;
+}
+
+/** What undo would take back, or null. */
+export function undoName({ open }: AppState): string | null {
+  return open && namesOf(open.desk).undo;
+}
+
+/** What redo would do again, or null. */
+export function redoName({ open }: AppState): string | null {
+  return open && namesOf(open.desk).redo;
+}
+
+/** The check that is complained of. */
+export function complaintNow(state: AppState): FunctionCheck | null {
+  const bench = benchOf(state);
+  return bench?.circuit.checks.find(({ id }) => id === bench.complaint) ?? null;
+}
+
+/** What was seen of the checks. */
+export function observedNow(state: AppState): Readonly<Record<string, Observed>> {
+  return benchOf(state)?.observed ?? UNSEEN;
+}
+
+/** The probe order, or the last one while a new one is worked out. */
+export function orderNow({ open }: AppState): Open["order"] {
+  return open?.order ?? NOT_ASKED;
+}
+
+/** The position tables shown. */
+export function tablesNow({ open }: AppState): Open["tables"] {
+  return open?.tables ?? NOT_ASKED;
+}
+
+/** What the circuit does in a check with its faults; null where there are none or it is not known yet. */
+export function verdictOf(state: AppState, check: string): Verdict | null {
+  if (!hasFaults(state)) return null;
+  return state.open?.verdicts.answer?.[check] ?? null;
+}
+
+/** The faults put in. */
+export function faultsNow(state: AppState): readonly Fault[] {
+  return benchOf(state)?.faults ?? NOTHING;
+}
+
+/** Whether the circuit as it is differs from the good one: faults are in, or fuses have melted. */
+export function hasFaults(state: AppState): boolean {
+  const bench = benchOf(state);
+  if (!bench) return false;
+  if (bench.faults.length > 0) return true;
+  const { good, now } = liveNow(bench);
+  return good !== now;
+}
+
+/** Whether the drawing shows the circuit with its faults. */
+export function showsFaults(state: AppState): boolean {
+  return benchOf(state)?.showFaults ?? true;
+}
+
+/** A fuse that melted or a breaker that tripped. */
+export interface MeltedPart {
+  readonly part: string;
+  readonly state: string;
+}
+
+const meltedIn = remember((live: Live): readonly MeltedPart[] =>
+  [...live.parts].flatMap(([part, { state }]) => (LEFT_BY_HAND.includes(state) ? [{ part, state }] : [])),
+);
+
+/** What waits for a hand in the circuit that is shown: melted fuses and tripped breakers. */
+export function meltedNow(state: AppState): readonly MeltedPart[] {
+  const live = liveShown(state);
+  return live ? meltedIn(live) : NOTHING;
+}
+
+/** Whether a part does something else than it would with nothing wrong, while the faults are shown. */
+export function differsPart(state: AppState, part: string): boolean {
+  const bench = benchOf(state);
+  return bench?.showFaults === true && liveNow(bench).differs.parts.has(part);
+}
+
+/** Whether a wire is not as it would be with nothing wrong, while the faults are shown. */
+export function differsWire(state: AppState, wire: string): boolean {
+  const bench = benchOf(state);
+  return bench?.showFaults === true && liveNow(bench).differs.wires.has(wire);
+}
+
+const controlsByPart = remember((circuit: Circuit): ReadonlyMap<string, readonly CircuitControl[]> => {
+  const found = new Map<string, CircuitControl[]>();
+  for (const control of controlsOf(circuit))
+    found.set(control.part.id, [...(found.get(control.part.id) ?? []), control]);
+  return found;
+});
+
+/** What a part does now, in words, with the positions of its controls: "Rear open". */
+export function partNow(state: AppState, part: string): string {
+  const bench = benchOf(state);
+  if (!bench) return "";
+  const positions = (controlsByPart(bench.circuit).get(part) ?? []).map(({ key, control, rest }) => {
+    const name = control.name === "" ? "" : `${control.label ?? control.name} `;
+    return `${name}${(positionOf(bench, key) ?? rest).replaceAll("-", " ")}`;
+  });
+  const out = bench.condition.out?.includes(part) || bench.condition.apart?.includes(part) ? ["out"] : [];
+  return [...out, ...positions, partWords(liveNow(bench).shown.parts.get(part))]
+    .filter((word) => word !== "")
+    .join(", ");
+}
+
+const chosenBy = new WeakMap<Open, readonly Thing[]>();
+
+/** All that is chosen, the first of it first. */
+export function chosenNow({ open }: AppState): readonly Thing[] {
+  if (!open?.chosen) return NOTHING;
+  if (open.also.length === 0) return only(open.chosen);
+  const known = chosenBy.get(open) ?? [open.chosen, ...open.also];
+  chosenBy.set(open, known);
+  return known;
+}
+
+/** A list of one thing, the same list for the same thing. */
+const only = remember((thing: Thing): readonly Thing[] => [thing]);

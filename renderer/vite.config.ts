@@ -1,0 +1,17 @@
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vite";
+
+/** The page that every host shows. No inline script and only relative addresses, so that a strict CSP lets it run. */
+// biome-ignore lint/style/noDefaultExport: the builder takes it so
+export default defineConfig({
+  root: import.meta.dirname,
+  base: "./",
+  plugins: [react()],
+  build: {
+    outDir: "../out/renderer",
+    emptyOutDir: true,
+    target: "chrome140",
+    modulePreload: { polyfill: false },
+    assetsInlineLimit: 0,
+  },
+});

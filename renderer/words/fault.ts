@@ -1,0 +1,39 @@
+import { remember } from "../../core/base/memo.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { type Fault, faultModes, targetOf } from "../../core/live/fault.ts";
+import type { FaultMode } from "../../core/parts/kind.ts";
+
+/** The ways in which what is named can fail; none where the circuit has nothing of that name. */
+export function modesOf(circuit: Circuit, target: string): readonly FaultMode[] {
+  const found = targetOf(circuit, target);
+  return found ? faultModes(circuit, found) : [];
+}
+
+/** A fault in words: "W13 broken", "X5-6 corroded, ohms added, 20 ohm". */
+export function faultTitle(circuit: Circuit, { target, mode, value }: Fault): string {
+  const known = modesOf(circuit, target).find((each) => each.mode === mode);
+  const title = known?.title ?? mode.replaceAll("-", " ");
+  if (value === undefined) return `${target} ${title}`;
+  return known?.value ? `${target} ${title}, ${value}\u00A0${known.value.unit}` : `${target} ${title} ${value}`;
+}
+
+/** Everything that can fail, by name and in words: parts, wires and places of connectors. */
+export const targetsOf = remember((circuit: Circuit): readonly { readonly id: string; readonly about: string }[] =>
+  named(circuit).filter(({ id }) => modesOf(circuit, id).length > 0),
+);
+
+function named(circuit: Circuit): readonly { readonly id: string; readonly about: string }[] {
+  return [
+    ...circuit.parts.map(({ id, label, kind }) => ({ id, about: label ?? kind.replaceAll("-", " ") })),
+    ...circuit.wires.map(({ id, from, to, colour }) => ({
+      id,
+      about: `wire ${colour === undefined ? "" : `${colour}, `}${from} to ${to}`,
+    })),
+    ...circuit.connectors.flatMap(({ id, rows, cavities }) =>
+      rows
+        .flat()
+        .filter((cavity) => cavity !== "" && (!cavities || cavities[cavity] !== undefined))
+        .map((cavity) => ({ id: `${id}-${cavity}`, about: `pin ${cavity} of ${id}` })),
+    ),
+  ];
+}

@@ -1,0 +1,52 @@
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { CircuitRow, SampleRow } from "../../schemas/calls.ts";
+import { counted } from "./figures.ts";
+
+/** How far a circuit is drawn: "4 pages, 2 loose ends", or that none is left. */
+export function circuitFacts({ pages, problems, looseEnds }: CircuitRow): string {
+  const open = [
+    ...(problems > 0 ? [counted(problems, "problem")] : []),
+    ...(looseEnds > 0 ? [counted(looseEnds, "loose end")] : []),
+  ];
+  return [counted(pages, "page"), ...(open.length > 0 ? open : ["no loose ends"])].join(", ");
+}
+
+const LESSONS: Readonly<Record<string, string>> = {
+  "1-roof-vents": "Two switches, one motor",
+  "2-exterior-lights": "One ground lost: backfeed",
+  "3-starter": "Coil, contact, heavy cable",
+  "4-horn": "Relay and clock spring",
+  "5-blower": "Volts in steps",
+  "6-truck-trailer": "24 V, socket and trailer",
+  "7-charging": "Alternator and its lamp",
+  "8-wiper": "Park contact, two speeds",
+  "9-liftgate": "Limit switches, two ways",
+};
+
+/** What a sample teaches, in a few words; its vehicle where that is not known. */
+export function lessonOf({ sample, vehicle }: SampleRow): string {
+  return LESSONS[sample] ?? vehicle;
+}
+
+const LONGEST_NAME = 80;
+
+/** A name for the file of a circuit, made from its title: only letters, figures and signs that every system takes. */
+export function fileNameFor({ title }: Pick<Circuit, "title">): string {
+  const plain = title.replace(/[^\p{L}\p{M}\p{N} ,()_-]+/gu, " ").replace(/\s+/g, " ");
+  const name = [...plain].slice(0, LONGEST_NAME).join("").trim();
+  return `${name === "" ? "circuit" : name}.circuit.json`;
+}
+
+const MINUTE_MS = 60_000;
+
+/** When something was edited, roughly: "just now", "5 min ago", "yesterday", "12 March 2026". */
+export function sinceWords(edited: string, nowMs: number): string {
+  const then = new Date(edited);
+  const minutes = Math.floor((nowMs - then.getTime()) / MINUTE_MS);
+  if (!Number.isFinite(minutes)) return "";
+  if (minutes < 2) return "just now";
+  if (minutes < 60) return `${minutes}\u00A0min ago`;
+  if (minutes < 24 * 60) return `${Math.floor(minutes / 60)}\u00A0h ago`;
+  if (minutes < 48 * 60) return "yesterday";
+  return then.toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" });
+}

@@ -1,0 +1,37 @@
+import { controlAt } from "../../core/circuit/points.ts";
+import type { Bench } from "../../core/edit/bench.ts";
+import { changesBetween, saidChanges } from "../../core/edit/changesBetween.ts";
+import { liveNow } from "../../core/edit/liveNow.ts";
+import { conditionPhrase, thrownWords } from "./condition.ts";
+
+/** What a screen reader is told after an edit: what was done, and what changed by it. Null where the bench is the same. */
+export function saidBetween(before: Bench, after: Bench, edit: string | null): string | null {
+  if (before === after) return null;
+  const [was, is] = [liveNow(before).shown, liveNow(after).shown];
+  const done = doneWords(before, after) ?? capital(edit ?? "");
+  if (was === is) return done === "" ? null : `${done}.`;
+  return saidChanges(done, changesBetween(was, is));
+}
+
+/** That an edit was undone: "undone: W13 broken". Null where there was none. */
+export function undoneWords(edit: string | null): string | null {
+  return edit && `undone: ${edit}`;
+}
+
+/** One throw in its own words, a new condition as a whole; null where the condition is the same. */
+function doneWords(before: Bench, after: Bench): string | null {
+  if (before.condition === after.condition) return null;
+  const { set: was = {}, ...otherwise } = before.condition;
+  const { set: is = {}, ...others } = after.condition;
+  const keys = [...new Set([...Object.keys(was), ...Object.keys(is)])].filter((key) => was[key] !== is[key]);
+  const [key] = keys;
+  const isOnlySet = JSON.stringify(otherwise) === JSON.stringify(others);
+  if (isOnlySet && key === undefined) return null;
+  if (!isOnlySet || key === undefined || keys.length !== 1) return conditionPhrase(after.circuit, after.condition);
+  const position = is[key] ?? controlAt(after.circuit, key)?.rest ?? "";
+  return capital(thrownWords(after.circuit, key, position));
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

@@ -1,0 +1,66 @@
+import type { WireState } from "../../core/base/states.ts";
+import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
+import { probeOrder } from "../../core/diagnose/order.ts";
+import type { ProbeOrder } from "../../core/diagnose/step.ts";
+import type { Observation } from "../../core/diagnose/suspects.ts";
+import { positionTable } from "../../core/diagnose/tableReading.ts";
+import { conditionText } from "../../core/live/condition.ts";
+import type { Fault } from "../../core/live/fault.ts";
+import { judge, type Verdict } from "../../core/live/judge.ts";
+import { type Live, liveOf } from "../../core/live/live.ts";
+import type { Answers, OrderAnswer, Question } from "./question.ts";
+import { printedPages } from "./sheets.ts";
+
+/** Answers a question about a circuit. A check or connector that the circuit does not have gives an empty answer. */
+export function answerTo(circuit: Circuit, question: Question): Answers[Question["ask"]] {
+  switch (question.ask) {
+    case "order":
+      return orderAnswer(circuit, question);
+    case "table":
+      return question.connectors.map((connector) => positionTable(circuit, connector, question.faults));
+    case "verdicts":
+      return verdictsOf(circuit, question.faults);
+    case "pages":
+      return printedPages(circuit, question.wanted);
+  }
+}
+
+function orderAnswer(circuit: Circuit, { complaint, observed }: Extract<Question, { ask: "order" }>): OrderAnswer {
+  const observations = Object.entries(observed).flatMap(([id, word]): readonly Observation[] => {
+    const check = circuit.checks.find((each) => each.id === id);
+    return check ? [{ check, word }] : [];
+  });
+  const check = circuit.checks.find(({ id }) => id === complaint);
+  if (!check) return { order: { complaint: "", suspects: [], cleared: [], steps: [], minutes: 0 }, states: [] };
+  const own = observations.find((each) => each.check.id === complaint);
+  const seen: Observation = own ?? { check, word: check.expect === "off" ? "wrong" : "dead" };
+  const order = probeOrder(
+    circuit,
+    seen,
+    observations.filter((each) => each !== own),
+  );
+  return { order, states: statesOf(circuit, order) };
+}
+
+/** Each condition is solved once, however many rows are read in it. */
+function statesOf(circuit: Circuit, { steps }: ProbeOrder): readonly (readonly WireState[])[] {
+  const solved = new Map<string, Live>();
+  const liveIn = (condition: Condition): Live => {
+    const key = conditionText(condition);
+    const live = solved.get(key) ?? liveOf(circuit, condition);
+    solved.set(key, live);
+    return live;
+  };
+  return steps.map(({ point, settings }) =>
+    settings.map(({ condition }) => liveIn(condition).points.get(point)?.state ?? "floating"),
+  );
+}
+
+function verdictsOf(circuit: Circuit, faults: readonly Fault[]): Readonly<Record<string, Verdict>> {
+  return Object.fromEntries(
+    circuit.checks.map((check) => [
+      check.id,
+      judge(check, liveOf(circuit, check.condition, faults).parts.get(check.load)),
+    ]),
+  );
+}

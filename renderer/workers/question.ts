@@ -1,0 +1,48 @@
+import type { WireState } from "../../core/base/states.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { PositionTable } from "../../core/diagnose/positionTable.ts";
+import type { ProbeOrder } from "../../core/diagnose/step.ts";
+import type { Fault } from "../../core/live/fault.ts";
+import type { Observed, Verdict } from "../../core/live/judge.ts";
+import type { PrintedPage, SheetsWanted } from "./sheets.ts";
+
+/** What the page asks of the worker. */
+export type Question =
+  | {
+      readonly ask: "order";
+      readonly complaint: string;
+      readonly observed: Readonly<Record<string, Observed>>;
+    }
+  | { readonly ask: "table"; readonly connectors: readonly string[]; readonly faults: readonly Fault[] }
+  | { readonly ask: "verdicts"; readonly faults: readonly Fault[] }
+  | { readonly ask: "pages"; readonly wanted: SheetsWanted };
+
+/** The probe order with the state of its point in the good circuit for every setting of every row. */
+export interface OrderAnswer {
+  readonly order: ProbeOrder;
+  readonly states: readonly (readonly WireState[])[];
+}
+
+/** The answer to each question. */
+export interface Answers {
+  readonly order: OrderAnswer;
+  readonly table: readonly PositionTable[];
+  /** By check: what the circuit with its faults does in it. */
+  readonly verdicts: Readonly<Record<string, Verdict>>;
+  readonly pages: readonly PrintedPage[];
+}
+
+/** A question on its way to the worker. */
+export interface Asked {
+  readonly number: number;
+  /** Present where it is another circuit than that of the question before. */
+  readonly circuit?: Circuit;
+  readonly question: Question;
+}
+
+/** An answer on its way back. `trouble` tells the program's own error. */
+export interface Answered {
+  readonly number: number;
+  readonly answer?: Answers[Question["ask"]];
+  readonly trouble?: string;
+}

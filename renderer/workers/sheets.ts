@@ -1,0 +1,69 @@
+import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
+import { sheetOf } from "../../core/circuit/sheet.ts";
+import { probeOrder } from "../../core/diagnose/order.ts";
+import type { Observation } from "../../core/diagnose/suspects.ts";
+import { positionTable } from "../../core/diagnose/tableReading.ts";
+import type { Drawing } from "../../core/drawing/mark.ts";
+import { svgOf } from "../../core/drawing/svg.ts";
+import type { Fault } from "../../core/live/fault.ts";
+import { liveOf } from "../../core/live/live.ts";
+import { checklistSheets } from "../../core/paper/checklist.ts";
+import { type Paper, type Placing, type PrintPalette, placingOn } from "../../core/paper/placing.ts";
+import { sheetCode } from "../../core/paper/sheetCode.ts";
+import { tableSheets } from "../../core/paper/table.ts";
+import type { Look } from "../../core/parts/kind.ts";
+
+/** What is to be printed: the bench's own values, where the host's call has their spellings. */
+export interface SheetsWanted {
+  readonly what: "sheet" | "checklist" | "table";
+  /** Page of a sheet; all pages where null. */
+  readonly page: string | null;
+  readonly condition: Condition;
+  readonly faults: readonly Fault[];
+  readonly complaint: Observation | null;
+  readonly others: readonly Observation[];
+  readonly connector: string;
+  readonly look: Look;
+  readonly paper: Paper;
+  readonly palette: PrintPalette;
+}
+
+/** A printed page: where its sheet lies on the paper, and the sheet as SVG. */
+export interface PrintedPage {
+  readonly placing: Placing;
+  readonly svg: string;
+  readonly title: string;
+}
+
+/** The pages as the PDF has them, from the same marks; none where there is nothing to print. */
+export function printedPages(circuit: Circuit, wanted: SheetsWanted): readonly PrintedPage[] {
+  const { paper, palette } = wanted;
+  return drawingsOf(circuit, wanted).map((drawing) => ({
+    placing: placingOn(drawing, paper),
+    svg: svgOf(drawing, { palette, inPage: true }),
+    title: drawing.title ?? "",
+  }));
+}
+
+function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] {
+  const { what, complaint, others, connector, faults } = wanted;
+  if (what === "sheet") return circuitSheets(circuit, wanted);
+  if (what === "table")
+    return connector === "" ? [] : tableSheets({ circuit, table: positionTable(circuit, connector, faults) });
+  if (!complaint) return [];
+  const order = probeOrder(circuit, complaint, others);
+  return order.suspects.length === 0 ? [] : checklistSheets({ circuit, order });
+}
+
+function circuitSheets(circuit: Circuit, { page, condition, faults, look, paper }: SheetsWanted): readonly Drawing[] {
+  const live = liveOf(circuit, condition, faults);
+  return circuit.pages.flatMap(({ id }, index) => {
+    if (page !== null && page !== id) return [];
+    const request = { circuit, page: id, live, look, sheet: [index + 1, circuit.pages.length] } as const;
+    const plain = sheetOf(request);
+    if (!plain.ok) return [];
+    const printScale = placingOn(plain.value, paper).scale;
+    const sheet = sheetOf({ ...request, printScale, code: sheetCode(plain.value.marks) });
+    return sheet.ok ? [sheet.value] : [];
+  });
+}
