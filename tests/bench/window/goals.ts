@@ -1,0 +1,93 @@
+import type { Moved } from "./moves.ts";
+import { SHEET } from "./throws.ts";
+import { measureWindow, type WindowFigures, type WindowRow } from "./window.ts";
+
+/** The circuit that goals are set for. */
+const GOAL_FROM_WIRES = 2_000;
+/** One frame of a screen at 60 Hz, milliseconds. */
+const FRAME_MS = 16.7;
+/** What a throw may cost of a bare redraw of the same wires, and a cold start of an empty page. */
+const THROW_GOAL = 1.3;
+const START_GOAL = 2;
+/** Where the run fails: well above what was measured when this was written, so that only a step back is caught. */
+const THROW_CEILING = 30;
+const START_CEILING = 6;
+/** A hand that pauses is told of as rest, and the page renders; a machine in haste makes some pauses of its own. */
+const RENDERS_A_FRAME = 0.2;
+
+/** Something to reach: `figure` is to be at most `goal`, and the run fails above `ceiling`. */
+interface Goal {
+  readonly name: string;
+  readonly figure: number;
+  readonly goal: number;
+  readonly ceiling: number;
+}
+
+/** Measures the window, shows the figures and where the goals stand; a line for each ceiling they break. */
+export async function benchWindow(): Promise<readonly string[]> {
+  const figures = await measureWindow();
+  console.table(figures.rows.map(show));
+  console.table([figures.start].map(({ emptyMs, hostMs, firstPaintMs }) => showMs({ emptyMs, hostMs, firstPaintMs })));
+  const goals = goalsOf(figures);
+  console.table(goals.map(({ figure, ...goal }) => ({ ...goal, figure: round(figure), met: figure <= goal.goal })));
+  console.log(JSON.stringify(figures));
+  return goals
+    .filter(({ figure, ceiling }) => !(figure <= ceiling))
+    .map(({ name, figure, ceiling }) => `${name}: ${round(figure)}, at most ${ceiling} is allowed`);
+}
+
+function goalsOf({ rows, start }: WindowFigures): readonly Goal[] {
+  return [
+    ...rows.filter(({ wires }) => wires >= GOAL_FROM_WIRES).flatMap(throwGoals),
+    ...rows.flatMap(({ wires, pan, zoom }) => [
+      ...moveGoals(`pan, ${wires} wires`, pan),
+      ...moveGoals(`zoom, ${wires} wires`, zoom),
+    ]),
+    {
+      name: "cold start / Chromium with an empty page",
+      figure: start.firstPaintMs / start.emptyMs,
+      goal: START_GOAL,
+      ceiling: START_CEILING,
+    },
+  ];
+}
+
+function throwGoals({ wires, branch, key, bare }: WindowRow): readonly Goal[] {
+  return (["branch", "key"] as const).flatMap((what): readonly Goal[] => {
+    const { ownMs } = { branch, key }[what];
+    const name = `throw of a ${what}, ${wires} wires`;
+    return [
+      { name: `${name}, own work, ms`, figure: ownMs, goal: FRAME_MS, ceiling: Number.POSITIVE_INFINITY },
+      { name: `${name} / bare redraw`, figure: ownMs / bare.ownMs, goal: THROW_GOAL, ceiling: THROW_CEILING },
+    ];
+  });
+}
+
+function moveGoals(name: string, { commits, draws, mostInAFrame }: Moved): readonly Goal[] {
+  const rendersAFrame = commits / (draws[SHEET] ?? 0);
+  return [
+    { name: `${name}: React renders a frame`, figure: rendersAFrame, goal: 0, ceiling: RENDERS_A_FRAME },
+    { name: `${name}: draws of a layer a frame`, figure: Math.max(...mostInAFrame), goal: 1, ceiling: 1 },
+  ];
+}
+
+function show({ wires, openMs, branch, key, bare, pan, zoom }: WindowRow) {
+  return {
+    wires,
+    ...showMs({ openMs, branchMs: branch.ownMs, keyMs: key.ownMs, bareMs: bare.ownMs }),
+    "branch / bare": round(branch.ownMs / bare.ownMs),
+    "commits, renders of a throw": `${branch.commits}, ${branch.renders}`,
+    "draws of its layers": branch.draws.join(" "),
+    ...showMs({ branchWallMs: branch.wallMs, panMs: pan.frameMs, zoomMs: zoom.frameMs }),
+  };
+}
+
+function showMs(figures: Readonly<Record<string, number>>): Readonly<Record<string, number>> {
+  return Object.fromEntries(
+    Object.entries(figures).map(([name, ms]) => [name.replace(/Ms$/, ", ms"), round(ms)] as const),
+  );
+}
+
+function round(figure: number): number {
+  return Math.round(figure * 100) / 100;
+}

@@ -1,0 +1,58 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { once } from "node:events";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { build, isBuilt } from "../../../electron/build.ts";
+
+const ROOT = fileURLToPath(new URL("../../..", import.meta.url));
+
+/** The loopback host as a process of its own, on a library of its own. */
+export interface RunningHost {
+  /** Lets one page in, once. */
+  readonly address: string;
+  stop(): Promise<void>;
+}
+
+/** Builds page and window where the sources are newer, so that no start has to. */
+export async function buildOnce(): Promise<void> {
+  if (!isBuilt(ROOT)) await build(ROOT);
+}
+
+/** A fresh folder for a library or a profile; `remove` takes it away. */
+export function freshFolder(): { readonly path: string; remove(): void } {
+  const path = mkdtempSync(join(tmpdir(), "wirefathom-bench-"));
+  // Chromium may still be writing its last lines.
+  return { path, remove: () => rmSync(path, { recursive: true, force: true, maxRetries: 10, retryDelay: 100 }) };
+}
+
+/** Starts the host as `npm start` does, without a screen, with a circuit file or none, and waits until it serves. */
+export async function startHost(...file: readonly string[]): Promise<RunningHost> {
+  const folder = freshFolder();
+  const host = spawn(process.execPath, [join(ROOT, "electron", "start.ts"), ...file], {
+    stdio: ["ignore", "pipe", "inherit"],
+    env: { ...process.env, WIREFATHOM_DATA: folder.path, DISPLAY: undefined, WAYLAND_DISPLAY: undefined },
+  });
+  const address = await addressOf(host);
+  return {
+    address,
+    stop: async () => {
+      host.kill("SIGTERM");
+      if (host.exitCode === null) await once(host, "exit");
+      folder.remove();
+    },
+  };
+}
+
+function addressOf(host: ChildProcess): Promise<string> {
+  return new Promise((found, failed) => {
+    let said = "";
+    host.stdout!.on("data", (piece) => {
+      said += piece;
+      const address = /http:\/\/127\.0\.0\.1:\d+\/\?t=[\w-]+\s/.exec(said)?.[0];
+      if (address) found(address.trim());
+    });
+    host.once("exit", () => failed(new Error(`the host ended without an address: ${said}`)));
+  });
+}
