@@ -162,7 +162,7 @@ describe("files", () => {
       const file = names.pop()!;
       const shape = file.endsWith(".tsx")
         ? /^[A-Za-z][A-Za-z0-9]*(\.test)?\.tsx$/
-        : /^[a-z][A-Za-z0-9]*(\.(test|d|config))?\.ts$/;
+        : /^[a-z][A-Za-z0-9]*(\.(test|spec|d|config))?\.ts$/;
       return !shape.test(file) || names.some((name) => !/^[a-z]+$/.test(name));
     };
     expect(broken(sources, isOdd, ({ path }) => path)).toEqual([]);

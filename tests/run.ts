@@ -3,7 +3,10 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { hasProgram, install } from "./programs.ts";
 import { INSTALL } from "./reference/ngspice.ts";
+import { storyTallies } from "./stories.ts";
+import { chromiumProgram } from "./window/machine.ts";
 
 /** What a run came to. */
 interface Tally {
@@ -12,7 +15,15 @@ interface Tally {
 }
 
 const ROOT = fileURLToPath(new URL("..", import.meta.url));
-const TOOLS = { tsc: "typescript/bin/tsc", biome: "@biomejs/biome/bin/biome", vitest: "vitest/vitest.mjs" } as const;
+const TOOLS = {
+  tsc: "typescript/bin/tsc",
+  biome: "@biomejs/biome/bin/biome",
+  vitest: "vitest/vitest.mjs",
+  playwright: "@playwright/test/cli.js",
+} as const;
+const STORIES = "tests/window/playwright.config.ts";
+const NO_CHROMIUM = "Chromium is not installed, and the window's stories need it: apt-get install chromium";
+const NO_READER = "pdftotext is not installed, and reading what is printed needs it: apt-get install poppler-utils";
 
 /** Runs a program of this project's own; true where it ended well. */
 function run(tool: keyof typeof TOOLS, ...words: readonly string[]): boolean {
@@ -20,19 +31,12 @@ function run(tool: keyof typeof TOOLS, ...words: readonly string[]): boolean {
   return spawnSync(process.execPath, [script, ...words], { cwd: ROOT, stdio: "inherit" }).status === 0;
 }
 
-function has(program: string): boolean {
-  return spawnSync(program, ["--version"], { stdio: "ignore" }).error === undefined;
-}
-
-/** The reference solver: there already, or installed on Debian by root. */
-function hasReference(): boolean {
-  if (has("ngspice")) return true;
-  if (!existsSync("/etc/debian_version") || process.getuid?.() !== 0) return false;
-  const apt = (...words: readonly string[]) =>
-    spawnSync("apt-get", words, { stdio: "inherit", env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" } });
-  apt("update");
-  apt("install", "-y", "--no-install-recommends", "ngspice");
-  return has("ngspice");
+/** What the tests need besides this project's own packages: a sentence for each that is not there and could not be had. */
+function missing(): readonly string[] {
+  const hasReference = hasProgram("ngspice") || (install("ngspice") && hasProgram("ngspice"));
+  const hasChromium = chromiumProgram() !== null || (install("chromium") && chromiumProgram() !== null);
+  const hasReader = hasProgram("pdftotext") || (install("poppler-utils") && hasProgram("pdftotext"));
+  return [...(hasReference ? [] : [INSTALL]), ...(hasChromium ? [] : [NO_CHROMIUM]), ...(hasReader ? [] : [NO_READER])];
 }
 
 /** One check by a tool, counted as a test is. */
@@ -75,15 +79,46 @@ function tests(): Tally {
   }
 }
 
-if (!hasReference()) {
-  console.error(INSTALL);
+/** The built page in both hosts: what came of it in each, and what ran it. */
+function stories(): Tally {
+  const room = mkdtempSync(join(tmpdir(), "wirefathom-stories-"));
+  try {
+    const file = join(room, "report.json");
+    process.env.STORIES_REPORT = file;
+    const isGood = run("playwright", "test", "--config", STORIES);
+    const hosts = storyTallies(file, ["loopback", "electron"]);
+    for (const { host, passed, failed, engines } of hosts) {
+      console.log(`stories (${host}): ${passed} passed, ${failed} failed, in ${engines.join(" and ") || "nothing"}`);
+    }
+    const passed = hosts.reduce((sum, tally) => sum + tally.passed, 0);
+    const failed = hosts.reduce((sum, tally) => sum + tally.failed, 0);
+    return { passed, failed: isGood ? failed : Math.max(failed, 1) };
+  } finally {
+    rmSync(room, { recursive: true, force: true });
+  }
+}
+
+/** Builds the page and the window that the stories are told in. */
+function build(): boolean {
+  return spawnSync(process.execPath, ["electron/runBuild.ts"], { cwd: ROOT, stdio: "inherit" }).status === 0;
+}
+
+const sentences = missing();
+if (sentences.length > 0) {
+  console.error(sentences.join("\n"));
   process.exit(1);
 }
 const tallies = [
   check("types of core", run("tsc", "-p", "core")),
   check("types", run("tsc", "-p", ".")),
+  check("types of the page", run("tsc", "-p", "renderer")),
+  check("types of its tests", run("tsc", "-p", "tests/renderer")),
+  check("types of the stories", run("tsc", "-p", "tests/window")),
+  check("types of the stories", run("tsc", "-p", "tests/window")),
   check("lint", run("biome", "check", "--error-on-warnings", ".")),
   tests(),
+  check("build", build()),
+  stories(),
 ];
 const passed = tallies.reduce((sum, tally) => sum + tally.passed, 0);
 const failed = tallies.reduce((sum, tally) => sum + tally.failed, 0);

@@ -1,0 +1,73 @@
+import { spawnSync } from "node:child_process";
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import type { ElectronApplication } from "@playwright/test";
+import { sampleText } from "../electron/sample.ts";
+import { openSample, positionOf, throwTo } from "./acts.ts";
+import { programOfElectron } from "./electronHost.ts";
+import { ROOT } from "./machine.ts";
+import { expect, type Program, story } from "./story.ts";
+
+function appOf({ app }: Program): ElectronApplication {
+  if (!app) throw new Error("this story is one of the program's own window");
+  return app;
+}
+
+story("a page that goes elsewhere stays, and opens no second window", async ({ program }) => {
+  const { page, faults } = program;
+  const app = appOf(program);
+  await page.evaluate(`window.open("https://example.com/"); undefined`);
+  await page.evaluate(`location.assign("https://example.com/"); undefined`);
+  await page.waitForTimeout(500);
+  expect(
+    await app.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows().map((each) => each.webContents.getURL())),
+  ).toEqual(["app://wirefathom/"]);
+  await expect.poll(() => app.windows().length).toBe(1);
+  await expect(page).toHaveTitle("Wirefathom");
+  // The page tells of the navigation that came to nothing.
+  faults.length = 0;
+});
+
+story("a page that is lost comes back with what was done", async ({ program }) => {
+  const app = appOf(program);
+  await openSample(program.page, "Roof vents");
+  await throwTo(program.page, "S1", "on");
+  await program.page.waitForTimeout(1_000);
+  const gone = app.evaluate(
+    ({ BrowserWindow }) =>
+      new Promise((resolve) => {
+        const { webContents } = BrowserWindow.getAllWindows()[0]!;
+        webContents.once("render-process-gone", (_event, { reason }) => resolve(reason));
+        webContents.forcefullyCrashRenderer();
+      }),
+  );
+  expect(await gone).toMatch(/crashed|killed/);
+  const title = (): Promise<unknown> =>
+    app.evaluate(({ BrowserWindow }) =>
+      BrowserWindow.getAllWindows()[0]!
+        .webContents.executeJavaScript("document.title")
+        .catch(() => ""),
+    );
+  await expect.poll(title).toMatch(/^Roof vents.* – Wirefathom$/);
+  await program.restart();
+  await expect(positionOf(program.page, "S1", "on")).toHaveAttribute("aria-pressed", "true");
+});
+
+story("the menu and a second start reach the page", async ({ program }) => {
+  const { page, folder } = program;
+  const app = appOf(program);
+  await openSample(page, "Horn");
+  await app.evaluate(({ Menu }) => {
+    const entries = Menu.getApplicationMenu()!.items.flatMap(({ submenu }) => submenu?.items ?? []);
+    entries.find(({ label }) => label === "Print...")!.click();
+  });
+  await expect(page.getByRole("dialog", { name: "Print" })).toBeVisible();
+  await page.keyboard.press("Escape");
+
+  const file = join(folder, "second.circuit.json");
+  writeFileSync(file, sampleText().replace(/"title": "[^"]*"/, '"title": "From the desktop"'));
+  const env = { ...process.env, WIREFATHOM_DATA: folder };
+  const second = spawnSync(programOfElectron(), [ROOT, file], { env, encoding: "utf8", timeout: 20_000 });
+  expect(second.status).toBe(0);
+  await expect(page).toHaveTitle("From the desktop – Wirefathom");
+});

@@ -1,0 +1,44 @@
+import AxeBuilder from "@axe-core/playwright";
+import type { Page } from "@playwright/test";
+import { openSample } from "./acts.ts";
+import { expect, story } from "./story.ts";
+import { openView } from "./views.ts";
+
+/** What the checker for accessibility finds, one line each. */
+async function found(page: Page, where: string): Promise<readonly string[]> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${where}: ${id} ${html.slice(0, 160)}`));
+}
+
+const VIEWS = ["Probe order", "What works", "Faults", "Position table", "Condition", "List"];
+
+for (const theme of ["light", "dark"] as const) {
+  story(`the checker for accessibility finds nothing, ${theme}`, async ({ program }) => {
+    story.slow();
+    const { page } = program;
+    await page.emulateMedia({ colorScheme: theme });
+    const all = [...(await found(page, "first start"))];
+    await openSample(page, "Exterior lights");
+    for (const view of VIEWS) {
+      await openView(page, view);
+      await page.waitForTimeout(300);
+      all.push(...(await found(page, view)));
+    }
+    await page.getByRole("button", { name: "Settings" }).click();
+    all.push(...(await found(page, "settings")));
+    await page.keyboard.press("Escape");
+    await page.getByRole("button", { name: "Add a part" }).click();
+    all.push(...(await found(page, "catalogue")));
+    await page.keyboard.press("Escape");
+    await page.getByRole("application").focus();
+    await page.keyboard.press("PageDown");
+    await page.keyboard.press("ContextMenu");
+    await page.locator(".menu-values summary").click();
+    all.push(...(await found(page, "menu of a part")));
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Control+p");
+    await expect(page.locator(".print-page").first()).toBeVisible();
+    all.push(...(await found(page, "print")));
+    expect(all).toEqual([]);
+  });
+}

@@ -1,0 +1,28 @@
+import { join } from "node:path";
+import { defineConfig } from "@playwright/test";
+import { chromiumProgram, ROOT } from "./machine.ts";
+import type { HostName } from "./opened.ts";
+
+const chromium = chromiumProgram();
+if (chromium === null) throw new Error("There is no Chromium on this machine: apt-get install chromium");
+const report = process.env.STORIES_REPORT;
+
+/** Every story is run twice: in a browser with the loopback host, and in the program's own window. */
+// biome-ignore lint/style/noDefaultExport: the runner takes it so
+export default defineConfig<{ host: HostName }>({
+  testDir: import.meta.dirname,
+  testMatch: "*.spec.ts",
+  outputDir: join(ROOT, "out", "stories"),
+  workers: 2,
+  fullyParallel: true,
+  retries: 0,
+  forbidOnly: true,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  reporter: report ? [["list"], ["json", { outputFile: report }]] : [["list"]],
+  use: { launchOptions: { executablePath: chromium }, viewport: { width: 1280, height: 800 } },
+  projects: [
+    { name: "loopback", use: { host: "loopback" }, testIgnore: "electron*.spec.ts" },
+    { name: "electron", use: { host: "electron" }, testIgnore: "loopback*.spec.ts" },
+  ],
+});

@@ -1,0 +1,20 @@
+import { join } from "node:path";
+import { beginSession } from "../../electron/loopback/session.ts";
+
+// Run as a process of its own by the loopback host of the stories: serves the built page as `npm start` does, and says where.
+const [root = "", folder = "", file] = process.argv.slice(2);
+const session = await beginSession({
+  folder,
+  pages: join(root, "out", "renderer"),
+  samples: join(root, "samples"),
+  printer: new URL("../../electron/print/printer.ts", import.meta.url),
+  version: "stories",
+  file: file ?? null,
+  now: () => new Date(),
+  fault: (error) => {
+    console.error(error);
+    process.exitCode = 1;
+  },
+});
+process.once("SIGTERM", () => void session.close());
+console.log(session.address);
