@@ -8,6 +8,7 @@ import { parseCondition } from "../../core/live/condition.ts";
 import { liveOf } from "../../core/live/live.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
 import { sheetCode } from "../../core/paper/sheetCode.ts";
+import { straightSheets } from "../../core/paper/straight.ts";
 import { tableSheets } from "../../core/paper/table.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
 import { connectorOf, faultsOf, seenOf } from "../asked.ts";
@@ -22,6 +23,8 @@ export function sheetsFor(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcom
       return checklist(circuit, ask);
     case "table":
       return table(circuit, ask);
+    case "straight":
+      return straight(circuit, ask);
   }
 }
 
@@ -61,4 +64,22 @@ function table(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
   const faults = faultsOf(circuit, ask.faults);
   if (!faults.ok) return faults;
   return ok(tableSheets({ circuit, table: positionTable(circuit, connector.value, faults.value) }));
+}
+
+/** The branch of the load that is named, or of the complaint's, in the condition given or else the complaint's own. */
+function straight(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
+  const seen = ask.load === undefined || ask.complaint !== undefined ? seenOf(circuit, ask.complaint) : null;
+  if (seen && !seen.ok) return seen;
+  const check = seen?.value.complaint.check;
+  const condition = parseCondition(circuit, ask.condition);
+  if (!condition.ok) return condition;
+  const faults = faultsOf(circuit, ask.faults);
+  if (!faults.ok) return faults;
+  return straightSheets({
+    circuit,
+    load: ask.load ?? check!.load,
+    condition: ask.condition === "" && check ? check.condition : condition.value,
+    faults: faults.value,
+    look: ask.look,
+  });
 }

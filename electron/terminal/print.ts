@@ -14,13 +14,14 @@ interface PrintTyped extends Typed {
   readonly what: string;
   readonly out: string;
   readonly page?: string;
+  readonly load?: string;
   readonly paper: string;
   readonly look: string;
   readonly ink: string;
 }
 
 const LATER = ["branches", "budget", "handover"];
-const SHEETS = ["sheet", "checklist", "table"] as const;
+const SHEETS = ["sheet", "checklist", "table", "straight"] as const;
 
 /** `print FILE --what ... --out FILE`: writes one PDF or HTML, or an SVG for each sheet, and says where. */
 export async function print(console: Console, file: string, typed: PrintTyped): Promise<number> {
@@ -64,6 +65,7 @@ function askOf(typed: PrintTyped): SheetAsk {
     faults: [...(typed.fault ?? [])],
     observed: [...(typed.observed ?? [])],
     ...(typed.page !== undefined && { page: typed.page }),
+    ...(typed.load !== undefined && { load: typed.load }),
     ...(typed.complaint !== undefined && { complaint: typed.complaint }),
     ...(typed.connector !== undefined && { connector: typed.connector }),
   };
