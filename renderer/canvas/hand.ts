@@ -120,6 +120,13 @@ export class Hand implements PointerHost {
     if (hit && this.opensMenu(hit)) surface.calls.onMenu(hit.thing, surface.clientAt(at));
   }
 
+  /** Opens the editor of the part that lies here. */
+  edit(at: Pixel): void {
+    const { surface } = this;
+    const hit = surface.shown.tool.is === "hand" ? this.hitAt(at) : null;
+    if (hit?.thing.is === "part" && hit.place === null) surface.calls.onEdit(hit.thing.id);
+  }
+
   /** What can be done with what lies here; what is on bare paper has no menu. A tool gives up what it has half done. */
   menu(at: Pixel): void {
     if (this.surface.shown.tool.is !== "hand") {

@@ -73,6 +73,7 @@ export function listenOn(box: HTMLElement, surface: SheetSurface, hand: Hand, ke
     },
     { signal },
   );
+  box.addEventListener("dblclick", (event) => hand.edit(at(event)), { signal });
   box.addEventListener("wheel", (event) => turn(event), { signal, passive: false });
   box.addEventListener(
     "keydown",

@@ -6,7 +6,7 @@ import { removeThings } from "../../core/edit/commands/removeThings.ts";
 import { turnThings } from "../../core/edit/commands/turnThings.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { Popover } from "../panels/Popover.tsx";
-import { useApp } from "../state/AppContext.tsx";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { chosenNow } from "../state/views.ts";
 import { counted } from "../words/figures.ts";
@@ -25,10 +25,12 @@ const LINES: readonly (readonly [Line, string])[] = [
 /** Over the foot of the drawing while something is chosen to be changed: what can be done with all of it. */
 export function SelectionBar() {
   const make = useMake();
+  const { dispatch } = useAppStore();
   const chosen = useApp(chosenNow);
   const parts = chosen.flatMap(({ is, id }) => (is === "part" ? [id] : []));
   const wires = chosen.filter(({ is }) => is === "wire").length;
   if (parts.length + wires === 0) return null;
+  const [only] = parts;
   const words = [
     ...(parts.length > 0 ? [counted(parts.length, "part")] : []),
     ...(wires > 0 ? [counted(wires, "wire")] : []),
@@ -36,6 +38,12 @@ export function SelectionBar() {
   return (
     <div className="selection-bar card" role="toolbar" aria-label="What is chosen">
       <b className="together">{chosen.length === 1 ? chosen[0]!.id : words}</b>
+      {only !== undefined && chosen.length === 1 && (
+        <button type="button" className="button is-low" onClick={() => dispatch({ do: "edit-part", part: only })}>
+          <Icon name="edit" size={16} />
+          Edit
+        </button>
+      )}
       {parts.length > 0 && (
         <>
           <Act name="turn" words="Turn (T)" onClick={() => make((bench) => turnThings(bench, parts, "clockwise"))} />

@@ -1,18 +1,40 @@
+import { useCallback, useEffect, useRef } from "react";
 import { SheetCanvas } from "../canvas/SheetCanvas.tsx";
 import { EmptyPage } from "../draw/EmptyPage.tsx";
 import { SelectionBar } from "../draw/SelectionBar.tsx";
 import { Tools } from "../draw/Tools.tsx";
+import { PartEditor } from "../editor/PartEditor.tsx";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { Bar } from "./Bar.tsx";
 import { ControlsStrip } from "./ControlsStrip.tsx";
 import { SheetSwitch } from "./SheetSwitch.tsx";
 import { SidePanel } from "./SidePanel.tsx";
 import { StatusLine } from "./StatusLine.tsx";
 
-/** The bench: the drawing with its bar, controls, status and what stands beside it. */
+/** The bench: the drawing with its bar, controls, status and what stands beside it; or the editor of one part in its place. */
 export function BenchView() {
+  const editing = useApp(({ open }) => open?.editing ?? null);
+  const { dispatch } = useAppStore();
+  const close = useCallback(() => dispatch({ do: "edit-part", part: null }), [dispatch]);
+  const wasEditing = useRef(false);
+  useEffect(() => {
+    // Whoever leaves the editor goes on with the drawing.
+    if (editing === null && wasEditing.current)
+      document.querySelector<HTMLElement>(".sheet-canvas")?.focus({ preventScroll: true });
+    wasEditing.current = editing !== null;
+  }, [editing]);
   return (
     <div className="app">
       <Bar />
+      {editing === null ? <Drawing /> : <PartEditor part={editing} close={close} />}
+      <StatusLine />
+    </div>
+  );
+}
+
+function Drawing() {
+  return (
+    <>
       <main className="bench">
         <SheetCanvas />
         <EmptyPage />
@@ -22,7 +44,6 @@ export function BenchView() {
       </main>
       <SidePanel />
       <ControlsStrip />
-      <StatusLine />
-    </div>
+    </>
   );
 }

@@ -4,6 +4,7 @@ import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
 import { observeCheck } from "../../core/edit/commands/observeCheck.ts";
 import { setUp } from "../../core/edit/commands/setUp.ts";
 import type { Observed } from "../../core/live/judge.ts";
+import { CheckMenu } from "../circuit/CheckMenu.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { benchOf } from "../state/state.ts";
 import { useMake } from "../state/useMake.ts";
@@ -63,6 +64,7 @@ export const CheckRow = memo(function CheckRow({
               Complaint
             </button>
           )}
+          <CheckMenu check={check} />
           {verdict !== null && <span className="check-verdict small">In the drawing: {VERDICT_TITLES[verdict]}</span>}
         </div>
       </div>

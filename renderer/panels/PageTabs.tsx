@@ -1,16 +1,20 @@
+import { useAddPage } from "../circuit/useAddPage.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { pagesNow } from "../state/views.ts";
 import { Icon } from "./Icon.tsx";
 import { Popover } from "./Popover.tsx";
 import { useFitting } from "./useFitting.ts";
 
+/** Room for the dots of further pages, and for the plus behind all of them, pixels. */
 const MORE_WIDTH = 44;
+const ADD_WIDTH = 40;
 
 /** The pages as tabs; those without room stand in a menu at the end, the page shown never does. */
 export function PageTabs() {
   const pages = useApp(pagesNow);
   const shown = useApp(({ open }) => open?.page ?? "");
-  const { row, fitting } = useFitting(pages.length, pages.map(({ title }) => title).join("\n"), MORE_WIDTH);
+  const { row, fitting } = useFitting(pages.length, pages.map(({ title }) => title).join("\n"), MORE_WIDTH, ADD_WIDTH);
+  const addPage = useAddPage();
   const numbered = pages.map((page, index) => ({ ...page, number: index + 1 }));
   const chosen = numbered.find(({ id }) => id === shown);
   const first = numbered.slice(0, fitting);
@@ -27,6 +31,9 @@ export function PageTabs() {
             {(close) => <MorePages pages={inMenu} close={close} />}
           </Popover>
         )}
+        <button type="button" className="icon-button" aria-label="Add a page" title="Add a page" onClick={addPage}>
+          <Icon name="add" />
+        </button>
       </div>
     </nav>
   );

@@ -27,24 +27,32 @@ export function PartMenu({ circuit, part, close }: Shown) {
         {now !== "" && <p className="small figures">{now}</p>}
       </header>
       <PartActs part={part} />
-      {plugs.length > 0 && (
-        <div className="value-acts">
-          {plugs.map(({ id }) => (
-            <button
-              key={id}
-              type="button"
-              className="button is-low"
-              onClick={() => {
-                dispatch({ do: "show-table", connector: id });
-                dispatch({ do: "open-panel", panel: "table" });
-                close();
-              }}
-            >
-              Position table of {id}
-            </button>
-          ))}
-        </div>
-      )}
+      <div className="value-acts">
+        <button
+          type="button"
+          className="button is-low"
+          onClick={() => {
+            close();
+            dispatch({ do: "edit-part", part: part.id });
+          }}
+        >
+          Edit this part
+        </button>
+        {plugs.map(({ id }) => (
+          <button
+            key={id}
+            type="button"
+            className="button is-low"
+            onClick={() => {
+              dispatch({ do: "show-table", connector: id });
+              dispatch({ do: "open-panel", panel: "table" });
+              close();
+            }}
+          >
+            Position table of {id}
+          </button>
+        ))}
+      </div>
       <details className="menu-values">
         <summary>Label and values</summary>
         <PartValues circuit={circuit} part={part} />

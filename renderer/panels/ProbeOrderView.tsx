@@ -1,4 +1,4 @@
-import { useApp } from "../state/AppContext.tsx";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow, complaintNow, orderNow } from "../state/views.ts";
 import { ComplaintChooser } from "./ComplaintChooser.tsx";
 import { Empty } from "./Empty.tsx";
@@ -8,16 +8,26 @@ import { Working } from "./Working.tsx";
 
 /** The probe order: which check fails, what works, and where to probe in which order. */
 export function ProbeOrderView() {
+  const { dispatch } = useAppStore();
   const circuit = useApp(circuitNow);
   const complaint = useApp(complaintNow);
   const { answer, isOld, trouble } = useApp(orderNow);
   if (!circuit) return null;
   if (circuit.checks.length === 0)
     return (
-      <Empty title="This circuit has no function checks yet">
-        A check says what a load should do, such as "horn sounds with the button pressed". The probe order starts from
-        the one that fails.
-      </Empty>
+      <div>
+        <Empty title="This circuit has no function checks yet">
+          A check says what a load should do, such as "horn sounds with the button pressed". The probe order starts from
+          the one that fails.
+        </Empty>
+        <button
+          type="button"
+          className="button is-quiet add-check"
+          onClick={() => dispatch({ do: "open-panel", panel: "works" })}
+        >
+          Add a check
+        </button>
+      </div>
     );
   if (!complaint) return <ComplaintChooser circuit={circuit} />;
   return (

@@ -1,4 +1,6 @@
 import type { ComponentType } from "react";
+import { StraightBranch } from "../branch/StraightBranch.tsx";
+import { CircuitView } from "../circuit/CircuitView.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { PANELS, type Panel } from "../state/state.ts";
 import { ConditionView } from "./ConditionView.tsx";
@@ -13,11 +15,13 @@ import { WhatWorks } from "./WhatWorks.tsx";
 
 const VIEWS: Readonly<Record<Panel, { readonly title: string; readonly View: ComponentType }>> = {
   order: { title: "Probe order", View: ProbeOrderView },
+  branch: { title: "Straight branch", View: StraightBranch },
   works: { title: "What works", View: WhatWorks },
   table: { title: "Position table", View: PositionTableView },
   faults: { title: "Faults", View: Faults },
   condition: { title: "Condition", View: ConditionView },
   list: { title: "List", View: PartsList },
+  circuit: { title: "Circuit", View: CircuitView },
 };
 
 const MORE_WIDTH = 36;

@@ -1,3 +1,4 @@
+import { AddCheck } from "../circuit/AddCheck.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
 import { CheckRow } from "./CheckRow.tsx";
@@ -9,9 +10,13 @@ export function WhatWorks() {
   if (!circuit) return null;
   if (circuit.checks.length === 0)
     return (
-      <Empty title="This circuit has no function checks yet">
-        A check says what a load should do, such as "left tail lamp lights with the light switch on".
-      </Empty>
+      <div className="view-scroll">
+        <Empty title="This circuit has no function checks yet">
+          A check says what a load should do, such as "left tail lamp lights with the light switch on". Throw the
+          switches as for that, then add it here.
+        </Empty>
+        <AddCheck circuit={circuit} />
+      </div>
     );
   return (
     <>
@@ -22,11 +27,14 @@ export function WhatWorks() {
           drawing so.
         </p>
       </header>
-      <ul className="view-scroll checks">
-        {circuit.checks.map((check) => (
-          <CheckRow key={check.id} circuit={circuit} check={check} />
-        ))}
-      </ul>
+      <div className="view-scroll">
+        <ul className="checks">
+          {circuit.checks.map((check) => (
+            <CheckRow key={check.id} circuit={circuit} check={check} />
+          ))}
+        </ul>
+        <AddCheck circuit={circuit} />
+      </div>
     </>
   );
 }

@@ -2,12 +2,14 @@ import { type RefObject, useLayoutEffect, useRef, useState } from "react";
 
 /**
  * How many children of a row fit into its width, leaving `spare` pixels. All children are drawn for one moment to be
- * measured whenever `key` changes; after that only a change of width counts again.
+ * measured whenever `key` changes; after that only a change of width counts again. `always` pixels are kept for what stands
+ * behind them in any case.
  */
 export function useFitting(
   count: number,
   key: string,
   spare: number,
+  always = 0,
 ): { readonly row: RefObject<HTMLDivElement | null>; readonly fitting: number } {
   const row = useRef<HTMLDivElement>(null);
   const [measured, setMeasured] = useState<{ readonly key: string; readonly edges: readonly number[] } | null>(null);
@@ -31,7 +33,7 @@ export function useFitting(
     return () => watcher.disconnect();
   }, []);
 
-  return { row, fitting: known ? fittingIn(known, room, spare) : count };
+  return { row, fitting: known ? fittingIn(known, room - always, spare) : count };
 }
 
 /** How many edges lie within the room; `spare` is kept only where not all do. */

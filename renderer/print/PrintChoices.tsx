@@ -1,6 +1,10 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { wiringOf } from "../../core/edit/wiring.ts";
+import { loadsOf } from "../../core/live/branch.ts";
+import { loadTitle } from "../branch/branchWords.ts";
 import { Choice, SelectChoice } from "../panels/Choice.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { straightLoad } from "../state/printing.ts";
 import { benchOf } from "../state/state.ts";
 import { complaintNow } from "../state/views.ts";
 import { conditionPhrase } from "../words/condition.ts";
@@ -11,6 +15,7 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
   const printing = useApp(({ open }) => open?.printing);
   const settings = useApp((state) => state.settings);
   const complaint = useApp(complaintNow);
+  const bench = useApp(benchOf);
   const phrase = useApp((state) => {
     const bench = benchOf(state);
     return bench ? conditionPhrase(bench.circuit, bench.condition) : "";
@@ -26,6 +31,7 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
         choices={[
           ["sheet", "Circuit sheet"],
           ["checklist", "Probe order"],
+          ["straight", "Straight branch"],
           ["table", "Position table"],
         ]}
         onChoose={(next) => dispatch({ do: "print-what", sheets: { what: next } })}
@@ -48,6 +54,19 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
         <p className="caption">
           {complaint ? complaint.label : "Choose under Probe order what does not work; the checklist follows from it."}
         </p>
+      )}
+      {what === "straight" && bench && (
+        <>
+          <SelectChoice
+            title="Load"
+            now={straightLoad(bench, printing)}
+            choices={loadsOf(wiringOf(circuit)).map((id) => [id, loadTitle(circuit, id)] as const)}
+            onChoose={(load) => dispatch({ do: "print-what", sheets: { load } })}
+          />
+          <p className="caption">
+            As it is drawn now: {phrase}. Where the load carries no current so, as the first check in which it works.
+          </p>
+        </>
       )}
       {what === "table" && (
         <SelectChoice
@@ -77,7 +96,7 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
         ]}
         onChoose={(ink) => dispatch({ do: "set", settings: { ink } })}
       />
-      {what === "sheet" && (
+      {(what === "sheet" || what === "straight") && (
         <Choice
           title="Symbols"
           now={settings.look}

@@ -18,7 +18,8 @@ export function PrintPages() {
       {isOld && <Working words="Drawing the pages" />}
       {answer?.length === 0 && !isOld && (
         <Empty title="Nothing to print here yet">
-          A checklist needs a check that fails; choose it under Probe order. A table needs a connector.
+          A checklist needs a check that fails; choose it under Probe order. A branch needs a load with a check in which
+          it works, a table a connector.
         </Empty>
       )}
       {answer?.map((page, index) => (

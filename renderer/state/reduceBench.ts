@@ -124,7 +124,7 @@ type Sight = Exclude<
 function seen(open: Open, action: Sight): Open {
   switch (action.do) {
     case "show-page":
-      return { ...open, page: action.page, hovered: null };
+      return { ...open, page: action.page, hovered: null, editing: null };
     case "look-at":
       return { ...open, viewports: { ...open.viewports, [action.page]: action.viewport } };
     case "wish":

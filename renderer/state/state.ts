@@ -17,7 +17,7 @@ export interface Thing {
 }
 
 /** Views of the side panel, in the order of its tabs. */
-export const PANELS = ["order", "works", "faults", "table", "condition", "list"] as const;
+export const PANELS = ["order", "branch", "works", "faults", "table", "condition", "list", "circuit"] as const;
 export type Panel = (typeof PANELS)[number];
 
 /** A wish that the drawing meets: something to be in sight, or a zoom. `count` tells one wish from the next. */
@@ -82,10 +82,12 @@ export interface Open {
 
 /** What is to be printed. Paper, ink and symbols are settings of the person. */
 export interface PrintWhat {
-  readonly what: "sheet" | "checklist" | "table";
+  readonly what: "sheet" | "checklist" | "table" | "straight";
   /** Page of the circuit; null for all. */
   readonly page: string | null;
   readonly connector: string;
+  /** Load whose straight branch is followed, on paper and in the side panel; that of the complaint where absent. */
+  readonly load?: string;
 }
 
 /** A sentence to a person, until it is put away. */

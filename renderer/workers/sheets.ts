@@ -10,12 +10,13 @@ import { liveOf } from "../../core/live/live.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
 import { type Paper, type Placing, type PrintPalette, placingOn } from "../../core/paper/placing.ts";
 import { sheetCode } from "../../core/paper/sheetCode.ts";
+import { straightSheets } from "../../core/paper/straight.ts";
 import { tableSheets } from "../../core/paper/table.ts";
 import type { Look } from "../../core/parts/kind.ts";
 
 /** What is to be printed: the bench's own values, where the host's call has their spellings. */
 export interface SheetsWanted {
-  readonly what: "sheet" | "checklist" | "table";
+  readonly what: "sheet" | "checklist" | "table" | "straight";
   /** Page of a sheet; all pages where null. */
   readonly page: string | null;
   readonly condition: Condition;
@@ -23,6 +24,8 @@ export interface SheetsWanted {
   readonly complaint: Observation | null;
   readonly others: readonly Observation[];
   readonly connector: string;
+  /** Load of a straight branch; "" where the circuit has none. */
+  readonly load: string;
   readonly look: Look;
   readonly paper: Paper;
   readonly palette: PrintPalette;
@@ -50,6 +53,7 @@ function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] 
   if (what === "sheet") return circuitSheets(circuit, wanted);
   if (what === "table")
     return connector === "" ? [] : tableSheets({ circuit, table: positionTable(circuit, connector, faults) });
+  if (what === "straight") return straight(circuit, wanted);
   if (!complaint) return [];
   const order = probeOrder(circuit, complaint, others);
   return order.suspects.length === 0 ? [] : checklistSheets({ circuit, order });
@@ -66,4 +70,9 @@ function circuitSheets(circuit: Circuit, { page, condition, faults, look, paper 
     const sheet = sheetOf({ ...request, printScale, code: sheetCode(plain.value.marks) });
     return sheet.ok ? [sheet.value] : [];
   });
+}
+
+function straight(circuit: Circuit, { load, condition, faults, look }: SheetsWanted): readonly Drawing[] {
+  const sheets = straightSheets({ circuit, load, condition, faults, look });
+  return sheets.ok ? sheets.value : [];
 }

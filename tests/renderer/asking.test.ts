@@ -254,6 +254,7 @@ describe("answers", () => {
       complaint: null,
       others: [],
       connector: "",
+      load: "",
       look: "iec",
       paper: "a4",
       palette: "black",
@@ -263,5 +264,25 @@ describe("answers", () => {
     expect(all.every(({ svg }) => svg.startsWith("<svg"))).toBe(true);
     expect(answerTo(VENTS, { ask: "pages", wanted: { ...wanted, page: "p2" } })).toEqual([all[1]]);
     expect(answerTo(VENTS, { ask: "pages", wanted: { ...wanted, what: "checklist" } })).toEqual([]);
+  });
+
+  test("a straight branch is printed of the load named; of none, nothing", () => {
+    const wanted = {
+      what: "straight",
+      page: null,
+      condition: { set: { S1: "on", S5: "open" } },
+      faults: [],
+      complaint: null,
+      others: [],
+      connector: "",
+      load: "M3",
+      look: "iec",
+      paper: "letter",
+      palette: "black",
+    } as const;
+    const pages = answerTo(VENTS, { ask: "pages", wanted }) as Answers["pages"];
+    expect(pages).toHaveLength(2);
+    expect(pages[0]!.svg).toContain("Position drawn");
+    expect(answerTo(VENTS, { ask: "pages", wanted: { ...wanted, load: "" } })).toEqual([]);
   });
 });

@@ -10,7 +10,7 @@ import type { OpenProgram } from "./opened.ts";
 /** Serves the library in a folder from a process of its own, and opens its page in a browser. */
 export async function openLoopback(context: BrowserContext, folder: string, file: string | null): Promise<OpenProgram> {
   const words = [join(import.meta.dirname, "serve.ts"), ROOT, folder, ...(file === null ? [] : [file])];
-  const server = spawn(process.execPath, words, { stdio: ["ignore", "pipe", "pipe"] });
+  const server = spawn(process.execPath, words, { stdio: ["pipe", "pipe", "pipe"] });
   let complaint = "";
   server.stderr.on("data", (piece) => {
     complaint += piece;

@@ -16,5 +16,7 @@ const session = await beginSession({
     process.exitCode = 1;
   },
 });
-process.once("SIGTERM", () => void session.close());
+process.once("SIGTERM", () => void session.close().then(() => process.stdin.destroy()));
+// Held open by the story: a host must not outlive it, however the story ends.
+process.stdin.resume().once("end", () => process.exit());
 console.log(session.address);

@@ -1,0 +1,113 @@
+import { useId, useState } from "react";
+import { EXPECTED_WORDS } from "../../core/base/words/wiring.ts";
+import { sentence } from "../../core/base/words.ts";
+import type { Circuit, Expectation } from "../../core/circuit/circuit.ts";
+import { checkFrom } from "../../core/edit/checkFields.ts";
+import { addCheck } from "../../core/edit/commands/addCheck.ts";
+import { Trouble } from "../editor/Trouble.tsx";
+import { Icon } from "../panels/Icon.tsx";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { benchOf } from "../state/state.ts";
+import { conditionNow } from "../state/views.ts";
+import { conditionPhrase } from "../words/condition.ts";
+import { expectationsOf, loadsOf } from "./checking.ts";
+
+/** A function check of the circuit as it is set now: which load, what it should do, and what the check is called. */
+export function AddCheck({ circuit }: { readonly circuit: Circuit }) {
+  const [isOpen, setOpen] = useState(circuit.checks.length === 0);
+  if (!isOpen)
+    return (
+      <button type="button" className="button is-low add-check" onClick={() => setOpen(true)}>
+        <Icon name="add" size={16} />
+        Add a check
+      </button>
+    );
+  return <CheckForm circuit={circuit} close={() => setOpen(false)} />;
+}
+
+function CheckForm({ circuit, close }: { readonly circuit: Circuit; readonly close: () => void }) {
+  const { dispatch, getState } = useAppStore();
+  const condition = useApp(conditionNow);
+  const loads = useApp((state) => loadsOf(benchOf(state)));
+  const chosen = useApp(({ open }) => (open?.chosen?.is === "part" ? open.chosen.id : ""));
+  const [picked, setPicked] = useState<string | null>(null);
+  const load = picked ?? (loads.some(({ id }) => id === chosen) ? chosen : (loads[0]?.id ?? ""));
+  const possible = useApp((state) => expectationsOf(benchOf(state), load));
+  const [wanted, setWanted] = useState<Expectation | null>(null);
+  const expect = wanted !== null && possible.includes(wanted) ? wanted : (possible[0] ?? "on");
+  const [typed, setTyped] = useState<string | null>(null);
+  const [trouble, setTrouble] = useState<string | null>(null);
+  const id = useId();
+  const bench = benchOf(getState());
+  if (!bench || loads.length === 0)
+    return <p className="small add-check">A check needs a load: draw a lamp, a motor or a relay first.</p>;
+  const label = typed ?? checkFrom(bench, load, expect).label;
+  const add = (): void => {
+    const given = { ...checkFrom(bench, load, expect), label };
+    const edit = addCheck(bench, given);
+    setTrouble(edit.ok ? null : sentence(edit.refusal));
+    if (!edit.ok) return;
+    dispatch({ do: "make", command: (now) => addCheck(now, given) });
+    close();
+  };
+  return (
+    <form
+      className="add-check card"
+      aria-label="Add a check"
+      onSubmit={(event) => {
+        event.preventDefault();
+        add();
+      }}
+    >
+      <p className="small">
+        As it is set now: <b>{conditionPhrase(circuit, condition)}</b>
+      </p>
+      <label className="value">
+        <span className="value-label small">Load</span>
+        <span className="field">
+          <select value={load} onChange={(event) => setPicked(event.target.value)}>
+            {loads.map(({ id: part, label: about }) => (
+              <option key={part} value={part}>
+                {about === undefined ? part : `${part}, ${about}`}
+              </option>
+            ))}
+          </select>
+        </span>
+      </label>
+      <label className="value">
+        <span className="value-label small">Should</span>
+        <span className="field">
+          <select value={expect} onChange={(event) => setWanted(event.target.value as Expectation)}>
+            {possible.map((each) => (
+              <option key={each} value={each}>
+                {EXPECTED_WORDS[each]}
+              </option>
+            ))}
+          </select>
+        </span>
+      </label>
+      <label className="value">
+        <span className="value-label small">Called</span>
+        <span className={trouble === null ? "field" : "field is-wrong"}>
+          <input
+            value={label}
+            maxLength={160}
+            autoComplete="off"
+            aria-invalid={trouble !== null}
+            aria-describedby={trouble === null ? undefined : id}
+            onChange={(event) => setTyped(event.target.value)}
+          />
+        </span>
+        <Trouble words={trouble} id={id} />
+      </label>
+      <div className="value-acts">
+        <button type="submit" className="button is-low">
+          Add
+        </button>
+        <button type="button" className="button is-quiet is-low" onClick={close}>
+          Not now
+        </button>
+      </div>
+    </form>
+  );
+}

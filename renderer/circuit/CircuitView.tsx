@@ -1,0 +1,32 @@
+import { changeCautions } from "../../core/edit/commands/changeCautions.ts";
+import { useApp } from "../state/AppContext.tsx";
+import { circuitNow } from "../state/views.ts";
+import { AccessGroups } from "./AccessGroups.tsx";
+import { CautionList } from "./CautionList.tsx";
+import { CircuitFacts } from "./CircuitFacts.tsx";
+import { Pages } from "./Pages.tsx";
+
+/** What is written of the circuit as a whole: its title and vehicle, cautions, pages and access groups. */
+export function CircuitView() {
+  const circuit = useApp(circuitNow);
+  if (!circuit) return null;
+  return (
+    <div className="view-scroll">
+      <header className="view-head">
+        <h2>This circuit</h2>
+      </header>
+      <CircuitFacts circuit={circuit} />
+      <section className="circuit-part" aria-label="Cautions of the vehicle">
+        <h3 className="place-name">Cautions of the vehicle</h3>
+        <p className="small circuit-about">Every printed sheet repeats them.</p>
+        <CautionList
+          of="the vehicle"
+          cautions={circuit.cautions ?? []}
+          change={(cautions) => (bench) => changeCautions(bench, cautions)}
+        />
+      </section>
+      <Pages circuit={circuit} />
+      <AccessGroups circuit={circuit} />
+    </div>
+  );
+}

@@ -1,0 +1,91 @@
+import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { chromium, type Page } from "@playwright/test";
+import { openSample, positionOf, throwTo } from "./acts.ts";
+import { openLoopback } from "./loopbackHost.ts";
+import { chromiumProgram, ROOT } from "./machine.ts";
+import { openView } from "./views.ts";
+
+/*
+ * Pictures of every view of the built page, light and dark, in the two sizes that screens have most, to be looked at:
+ *
+ *     npm run build && npm run shots
+ *
+ * They come to `out/shots`. Nothing is compared: whoever changed a view looks at it.
+ */
+
+const FOLDER = join(ROOT, "out", "shots");
+const SIZES = [
+  { width: 1280, height: 800 },
+  { width: 1920, height: 1080 },
+] as const;
+/** What a worker may take to find a probe order, milliseconds. */
+const ORDER_MS = 30_000;
+
+type Shoot = (name: string) => Promise<void>;
+
+/** What is done and shot in one window, from the first start on. */
+async function tour(page: Page, shoot: Shoot): Promise<void> {
+  await page.locator(".tile svg").last().waitFor();
+  await shoot("first-start");
+  await openSample(page, "Roof vents");
+  await throwTo(page, "S1", "on");
+  await shoot("bench");
+  await openView(page, "Probe order");
+  await page.getByRole("button", { name: "Rear vent opens from its own switch" }).click();
+  await page.locator(".step").first().waitFor({ timeout: ORDER_MS });
+  await positionOf(page, "S6", "open").click();
+  await shoot("probe-order");
+  await page.getByRole("application").focus();
+  await page.keyboard.press("Home");
+  for (let steps = 0; steps < 3; steps++) await page.keyboard.press("ArrowRight");
+  await page.getByRole("tooltip").waitFor();
+  await shoot("why");
+  await page.keyboard.press("ContextMenu");
+  await shoot("menu");
+  await page.keyboard.press("Escape");
+  for (const view of ["What works", "Position table", "Condition", "List"]) {
+    await openView(page, view);
+    await page.waitForTimeout(1_500);
+    await shoot(view.toLowerCase().replace(" ", "-"));
+  }
+  // A sample on which nothing was drawn is gone once it is closed.
+  await page.getByRole("application").focus();
+  await page.keyboard.press("PageDown");
+  await page.keyboard.press("ArrowUp");
+  await openView(page, "Faults");
+  await page.getByRole("combobox", { name: /What is faulty/ }).fill("W46");
+  await page.keyboard.press("Enter");
+  await shoot("fault");
+  await page.getByRole("button", { name: "Add a part" }).click();
+  await shoot("catalogue");
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Control+p");
+  await page.locator(".print-page").first().waitFor();
+  await shoot("print");
+  await page.keyboard.press("Escape");
+  await page.getByRole("button", { name: "back to the library" }).click();
+  await page.locator(".entry").waitFor();
+  await shoot("library");
+}
+
+const program = chromiumProgram();
+if (program === null) throw new Error("There is no Chromium on this machine: apt-get install chromium");
+mkdirSync(FOLDER, { recursive: true });
+const browser = await chromium.launch({ executablePath: program });
+for (const viewport of SIZES) {
+  for (const colorScheme of ["light", "dark"] as const) {
+    const library = mkdtempSync(join(tmpdir(), "wirefathom-shots-"));
+    const context = await browser.newContext({ viewport, colorScheme });
+    const opened = await openLoopback(context, library, null);
+    await tour(opened.page, async (name) => {
+      await opened.page.waitForTimeout(400);
+      await opened.page.screenshot({ path: join(FOLDER, `${name}-${colorScheme}-${viewport.width}.png`) });
+    });
+    await opened.close();
+    await context.close();
+    rmSync(library, { recursive: true, force: true });
+  }
+}
+await browser.close();
