@@ -26,6 +26,8 @@ export class Pen {
   private end: PenEnd | null = null;
   private from: PenEnd | null = null;
   private bends: readonly Spot[] = [];
+  /** The tool in hand, or the kind of part that it places. */
+  private tool = "hand";
 
   constructor(surface: SheetSurface) {
     this.surface = surface;
@@ -106,7 +108,12 @@ export class Pen {
     const { surface } = this;
     const before = surface.pen;
     const { tool } = surface.shown;
-    if (tool.is !== "wire" && this.from) {
+    const name = tool.is === "part" ? tool.kind : tool.is;
+    // Another tool begins anew: by keys in the middle of what is seen.
+    if (name !== this.tool) {
+      this.tool = name;
+      this.at = null;
+      this.end = null;
       this.from = null;
       this.bends = [];
     }
