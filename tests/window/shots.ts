@@ -45,7 +45,7 @@ async function tour(page: Page, shoot: Shoot): Promise<void> {
   await page.keyboard.press("ContextMenu");
   await shoot("menu");
   await page.keyboard.press("Escape");
-  for (const view of ["What works", "Position table", "Condition", "List"]) {
+  for (const view of ["Straight branch", "What works", "Position table", "Condition", "List", "Circuit"]) {
     await openView(page, view);
     await page.waitForTimeout(1_500);
     await shoot(view.toLowerCase().replace(" ", "-"));
@@ -54,6 +54,12 @@ async function tour(page: Page, shoot: Shoot): Promise<void> {
   await page.getByRole("application").focus();
   await page.keyboard.press("PageDown");
   await page.keyboard.press("ArrowUp");
+  await page.keyboard.press("Control+f");
+  await page.keyboard.type("S6");
+  await page.keyboard.press("Enter");
+  await page.getByRole("toolbar", { name: "What is chosen" }).getByRole("button", { name: "Edit" }).click();
+  await shoot("editor");
+  await page.getByRole("button", { name: "Done" }).click();
   await openView(page, "Faults");
   await page.getByRole("combobox", { name: /What is faulty/ }).fill("W46");
   await page.keyboard.press("Enter");
