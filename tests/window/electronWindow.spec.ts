@@ -44,11 +44,15 @@ story("a page that is lost comes back with what was done", async ({ program }) =
   expect(await gone).toMatch(/crashed|killed/);
   const title = (): Promise<unknown> =>
     app.evaluate(({ BrowserWindow }) =>
-      BrowserWindow.getAllWindows()[0]!
-        .webContents.executeJavaScript("document.title")
-        .catch(() => ""),
+      Promise.race([
+        BrowserWindow.getAllWindows()[0]!
+          .webContents.executeJavaScript("document.title")
+          .catch(() => ""),
+        // A page that is going away may never answer.
+        new Promise((resolve) => setTimeout(() => resolve(""), 1_000)),
+      ]),
     );
-  await expect.poll(title).toMatch(/^Roof vents.* – Wirefathom$/);
+  await expect.poll(title, { timeout: 30_000 }).toMatch(/^Roof vents.* – Wirefathom$/);
   await program.restart();
   await expect(positionOf(program.page, "S1", "on")).toHaveAttribute("aria-pressed", "true");
 });
