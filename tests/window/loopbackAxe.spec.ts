@@ -10,7 +10,16 @@ async function found(page: Page, where: string): Promise<readonly string[]> {
   return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${where}: ${id} ${html.slice(0, 160)}`));
 }
 
-const VIEWS = ["Probe order", "What works", "Faults", "Position table", "Condition", "List"];
+const VIEWS = [
+  "Probe order",
+  "What works",
+  "Faults",
+  "Position table",
+  "Condition",
+  "List",
+  "Straight branch",
+  "Circuit",
+];
 
 for (const theme of ["light", "dark"] as const) {
   story(`the checker for accessibility finds nothing, ${theme}`, async ({ program }) => {
@@ -36,6 +45,10 @@ for (const theme of ["light", "dark"] as const) {
     await page.locator(".menu-values summary").click();
     all.push(...(await found(page, "menu of a part")));
     await page.keyboard.press("Escape");
+    await page.getByRole("button", { name: "Edit", exact: true }).click();
+    await expect(page.getByRole("button", { name: "Done" })).toBeVisible();
+    all.push(...(await found(page, "part editor")));
+    await page.getByRole("button", { name: "Done" }).click();
     await page.keyboard.press("Control+p");
     await expect(page.locator(".print-page").first()).toBeVisible();
     all.push(...(await found(page, "print")));
