@@ -47,7 +47,15 @@ function fine(open: Open): Answered {
 }
 
 function withDesk(open: Open, desk: Outcome<Desk>): Answered {
-  return desk.ok ? fine(fitting({ ...open, desk: desk.value })) : desk;
+  return desk.ok ? fine(fitting({ ...open, desk: desk.value, editing: followed(open, desk.value) })) : desk;
+}
+
+/** The part in the editor, under the new designator where that was changed or taken back: it keeps its place in the list. */
+function followed({ editing, desk: before }: Open, after: Desk): string | null {
+  const [was, now] = [before.bench.circuit.parts, after.bench.circuit.parts];
+  if (editing === null || was === now || now.some(({ id }) => id === editing)) return editing;
+  const heir = was.length === now.length ? now[was.findIndex(({ id }) => id === editing)]?.id : undefined;
+  return heir !== undefined && was.every(({ id }) => id !== heir) ? heir : null;
 }
 
 function made(open: Open, command: Command, group: string | null): Answered {

@@ -2,6 +2,8 @@ import { describe, expect, test } from "vitest";
 import { changeLength } from "../../core/edit/commands/changeLength.ts";
 import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
+import { removeThings } from "../../core/edit/commands/removeThings.ts";
+import { renamePart } from "../../core/edit/commands/renamePart.ts";
 import type { Action } from "../../renderer/state/action.ts";
 import { reduce } from "../../renderer/state/reduce.ts";
 import { createAppStore } from "../../renderer/state/store.ts";
@@ -144,6 +146,37 @@ describe("edits", () => {
     expect(sample(KEY_ON, BREAK)).toMatchObject({ isTrial: true, id: null });
     expect(sample(edit)).toMatchObject({ isTrial: false });
     expect(sample(edit, { do: "undo" })).toMatchObject({ isTrial: false });
+  });
+});
+
+describe("several chosen, tools and the part editor", () => {
+  const part = (id: string) => ({ is: "part", id }) as const;
+  const edit: Action = { do: "edit-part", part: "S6" };
+  const rename: Action = { do: "make", command: (bench) => renamePart(bench, "S6", "S16") };
+  const remove: Action = { do: "make", command: (bench) => removeThings(bench, ["S6"]) };
+
+  test("one more is chosen beside the others, and let go by choosing it again", () => {
+    const both = openAfter(VENTS, { do: "choose", thing: part("S6") }, { do: "choose-also", thing: part("M4") });
+    expect([both.chosen, both.also]).toEqual([part("S6"), [part("M4")]]);
+    const left = openAfter(
+      VENTS,
+      { do: "choose-all", things: [part("S6"), part("M4")] },
+      { do: "choose-also", thing: part("S6") },
+    );
+    expect([left.chosen, left.also]).toEqual([part("M4"), []]);
+  });
+
+  test("a tool in hand lets go of what is chosen; what is deleted is not chosen any more", () => {
+    const all: Action = { do: "choose-all", things: [part("M4"), part("S6")] };
+    expect(openAfter(VENTS, all, { do: "use-tool", tool: { is: "wire" } })).toMatchObject({ chosen: null, also: [] });
+    expect(openAfter(VENTS, all, remove)).toMatchObject({ chosen: part("M4"), also: [] });
+  });
+
+  test("the editor follows its part to another designator and back, and closes once it is gone or another page is shown", () => {
+    expect(openAfter(VENTS, edit, rename).editing).toBe("S16");
+    expect(openAfter(VENTS, edit, rename, { do: "undo" }).editing).toBe("S6");
+    expect(openAfter(VENTS, edit, remove).editing).toBeNull();
+    expect(openAfter(VENTS, edit, { do: "show-page", page: "p1" }).editing).toBeNull();
   });
 });
 
