@@ -2,8 +2,8 @@ import { Worker } from "node:worker_threads";
 import { type Outcome, refuse } from "../../core/base/outcome.ts";
 import type { Seconds } from "../../core/base/units.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Paper, PrintPalette } from "../../core/paper/placing.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
-import type { Paper, PrintPalette } from "./paper.ts";
 
 /** Sheets to be painted as a PDF. */
 export interface PrintJob {

@@ -1,7 +1,7 @@
 import type { Drawing } from "../../core/drawing/mark.ts";
 import { lengthText } from "../../core/drawing/pathText.ts";
 import { escaped, type FontAddresses, fontFaces, svgOf, TYPE_STYLE } from "../../core/drawing/svg.ts";
-import { type Paper, type Placing, type PrintPalette, placingOn } from "./paper.ts";
+import { type Paper, type Placing, type PrintPalette, placingOn } from "../../core/paper/placing.ts";
 
 /** How a printable page is made. */
 export interface HtmlOptions {

@@ -4,8 +4,8 @@ import type { Paint, Pen } from "../../core/drawing/paint.ts";
 import { paintsOf } from "../../core/drawing/paintMark.ts";
 import { pathText } from "../../core/drawing/pathText.ts";
 import { POINT_MM } from "../../core/drawing/scale.ts";
+import { type Paper, type PrintPalette, placingOn } from "../../core/paper/placing.ts";
 import { fontBytes, TYPE_FEATURES } from "./fonts.ts";
-import { type Paper, type PrintPalette, placingOn } from "./paper.ts";
 
 /** How a PDF is made. */
 export interface PdfOptions {

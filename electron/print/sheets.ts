@@ -7,12 +7,12 @@ import type { Drawing } from "../../core/drawing/mark.ts";
 import { parseCondition } from "../../core/live/condition.ts";
 import { liveOf } from "../../core/live/live.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
+import { type Paper, placingOn } from "../../core/paper/placing.ts";
 import { sheetCode } from "../../core/paper/sheetCode.ts";
 import { straightSheets } from "../../core/paper/straight.ts";
 import { tableSheets } from "../../core/paper/table.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
 import { connectorOf, faultsOf, seenOf } from "../asked.ts";
-import { type Paper, placingOn } from "./paper.ts";
 
 /** The sheets of a circuit that are asked for, on this paper. Refuses what the circuit does not have, and `no-suspects`. */
 export function sheetsFor(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly Drawing[]> {

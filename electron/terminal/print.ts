@@ -1,10 +1,10 @@
 import { refuse } from "../../core/base/outcome.ts";
 import { svgOf } from "../../core/drawing/svg.ts";
+import { PAPERS, type Paper, type PrintPalette } from "../../core/paper/placing.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
 import { readCircuitFile, writeFileWhole } from "../files.ts";
 import { embeddedFonts } from "../print/fonts.ts";
 import { htmlOf } from "../print/html.ts";
-import { PAPERS, type Paper, type PrintPalette } from "../print/paper.ts";
 import { pdfOf } from "../print/pdf.ts";
 import { sheetsFor } from "../print/sheets.ts";
 import { type Console, EXIT, need } from "./console.ts";

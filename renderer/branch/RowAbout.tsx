@@ -1,9 +1,10 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { BranchEnd, BranchPart, BranchRow, BranchWire } from "../../core/live/branch.ts";
+import { aboutPart } from "../../core/paper/straightWords.ts";
 import { StateGlyph } from "../panels/StateGlyph.tsx";
 import { WireCode } from "../panels/WireCode.tsx";
 import { voltsText } from "../words/figures.ts";
-import { aboutPart, dropText, standingText, terminalsText, wireAmpsText } from "./branchWords.ts";
+import { dropText, standingText, terminalsText, wireAmpsText } from "./branchWords.ts";
 
 /** What a row says: its name, what it is, and at the right what is read there. */
 export function RowAbout({ circuit, row }: { readonly circuit: Circuit; readonly row: BranchRow }) {

@@ -3,19 +3,10 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { partAt } from "../../core/circuit/points.ts";
 import type { BranchControl, BranchPart, BranchWire } from "../../core/live/branch.ts";
 import type { Tap } from "../../core/live/branchTaps.ts";
+import { aboutPart } from "../../core/paper/straightWords.ts";
 import { kindOf } from "../../core/parts/catalogue.ts";
-import { viewOf } from "../../core/parts/view.ts";
 import { positionTitle } from "../words/condition.ts";
 import { ampsText, signed } from "../words/figures.ts";
-
-/** What a part is, in the trade's words: its label, else its kind, with a fuse's rating. */
-export function aboutPart(circuit: Circuit, id: string): string {
-  const part = partAt(circuit, id);
-  const kind = part && kindOf(part.kind);
-  if (!part || !kind) return "";
-  const rating = kind.role === "protection" ? ` ${viewOf(kind, part, circuit.nominalVolts).number("amps")}\u00A0A` : "";
-  return `${part.label ?? kind.title}${rating}`;
-}
 
 /** How a load is listed: "M3, Middle vent motor". */
 export function loadTitle(circuit: Circuit, id: string): string {

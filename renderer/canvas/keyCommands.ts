@@ -1,4 +1,4 @@
-import { pointAt } from "../../core/circuit/points.ts";
+import { partAt, pointAt } from "../../core/circuit/points.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import { duplicateThings } from "../../core/edit/commands/duplicateThings.ts";
 import { flipThings } from "../../core/edit/commands/flipThings.ts";
@@ -13,6 +13,7 @@ import { showFaults } from "../../core/edit/commands/showFaults.ts";
 import { takeOut } from "../../core/edit/commands/takeOut.ts";
 import { turnThings } from "../../core/edit/commands/turnThings.ts";
 import type { Command } from "../state/action.ts";
+import { plugIdsOf } from "../state/places.ts";
 import type { Thing } from "../state/state.ts";
 
 /** How far a double stands off what it was made from, grid units. */
@@ -57,11 +58,8 @@ function connectorsAt({ circuit }: Bench, chosen: readonly Thing[]): readonly st
   return chosen.flatMap(({ is, id }) => {
     const point = is === "point" ? pointAt(circuit, id) : undefined;
     if (point?.kind === "cavity") return [point.connector.id];
-    if (is !== "part") return [];
-    const own = circuit.connectors.filter(
-      (each) => each.id === id || Object.values(each.cavities ?? {}).some((carries) => carries.startsWith(`${id}.`)),
-    );
-    return own.map((each) => each.id);
+    const part = is === "part" ? partAt(circuit, id) : undefined;
+    return part ? plugIdsOf(circuit, part) : [];
   });
 }
 

@@ -1,7 +1,8 @@
 import { useMemo } from "react";
+import type { ProbeOrder } from "../../core/diagnose/step.ts";
 import { liveNow } from "../../core/edit/liveNow.ts";
 import { useApp } from "../state/AppContext.tsx";
-import type { AppState, Open } from "../state/state.ts";
+import type { AppState } from "../state/state.ts";
 import type { Knot } from "./knots.ts";
 import type { Shown } from "./shown.ts";
 import { HAND } from "./tool.ts";
@@ -19,8 +20,9 @@ export function useShown(): Shown | null {
   const open = useApp((state) => state.open);
   const palette = useApp((state) => state.theme);
   const look = useApp((state) => state.settings.look);
-  const { desk, page, viewports, chosen, also, tool, hovered, wish } = open ?? NOTHING;
-  const knots = useApp(knotsNow);
+  const { desk, page, viewports, chosen, also, tool, hovered, wish, step } = open ?? NOTHING;
+  const order = useApp(orderPinned);
+  const knots = useMemo(() => (order ? knotsOf(order, step) : NO_KNOTS), [order, step]);
   return useMemo(() => {
     if (!desk) return null;
     const { bench } = desk;
@@ -54,20 +56,19 @@ const NOTHING = {
   tool: HAND,
   hovered: null,
   wish: null,
+  step: null,
 } as const;
 
-let last: { readonly order: Open["order"]; readonly step: number | null; readonly knots: readonly Knot[] } | null =
-  null;
+/** The probe order that is pinned on the drawing: while its view is open. */
+function orderPinned({ open }: AppState): ProbeOrder | null {
+  const isOpen = open?.panel === "order" && open.desk.bench.complaint !== null;
+  return isOpen ? (open.order.answer?.order ?? null) : null;
+}
 
-/** The steps of the probe order as knots, while that view is open; the same order gives the same list. */
-function knotsNow({ open }: AppState): readonly Knot[] {
-  if (open?.panel !== "order" || !open.order.answer || open.desk.bench.complaint === null) return NO_KNOTS;
-  const { order, step } = open;
-  if (last?.order === order && last.step === step) return last.knots;
+/** The next step of an order and those after it. */
+function knotsOf({ steps }: ProbeOrder, step: number | null): readonly Knot[] {
   const from = step ?? 1;
-  const knots = order
-    .answer!.order.steps.filter(({ number }) => number >= from && number <= from + MOST_AHEAD)
-    .map(({ point, number }): Knot => ({ point, number, is: number === step ? "next" : "waiting" }));
-  last = { order, step, knots };
-  return knots;
+  return steps
+    .filter(({ number }) => number >= from && number <= from + MOST_AHEAD)
+    .map(({ point, number }) => ({ point, number, is: number === step ? "next" : "waiting" }));
 }

@@ -1,12 +1,13 @@
 import type { Millimetres } from "../../core/base/units.ts";
 import type { Page } from "../../core/circuit/circuit.ts";
+import { PAPERS } from "../../core/paper/placing.ts";
 
-/** A paper by its short and long side: ISO 216 for A4 and A3, ANSI/ASME Y14.1 for Letter (A) and Tabloid (B), 25.4 mm an inch. */
+/** The papers that sheets are printed on, by the names people know them by: short and long side in millimetres. */
 export const PAPER_SIZES = {
-  A4: [210, 297],
-  A3: [297, 420],
-  Letter: [215.9, 279.4],
-  Tabloid: [279.4, 431.8],
+  A4: PAPERS.a4,
+  A3: PAPERS.a3,
+  Letter: PAPERS.letter,
+  Tabloid: PAPERS.tabloid,
 } as const satisfies Readonly<Record<string, readonly [Millimetres, Millimetres]>>;
 
 /** The name of a paper. */

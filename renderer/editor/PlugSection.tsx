@@ -4,9 +4,10 @@ import { isInLine } from "../../core/circuit/points.ts";
 import { renameConnector } from "../../core/edit/commands/renameConnector.ts";
 import type { Part } from "../../core/parts/kind.ts";
 import { Icon } from "../panels/Icon.tsx";
+import { plugsOf } from "../state/places.ts";
 import { InPlace } from "./InPlace.tsx";
 import { Plug } from "./Plug.tsx";
-import { looseTerminals, plugAdded, plugsOf } from "./plugs.ts";
+import { looseTerminals, plugAdded } from "./plugs.ts";
 import { Trouble } from "./Trouble.tsx";
 import { useAsk, useAsked } from "./useAsk.ts";
 

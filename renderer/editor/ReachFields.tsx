@@ -4,8 +4,8 @@ import { MINUTES } from "../../core/diagnose/testPoint.ts";
 import type { Part } from "../../core/parts/kind.ts";
 import { Choice } from "../panels/Choice.tsx";
 import { ValueField } from "../panels/ValueField.tsx";
-import { NewAccess } from "./NewAccess.tsx";
-import { minutesChanged, reachChanged, reachKey } from "./reaching.ts";
+import { AccessForm } from "./AccessForm.tsx";
+import { behindNew, minutesChanged, reachChanged, reachKey } from "./reaching.ts";
 import { Trouble } from "./Trouble.tsx";
 import { useAsked } from "./useAsk.ts";
 
@@ -41,7 +41,13 @@ export function ReachFields({ circuit, part }: { readonly circuit: Circuit; read
           </select>
         </span>
       </div>
-      {isNew && <NewAccess reach={key} close={() => setIsNew(false)} />}
+      {isNew && (
+        <AccessForm
+          className="new-access"
+          make={(label, minutes) => behindNew(key, label, minutes)}
+          close={() => setIsNew(false)}
+        />
+      )}
       <div className="value-pair">
         <ValueField
           label="Minutes"

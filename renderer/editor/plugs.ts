@@ -1,4 +1,4 @@
-import type { Circuit, Connector } from "../../core/circuit/circuit.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
 import { isInLine, terminalPoint, terminalsOf, wireSideOf } from "../../core/circuit/points.ts";
 import { addConnector } from "../../core/edit/commands/addConnector.ts";
 import { fillCavity } from "../../core/edit/commands/fillCavity.ts";
@@ -7,14 +7,6 @@ import type { Part } from "../../core/parts/kind.ts";
 import type { Command } from "../state/action.ts";
 import { firstRows } from "./faceRows.ts";
 import { inTurn } from "./inTurn.ts";
-
-/** The connectors that carry terminals of a part; of an in-line joint its own face. */
-export function plugsOf({ connectors }: Circuit, part: Part): readonly Connector[] {
-  if (isInLine(part)) return connectors.filter(({ id }) => id === part.id);
-  return connectors.filter(({ cavities }) =>
-    Object.values(cavities ?? {}).some((point) => point.startsWith(`${part.id}.`)),
-  );
-}
 
 /** Whether a part can sit in a connector: what only joins has studs and legs, and a joint has its own face. */
 export function takesPlug(part: Part): boolean {

@@ -4,8 +4,8 @@ import { addAccess } from "../../core/edit/commands/addAccess.ts";
 import { setReach } from "../../core/edit/commands/setReach.ts";
 import type { Part } from "../../core/parts/kind.ts";
 import type { Command } from "../state/action.ts";
+import { plugsOf } from "../state/places.ts";
 import { inTurn } from "./inTurn.ts";
-import { plugsOf } from "./plugs.ts";
 
 /**
  * What the reach of a part is written under: itself, or its plug where only that is written, since what is written of a
@@ -34,14 +34,15 @@ export function minutesChanged(key: string, typed: string): Command {
   };
 }
 
-/** A new access group, and the thing behind it. */
-export function behindNew(key: string, label: string, minutes: string): Command {
+/** A new access group with its minutes as typed; the empty text is no time. Refuses a wrong amount, and as `addAccess` does. */
+export function newAccess(label: string, minutes: string): Command {
   return (bench) => {
     const amount = minutes.trim() === "" ? { ok: true as const, value: 0 } : parseAmount(minutes, "min");
-    if (!amount.ok) return amount;
-    return inTurn(
-      (first) => addAccess(first, { label, minutes: amount.value }),
-      (then) => reachChanged(key, "access", then.circuit.access.at(-1)?.id)(then),
-    )(bench);
+    return amount.ok ? addAccess(bench, { label, minutes: amount.value }) : amount;
   };
+}
+
+/** A new access group, and the thing behind it. */
+export function behindNew(key: string, label: string, minutes: string): Command {
+  return inTurn(newAccess(label, minutes), (then) => reachChanged(key, "access", then.circuit.access.at(-1)?.id)(then));
 }

@@ -1,18 +1,13 @@
+import { PAPER_WORDS } from "../../core/base/words/paper.ts";
+import { SHEET_WORDS } from "../../core/base/words/sheet.ts";
 import type { StateCount } from "../state/counts.ts";
 import { LineSample } from "./LineSample.tsx";
 import { StateGlyph } from "./StateGlyph.tsx";
 
 /** Short words of the key; the full ones stand wherever there is room. */
 const WORDS: Readonly<Record<StateCount["key"], string>> = {
-  powered: "powered",
-  "always-fed": "always fed",
-  "powered-through-load": "powered through a load",
-  grounded: "grounded",
-  "grounded-through-load": "grounded through a load",
-  between: "between",
-  floating: "floating",
-  clash: "clash",
-  undecided: "undecided",
+  ...PAPER_WORDS.legend,
+  "always-fed": SHEET_WORDS.alwaysFed,
 };
 
 /** Glyph, line, count and word of one state. */

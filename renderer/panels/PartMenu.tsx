@@ -2,7 +2,7 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { kindOf } from "../../core/parts/catalogue.ts";
 import type { Part } from "../../core/parts/kind.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
-import { connectorsOf } from "../state/places.ts";
+import { plugIdsOf } from "../state/places.ts";
 import { partNow } from "../state/views.ts";
 import { PartActs } from "./PartActs.tsx";
 import { PartValues } from "./PartValues.tsx";
@@ -17,7 +17,7 @@ interface Shown {
 export function PartMenu({ circuit, part, close }: Shown) {
   const { dispatch } = useAppStore();
   const now = useApp((state) => partNow(state, part.id));
-  const plugs = connectorsOf(circuit).filter(({ id }) => id === part.id || carries(circuit, id, part.id));
+  const plugs = plugIdsOf(circuit, part);
   return (
     <>
       <header className="menu-head">
@@ -38,7 +38,7 @@ export function PartMenu({ circuit, part, close }: Shown) {
         >
           Edit this part
         </button>
-        {plugs.map(({ id }) => (
+        {plugs.map((id) => (
           <button
             key={id}
             type="button"
@@ -59,9 +59,4 @@ export function PartMenu({ circuit, part, close }: Shown) {
       </details>
     </>
   );
-}
-
-function carries({ connectors }: Circuit, connector: string, part: string): boolean {
-  const found = connectors.find(({ id }) => id === connector);
-  return Object.values(found?.cavities ?? {}).some((point) => point.startsWith(`${part}.`));
 }

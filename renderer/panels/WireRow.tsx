@@ -1,9 +1,11 @@
 import { memo } from "react";
 import type { Circuit, Wire } from "../../core/circuit/circuit.ts";
-import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { useApp } from "../state/AppContext.tsx";
+import type { Thing } from "../state/state.ts";
 import { circuitNow, differsWire, liveShown } from "../state/views.ts";
 import { wireWords } from "../words/live.ts";
 import { FaultPick } from "./FaultPick.tsx";
+import { RowHead, useIsChosen } from "./RowHead.tsx";
 import { StateGlyph } from "./StateGlyph.tsx";
 import { WireCode } from "./WireCode.tsx";
 
@@ -15,24 +17,16 @@ export const WireRow = memo(function WireRow({
   readonly wire: Wire;
   readonly set: Circuit["colourCodes"];
 }) {
-  const { dispatch } = useAppStore();
   const circuit = useApp(circuitNow);
-  const isChosen = useApp(({ open }) => open?.chosen?.is === "wire" && open.chosen.id === wire.id);
+  const thing: Thing = { is: "wire", id: wire.id };
+  const isChosen = useIsChosen(thing);
   const now = useApp((state) => wireWords(liveShown(state)?.wires.get(wire.id)));
   const from = useApp((state) => liveShown(state)?.wires.get(wire.id)?.state[0] ?? null);
   const to = useApp((state) => liveShown(state)?.wires.get(wire.id)?.state[1] ?? null);
   const differs = useApp((state) => differsWire(state, wire.id));
   return (
     <li className={isChosen ? "row is-chosen" : "row"}>
-      <button
-        type="button"
-        className="row-head"
-        aria-expanded={isChosen}
-        onClick={() =>
-          dispatch(isChosen ? { do: "choose", thing: null } : { do: "find", thing: { is: "wire", id: wire.id } })
-        }
-      >
-        <b className="together">{wire.id}</b>
+      <RowHead thing={thing} isChosen={isChosen}>
         <span className="row-about">
           {wire.colour !== undefined && <WireCode code={wire.colour} set={set} />}
           <span className="together">{wire.from}</span> to <span className="together">{wire.to}</span>
@@ -45,7 +39,7 @@ export const WireRow = memo(function WireRow({
             {differs && <b> differs</b>}
           </span>
         </span>
-      </button>
+      </RowHead>
       {isChosen && circuit && (
         <div className="row-acts">
           <FaultPick circuit={circuit} target={wire.id} />

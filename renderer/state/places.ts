@@ -1,7 +1,8 @@
 import type { PartId, PointId, WireId } from "../../core/base/ids.ts";
 import { remember } from "../../core/base/memo.ts";
-import type { Circuit } from "../../core/circuit/circuit.ts";
-import { pointAt } from "../../core/circuit/points.ts";
+import type { Circuit, Connector } from "../../core/circuit/circuit.ts";
+import { isInLine, pointAt } from "../../core/circuit/points.ts";
+import type { Part } from "../../core/parts/kind.ts";
 import type { Thing } from "./state.ts";
 
 /** The part on which a point lies: of a cavity, the one whose terminal it carries; undefined for an empty place. */
@@ -58,4 +59,17 @@ export function thingsOnPage(circuit: Circuit, page: string): readonly Thing[] {
   const parts = circuit.parts.filter(({ id }) => circuit.placement.parts[id]?.page === page);
   const wires = wiresByPage(circuit).get(page) ?? [];
   return [...parts.map(({ id }): Thing => ({ is: "part", id })), ...wires.map((id): Thing => ({ is: "wire", id }))];
+}
+
+/** The connectors that carry terminals of a part; of an in-line joint its own face. */
+export function plugsOf({ connectors }: Circuit, part: Part): readonly Connector[] {
+  if (isInLine(part)) return connectors.filter(({ id }) => id === part.id);
+  return connectors.filter(({ cavities }) =>
+    Object.values(cavities ?? {}).some((point) => point.startsWith(`${part.id}.`)),
+  );
+}
+
+/** Ids of what can be pulled from a part: its plugs, or an in-line joint itself. */
+export function plugIdsOf(circuit: Circuit, part: Part): readonly string[] {
+  return isInLine(part) ? [part.id] : plugsOf(circuit, part).map(({ id }) => id);
 }

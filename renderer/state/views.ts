@@ -178,16 +178,11 @@ export function partNow(state: AppState, part: string): string {
     .join(", ");
 }
 
-const chosenBy = new WeakMap<Open, readonly Thing[]>();
+const only = remember((thing: Thing): readonly Thing[] => [thing]);
+const together = remember(({ chosen, also }: Open): readonly Thing[] => (chosen ? [chosen, ...also] : also));
 
-/** All that is chosen, the first of it first. */
+/** All that is chosen, the first of it first; the same list for the same choice. */
 export function chosenNow({ open }: AppState): readonly Thing[] {
   if (!open?.chosen) return NOTHING;
-  if (open.also.length === 0) return only(open.chosen);
-  const known = chosenBy.get(open) ?? [open.chosen, ...open.also];
-  chosenBy.set(open, known);
-  return known;
+  return open.also.length === 0 ? only(open.chosen) : together(open);
 }
-
-/** A list of one thing, the same list for the same thing. */
-const only = remember((thing: Thing): readonly Thing[] => [thing]);

@@ -15,20 +15,8 @@ import { Rig } from "../../core/live/rig.ts";
 import { reach } from "../../core/live/settle.ts";
 import { statesOf } from "../../core/live/standing.ts";
 import { wireOhms } from "../../core/trade/wire.ts";
-import { sample } from "../samples/onTheBench.ts";
+import { SAMPLE_NAMES as SAMPLES, sample } from "../samples/onTheBench.ts";
 import { G1, makeSwitch, ROW, vehicle } from "./vehicle.ts";
-
-const SAMPLES = [
-  "1-roof-vents",
-  "2-exterior-lights",
-  "3-starter",
-  "4-horn",
-  "5-blower",
-  "6-truck-trailer",
-  "7-charging",
-  "8-wiper",
-  "9-liftgate",
-];
 
 function branch(circuit: Circuit, request: BranchRequest): Branch {
   const outcome = branchOf(circuit, request);

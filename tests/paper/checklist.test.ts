@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { gridUnitsOf } from "../../core/drawing/scale.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
 import { SHEET, type Sheet } from "../../core/paper/page.ts";
-import { PAPERS, placingOn } from "../../electron/print/paper.ts";
+import { PAPERS, placingOn } from "../../core/paper/placing.ts";
 import { orders } from "./arbitraries.ts";
 import { COMPLAINT, step, VENT_CIRCUIT, VENT_ORDER } from "./fixtures.ts";
 import { allWords, faultsOf, millimetreBounds, wordsIn } from "./geometry.ts";

@@ -4,20 +4,8 @@ import { branchOf, loadsOf } from "../../core/live/branch.ts";
 import { partsOf, wiresOf } from "../../core/live/branchRow.ts";
 import { SHEET, type Sheet } from "../../core/paper/page.ts";
 import { type StraightInput, straightSheets } from "../../core/paper/straight.ts";
-import { sample } from "../samples/onTheBench.ts";
+import { SAMPLE_NAMES as SAMPLES, sample } from "../samples/onTheBench.ts";
 import { faultsOf } from "./geometry.ts";
-
-const SAMPLES = [
-  "1-roof-vents",
-  "2-exterior-lights",
-  "3-starter",
-  "4-horn",
-  "5-blower",
-  "6-truck-trailer",
-  "7-charging",
-  "8-wiper",
-  "9-liftgate",
-];
 
 function sheetsOf(input: StraightInput): readonly Drawing[] {
   const sheets = straightSheets(input);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { gridUnitsOf } from "../../core/drawing/scale.ts";
-import { isPaper, PAPERS, type Paper, placingOn } from "../../electron/print/paper.ts";
+import { isPaper, PAPERS, type Paper, placingOn } from "../../core/paper/placing.ts";
 
 const sheet = (width: number, height: number) => ({
   width: gridUnitsOf(width),

@@ -3,15 +3,9 @@ import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import { setUp } from "../../core/edit/commands/setUp.ts";
 import type { BranchControl, BranchPart, BranchRow, BranchWire } from "../../core/live/branch.ts";
+import { aboutPart } from "../../core/paper/straightWords.ts";
 import { branchNow, loadNow, loadsListed, workingFor } from "../../renderer/branch/branchNow.ts";
-import {
-  aboutPart,
-  controlText,
-  dropText,
-  standingText,
-  terminalsText,
-  wireAmpsText,
-} from "../../renderer/branch/branchWords.ts";
+import { controlText, dropText, standingText, terminalsText, wireAmpsText } from "../../renderer/branch/branchWords.ts";
 import type { Action } from "../../renderer/state/action.ts";
 import { pdfArgument, sheetsWanted } from "../../renderer/state/printing.ts";
 import { FIRST_SETTINGS } from "../../schemas/settings.ts";

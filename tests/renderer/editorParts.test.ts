@@ -11,11 +11,12 @@ import { arranged, arrangements, firstRows, placeNamed, rowsWords } from "../../
 import { inTurn } from "../../renderer/editor/inTurn.ts";
 import { asked, rowWords } from "../../renderer/editor/moduleWords.ts";
 import { pinsNamed, roleChanged } from "../../renderer/editor/pinActs.ts";
-import { looseTerminals, plugAdded, plugsOf, takesPlug } from "../../renderer/editor/plugs.ts";
+import { looseTerminals, plugAdded, takesPlug } from "../../renderer/editor/plugs.ts";
 import { behindNew, minutesChanged, reachChanged, reachKey } from "../../renderer/editor/reaching.ts";
 import { symbolPicture, withOne } from "../../renderer/editor/symbolPicture.ts";
 import { tableControls } from "../../renderer/editor/tableControls.ts";
 import type { Command } from "../../renderer/state/action.ts";
+import { plugsOf } from "../../renderer/state/places.ts";
 import { after, codeOf, got, VENTS } from "../edit/given.ts";
 
 const BENCH = benchFor(VENTS);

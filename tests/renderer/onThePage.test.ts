@@ -11,19 +11,9 @@ import { HAND } from "../../renderer/canvas/tool.ts";
 import { NO_MARGINS } from "../../renderer/canvas/viewport.ts";
 import { firstPoint, nextPart, readingOrder, walked } from "../../renderer/canvas/walking.ts";
 import { got, VENTS } from "../edit/given.ts";
-import { sample } from "../electron/sample.ts";
+import { SAMPLE_NAMES, sample } from "../samples/onTheBench.ts";
 
-const SAMPLES: readonly (readonly [string, Circuit])[] = [
-  "1-roof-vents",
-  "2-exterior-lights",
-  "3-starter",
-  "4-horn",
-  "5-blower",
-  "6-truck-trailer",
-  "7-charging",
-  "8-wiper",
-  "9-liftgate",
-].map((name) => [name, sample(undefined, name)] as const);
+const SAMPLES: readonly (readonly [string, Circuit])[] = SAMPLE_NAMES.map((name) => [name, sample(name)] as const);
 const LOOKS = ["iec", "na"] as const;
 
 /** What is met on a page of the vents, at rest and in black of IEC. */

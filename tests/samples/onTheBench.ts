@@ -10,6 +10,19 @@ import { kindOf } from "../../core/parts/catalogue.ts";
 import { dropLimit } from "../../core/trade/limits.ts";
 import { readCircuit } from "../../schemas/circuit.ts";
 
+/** Every sample by its name. */
+export const SAMPLE_NAMES: readonly string[] = [
+  "1-roof-vents",
+  "2-exterior-lights",
+  "3-starter",
+  "4-horn",
+  "5-blower",
+  "6-truck-trailer",
+  "7-charging",
+  "8-wiper",
+  "9-liftgate",
+];
+
 /** The circuit of a sample's file, `4-horn`. */
 export function sample(name: string): Circuit {
   const read = readCircuit(readFileSync(new URL(`../../samples/${name}.circuit.json`, import.meta.url)));

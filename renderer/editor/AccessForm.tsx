@@ -1,24 +1,31 @@
 import { type FormEvent, useState } from "react";
-import { behindNew } from "./reaching.ts";
+import type { Command } from "../state/action.ts";
 import { Trouble } from "./Trouble.tsx";
 import { useAsked } from "./useAsk.ts";
 
-/** A new access group for the part: what comes off, and the minutes it takes. */
-export function NewAccess({ reach, close }: { readonly reach: string; readonly close: () => void }) {
+interface Shown {
+  readonly className: string;
+  /** The edit that makes the group of what was typed. */
+  readonly make: (label: string, minutes: string) => Command;
+  readonly close: () => void;
+}
+
+/** A new access group: what comes off, and the minutes it takes. */
+export function AccessForm({ className, make, close }: Shown) {
   const { ask, trouble } = useAsked();
   const [label, setLabel] = useState("");
   const [minutes, setMinutes] = useState("");
   const add = (event: FormEvent): void => {
     event.preventDefault();
-    if (ask(behindNew(reach, label, minutes)) === null) close();
+    if (ask(make(label, minutes)) === null) close();
   };
   return (
-    <form className="new-access" onSubmit={add}>
+    <form className={className} onSubmit={add}>
       <label className="value">
         <span className="value-label small">What comes off</span>
         <span className="field">
           <input
-            // biome-ignore lint/a11y/noAutofocus: it stands where "New…" was just chosen
+            // biome-ignore lint/a11y/noAutofocus: the person has just asked to type here
             autoFocus
             value={label}
             placeholder="Door trim off, 4 clips"
@@ -40,6 +47,7 @@ export function NewAccess({ reach, close }: { readonly reach: string; readonly c
           <span className="unit">min</span>
         </span>
       </label>
+      <Trouble words={trouble} />
       <div className="value-acts">
         <button type="submit" className="button is-low">
           Add
@@ -48,7 +56,6 @@ export function NewAccess({ reach, close }: { readonly reach: string; readonly c
           Leave it
         </button>
       </div>
-      <Trouble words={trouble} />
     </form>
   );
 }

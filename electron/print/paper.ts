@@ -1,1 +1,0 @@
-export { isPaper, PAPERS, type Paper, type Placing, type PrintPalette, placingOn } from "../../core/paper/placing.ts";
