@@ -14,7 +14,17 @@ export function PrintDialog() {
   useEffect(() => dialog.current?.showModal(), []);
   const close = (): void => dispatch({ do: "close-print" });
   return (
-    <dialog className="card print-dialog" ref={dialog} aria-label="Print" onClose={close}>
+    <dialog
+      className="card print-dialog"
+      ref={dialog}
+      aria-label="Print"
+      // Closed by itself it would tell so only a little later, and a key pressed meanwhile would count as the dialog's.
+      onCancel={(event) => {
+        event.preventDefault();
+        close();
+      }}
+      onClose={close}
+    >
       <header className="print-head">
         <h2>Print</h2>
         <button type="button" className="icon-button" aria-label="Close" title="Close (Esc)" onClick={close}>
