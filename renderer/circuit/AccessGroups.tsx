@@ -7,7 +7,7 @@ import { AddAccess } from "./AddAccess.tsx";
 
 /** What must come off to reach parts: the groups, and a way to add one. */
 export function AccessGroups({ circuit }: { readonly circuit: Circuit }) {
-  const [isNew, setIsNew] = useState(false);
+  const [isNew, setIsNew] = useState<boolean | null>(null);
   return (
     <section className="circuit-part" aria-label="Access">
       <h3 className="place-name">Access</h3>
@@ -24,7 +24,13 @@ export function AccessGroups({ circuit }: { readonly circuit: Circuit }) {
       {isNew ? (
         <AddAccess close={() => setIsNew(false)} />
       ) : (
-        <button type="button" className="button is-quiet is-low circuit-add" onClick={() => setIsNew(true)}>
+        <button
+          type="button"
+          // biome-ignore lint/a11y/noAutofocus: it comes back in place of the form that was just left
+          autoFocus={isNew === false}
+          className="button is-quiet is-low circuit-add"
+          onClick={() => setIsNew(true)}
+        >
           <Icon name="add" size={16} />
           Add an access group
         </button>

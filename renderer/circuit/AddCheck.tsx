@@ -1,23 +1,28 @@
 import { useId, useState } from "react";
-import { EXPECTED_WORDS } from "../../core/base/words/wiring.ts";
-import { sentence } from "../../core/base/words.ts";
 import type { Circuit, Expectation } from "../../core/circuit/circuit.ts";
-import { checkFrom } from "../../core/edit/checkFields.ts";
 import { addCheck } from "../../core/edit/commands/addCheck.ts";
 import { Trouble } from "../editor/Trouble.tsx";
+import { useAsk } from "../editor/useAsk.ts";
 import { Icon } from "../panels/Icon.tsx";
-import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { useApp } from "../state/AppContext.tsx";
 import { benchOf } from "../state/state.ts";
 import { conditionNow } from "../state/views.ts";
 import { conditionPhrase } from "../words/condition.ts";
-import { expectationsOf, loadsOf } from "./checking.ts";
+import { expectationsOf, loadAtWork, loadsOf } from "./checking.ts";
+import { checkLabel, expectedWord } from "./checkLabel.ts";
 
 /** A function check of the circuit as it is set now: which load, what it should do, and what the check is called. */
 export function AddCheck({ circuit }: { readonly circuit: Circuit }) {
-  const [isOpen, setOpen] = useState(circuit.checks.length === 0);
+  const [isOpen, setOpen] = useState<boolean | null>(circuit.checks.length === 0 ? true : null);
   if (!isOpen)
     return (
-      <button type="button" className="button is-low add-check" onClick={() => setOpen(true)}>
+      <button
+        type="button"
+        // biome-ignore lint/a11y/noAutofocus: it comes back in place of the form that was just left
+        autoFocus={isOpen === false}
+        className="button is-low add-check"
+        onClick={() => setOpen(true)}
+      >
         <Icon name="add" size={16} />
         Add a check
       </button>
@@ -26,29 +31,26 @@ export function AddCheck({ circuit }: { readonly circuit: Circuit }) {
 }
 
 function CheckForm({ circuit, close }: { readonly circuit: Circuit; readonly close: () => void }) {
-  const { dispatch, getState } = useAppStore();
+  const ask = useAsk();
   const condition = useApp(conditionNow);
   const loads = useApp((state) => loadsOf(benchOf(state)));
   const chosen = useApp(({ open }) => (open?.chosen?.is === "part" ? open.chosen.id : ""));
   const [picked, setPicked] = useState<string | null>(null);
-  const load = picked ?? (loads.some(({ id }) => id === chosen) ? chosen : (loads[0]?.id ?? ""));
+  const atWork = useApp((state) => loadAtWork(benchOf(state)));
+  const load = picked ?? (loads.some(({ id }) => id === chosen) ? chosen : atWork);
   const possible = useApp((state) => expectationsOf(benchOf(state), load));
   const [wanted, setWanted] = useState<Expectation | null>(null);
   const expect = wanted !== null && possible.includes(wanted) ? wanted : (possible[0] ?? "on");
   const [typed, setTyped] = useState<string | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
   const id = useId();
-  const bench = benchOf(getState());
-  if (!bench || loads.length === 0)
+  if (loads.length === 0)
     return <p className="small add-check">A check needs a load: draw a lamp, a motor or a relay first.</p>;
-  const label = typed ?? checkFrom(bench, load, expect).label;
+  const label = typed ?? checkLabel(circuit, load, expect, condition);
   const add = (): void => {
-    const given = { ...checkFrom(bench, load, expect), label };
-    const edit = addCheck(bench, given);
-    setTrouble(edit.ok ? null : sentence(edit.refusal));
-    if (!edit.ok) return;
-    dispatch({ do: "make", command: (now) => addCheck(now, given) });
-    close();
+    const said = ask((bench) => addCheck(bench, { label, condition, load, expect }));
+    setTrouble(said);
+    if (said === null) close();
   };
   return (
     <form
@@ -80,7 +82,7 @@ function CheckForm({ circuit, close }: { readonly circuit: Circuit; readonly clo
           <select value={expect} onChange={(event) => setWanted(event.target.value as Expectation)}>
             {possible.map((each) => (
               <option key={each} value={each}>
-                {EXPECTED_WORDS[each]}
+                {expectedWord(circuit, load, each)}
               </option>
             ))}
           </select>

@@ -1,9 +1,9 @@
 import { type FormEvent, useState } from "react";
-import { InPlace } from "../editor/InPlace.tsx";
 import { Trouble } from "../editor/Trouble.tsx";
 import { useAsked } from "../editor/useAsk.ts";
 import { Icon } from "../panels/Icon.tsx";
 import type { Command } from "../state/action.ts";
+import { CautionField } from "./CautionField.tsx";
 
 interface Shown {
   /** What they are cautions of, for those who do not see where the list stands. */
@@ -28,10 +28,9 @@ export function CautionList({ of, cautions, change }: Shown) {
           // Two cautions may say the same, so that the place alone tells them apart.
           <li key={`${at} ${caution}`} className="caution-row">
             <Icon name="note" size={16} />
-            <InPlace
+            <CautionField
               name={`Caution ${at + 1} of ${of}`}
               value={caution}
-              className="is-wide"
               take={(next) => ask(change(cautions.map((each, index) => (index === at ? next : each))))}
             />
             <button

@@ -5,8 +5,9 @@ import { AccessGroups } from "./AccessGroups.tsx";
 import { CautionList } from "./CautionList.tsx";
 import { CircuitFacts } from "./CircuitFacts.tsx";
 import { Pages } from "./Pages.tsx";
+import { Versions } from "./Versions.tsx";
 
-/** What is written of the circuit as a whole: its title and vehicle, cautions, pages and access groups. */
+/** What is written of the circuit as a whole: its title and vehicle, cautions, pages, access groups and earlier versions. */
 export function CircuitView() {
   const circuit = useApp(circuitNow);
   if (!circuit) return null;
@@ -27,6 +28,7 @@ export function CircuitView() {
       </section>
       <Pages circuit={circuit} />
       <AccessGroups circuit={circuit} />
+      <Versions />
     </div>
   );
 }

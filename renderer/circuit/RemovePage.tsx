@@ -5,6 +5,7 @@ import { Trouble } from "../editor/Trouble.tsx";
 import { useAsked } from "../editor/useAsk.ts";
 import { counted } from "../words/figures.ts";
 import { namedFew, standingOn } from "./pages.ts";
+import { useFocusBack } from "./useFocusBack.ts";
 
 interface Shown {
   readonly circuit: Circuit;
@@ -17,6 +18,7 @@ export function RemovePage({ circuit, page, close }: Shown) {
   const { ask, trouble } = useAsked();
   const others = circuit.pages.filter(({ id }) => id !== page.id);
   const [goal, setGoal] = useState(others[0]?.id ?? "");
+  const focusBack = useFocusBack();
   const standing = standingOn(circuit, page.id);
   const move = (): void => {
     if (ask((bench) => removePage(bench, page.id, goal)) === null) close();
@@ -49,7 +51,14 @@ export function RemovePage({ circuit, page, close }: Shown) {
         <button type="button" className="button is-low" onClick={move}>
           Move and remove
         </button>
-        <button type="button" className="button is-low is-quiet" onClick={close}>
+        <button
+          type="button"
+          className="button is-low is-quiet"
+          onClick={() => {
+            focusBack();
+            close();
+          }}
+        >
           Leave it
         </button>
       </div>

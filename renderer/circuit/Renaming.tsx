@@ -1,5 +1,6 @@
 import { useId, useRef, useState } from "react";
 import { Trouble } from "../editor/Trouble.tsx";
+import { useFocusBack } from "./useFocusBack.ts";
 
 interface Shown {
   /** What is named, for those who do not see where the field stands. */
@@ -15,6 +16,7 @@ export function Renaming({ name, value, take, close }: Shown) {
   const [typed, setTyped] = useState(value);
   const [trouble, setTrouble] = useState<string | null>(null);
   const isDone = useRef(false);
+  const focusBack = useFocusBack();
   const id = useId();
   const leave = (): void => {
     isDone.current = true;
@@ -46,6 +48,7 @@ export function Renaming({ name, value, take, close }: Shown) {
             else return;
             event.preventDefault();
             event.stopPropagation();
+            if (isDone.current) focusBack();
           }}
         />
       </span>

@@ -21,13 +21,13 @@ interface Shown {
 export function RowMenu({ label, acts }: Shown) {
   return (
     <Popover label={label} className="icon-button is-small" place="below" button={<Icon name="more" size={16} />}>
-      {(close) => <ActList acts={acts} close={close} />}
+      {(close) => <ActList acts={acts.map((each) => closing(each, close))} />}
     </Popover>
   );
 }
 
 /** What can be done, one below the other; the first of it has the focus at once. */
-export function ActList({ acts, close }: { readonly acts: readonly RowAct[]; readonly close: () => void }) {
+export function ActList({ acts }: { readonly acts: readonly RowAct[] }) {
   const list = useRef<HTMLUListElement>(null);
   useEffect(() => {
     list.current?.querySelector<HTMLElement>("button:enabled")?.focus();
@@ -36,16 +36,7 @@ export function ActList({ acts, close }: { readonly acts: readonly RowAct[]; rea
     <ul className="menu" ref={list}>
       {acts.map(({ icon, words, act, isOff }) => (
         <li key={words}>
-          <button
-            type="button"
-            className="menu-item"
-            disabled={isOff !== undefined}
-            title={isOff}
-            onClick={() => {
-              close();
-              act();
-            }}
-          >
+          <button type="button" className="menu-item" disabled={isOff !== undefined} title={isOff} onClick={act}>
             <Icon name={icon} size={16} />
             {words}
           </button>
@@ -53,4 +44,15 @@ export function ActList({ acts, close }: { readonly acts: readonly RowAct[]; rea
       ))}
     </ul>
   );
+}
+
+/** The same act, for which the menu is closed first: what it opens may want the focus. */
+function closing({ act, ...shown }: RowAct, close: () => void): RowAct {
+  return {
+    ...shown,
+    act: () => {
+      close();
+      act();
+    },
+  };
 }

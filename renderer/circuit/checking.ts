@@ -27,6 +27,18 @@ function isLoad({ id, kind }: Part, live: Live): boolean {
   return role !== "source" && role !== "protection" && (live.parts.get(id)?.doing ?? null) !== null;
 }
 
+const RESTING: readonly unknown[] = [null, undefined, "off", "released"];
+
+/** Id of the load that a new check is most likely of: one that works now, lamps and motors before relays; "" for none. */
+export function loadAtWork(bench: Bench | null): string {
+  const loads = loadsOf(bench);
+  if (!bench) return "";
+  const { good } = liveNow(bench);
+  const ofRole = loads.filter(({ kind }) => kindOf(kind)?.role === "load");
+  const works = ({ id }: Part): boolean => !RESTING.includes(good.parts.get(id)?.doing);
+  return (ofRole.find(works) ?? loads.find(works) ?? ofRole[0] ?? loads[0])?.id ?? "";
+}
+
 /** What a load can be expected to do by its kind; every other one works, stays off or flashes. */
 const BY_KIND: Readonly<Record<string, readonly Expectation[]>> = {
   motor: ["forward", "reverse", "off", "low", "high"],

@@ -1,3 +1,5 @@
+import type { Page } from "../../core/circuit/circuit.ts";
+import { PageTab } from "../circuit/PageTab.tsx";
 import { useAddPage } from "../circuit/useAddPage.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { pagesNow } from "../state/views.ts";
@@ -13,18 +15,20 @@ const ADD_WIDTH = 40;
 export function PageTabs() {
   const pages = useApp(pagesNow);
   const shown = useApp(({ open }) => open?.page ?? "");
-  const { row, fitting } = useFitting(pages.length, pages.map(({ title }) => title).join("\n"), MORE_WIDTH, ADD_WIDTH);
+  // The dots of the tab shown move all behind it, so that its place counts too.
+  const key = [shown, ...pages.map(({ title }) => title)].join("\n");
+  const { row, fitting } = useFitting(pages.length, key, MORE_WIDTH, ADD_WIDTH);
   const addPage = useAddPage();
-  const numbered = pages.map((page, index) => ({ ...page, number: index + 1 }));
-  const chosen = numbered.find(({ id }) => id === shown);
+  const numbered = pages.map((page, index): NumberedPage => ({ page, number: index + 1 }));
+  const chosen = numbered.find(({ page }) => page.id === shown);
   const first = numbered.slice(0, fitting);
   const inRow = !chosen || first.includes(chosen) ? first : [...first.slice(0, Math.max(0, fitting - 1)), chosen];
-  const inMenu = numbered.filter((page) => !inRow.includes(page));
+  const inMenu = numbered.filter((each) => !inRow.includes(each));
   return (
     <nav className="tabs" aria-label="Pages">
       <div className="tabs-row" ref={row}>
-        {inRow.map((page) => (
-          <Tab key={page.id} page={page} isShown={page.id === shown} />
+        {inRow.map(({ page, number }) => (
+          <PageTab key={page.id} page={page} number={number} isShown={page.id === shown} />
         ))}
         {inMenu.length > 0 && (
           <Popover label="More pages" className="icon-button" place="below" button={<Icon name="more" />}>
@@ -40,31 +44,15 @@ export function PageTabs() {
 }
 
 interface NumberedPage {
-  readonly id: string;
-  readonly title: string;
+  readonly page: Page;
   readonly number: number;
-}
-
-function Tab({ page, isShown }: { readonly page: NumberedPage; readonly isShown: boolean }) {
-  const { dispatch } = useAppStore();
-  return (
-    <button
-      type="button"
-      className={isShown ? "tab is-shown" : "tab"}
-      aria-current={isShown ? "page" : undefined}
-      onClick={() => dispatch({ do: "show-page", page: page.id })}
-    >
-      <span className="tab-number figures">{page.number}</span>
-      {page.title}
-    </button>
-  );
 }
 
 function MorePages({ pages, close }: { readonly pages: readonly NumberedPage[]; readonly close: () => void }) {
   const { dispatch } = useAppStore();
   return (
     <ul className="menu">
-      {pages.map((page) => (
+      {pages.map(({ page, number }) => (
         <li key={page.id}>
           <button
             type="button"
@@ -74,7 +62,7 @@ function MorePages({ pages, close }: { readonly pages: readonly NumberedPage[]; 
               close();
             }}
           >
-            <span className="tab-number figures">{page.number}</span>
+            <span className="tab-number figures">{number}</span>
             {page.title}
           </button>
         </li>

@@ -11,6 +11,7 @@ import { fileNameFor } from "../words/library.ts";
 import type { Action } from "./action.ts";
 import type { Autosave } from "./autosave.ts";
 import { begin } from "./begin.ts";
+import { broughtBack, versionsListed } from "./earlier.ts";
 import { pdfArgument } from "./printing.ts";
 import type { AppStore, Reaction } from "./store.ts";
 
@@ -65,7 +66,7 @@ function gone(store: AppStore): void {
 }
 
 function errandFor(action: Action, going: Going): Promise<void> | null {
-  const { host, store } = going;
+  const { host, store, autosave } = going;
   switch (action.do) {
     case "open-circuit":
       return circuitOpened(going, action.id);
@@ -95,6 +96,10 @@ function errandFor(action: Action, going: Going): Promise<void> | null {
       return circuitSaved(going);
     case "save-pdf":
       return pdfSaved(going);
+    case "list-versions":
+      return autosave.flush().then(() => versionsListed(host, store));
+    case "bring-back":
+      return broughtBack(host, store, action.row);
     case "set":
       return quietly(going, host.ask("settings.set", action.settings), "Not kept.");
     case "opened":

@@ -1,7 +1,7 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
 import type { Verdict } from "../../core/live/judge.ts";
-import type { CircuitRow, OpenedCircuit, SampleRow } from "../../schemas/calls.ts";
+import type { CircuitRow, OpenedCircuit, SampleRow, VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Picture } from "../workers/picture.ts";
 import type { OrderAnswer, Question } from "../workers/question.ts";
@@ -28,6 +28,11 @@ export type HostAction =
   | { readonly do: "save-file" }
   /** Keeps what is on the bench as a circuit of its own, since the stored one was changed elsewhere. */
   | { readonly do: "keep-as-copy" }
+  /** Asks which versions of the circuit on the bench are kept. */
+  | { readonly do: "list-versions" }
+  | { readonly do: "show-older" }
+  /** Brings the circuit back as it was in a version, as an edit of the bench. */
+  | { readonly do: "bring-back"; readonly row: VersionRow }
   /** Changes what the print dialog is to show. */
   | { readonly do: "print-what"; readonly sheets: Partial<PrintWhat> }
   | { readonly do: "save-pdf" }
@@ -44,6 +49,8 @@ export type HostAnswer =
   | { readonly do: "pictured"; readonly key: string; readonly picture: Picture | null }
   | { readonly do: "settled"; readonly settings: Settings }
   | { readonly do: "stored"; readonly id: string; readonly version: number }
+  | { readonly do: "versions-listed"; readonly rows: readonly VersionRow[] }
+  | { readonly do: "versions-troubled"; readonly words: string }
   | { readonly do: "saving"; readonly saved: "saved" | "waiting" | "failed" }
   | { readonly do: "asked"; readonly about: Asked }
   | { readonly do: "paged"; readonly answer: readonly PrintedPage[] }

@@ -2,7 +2,12 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { benchFor } from "../../core/edit/bench.ts";
 import { type Desk, deskFor } from "../../core/edit/history.ts";
 import { HAND } from "../canvas/tool.ts";
-import type { Asking, Open } from "./state.ts";
+import type { Asking, Open, Versions } from "./state.ts";
+
+/** How many versions are shown at first, and how many more at a time. */
+export const VERSIONS_SHOWN = 8;
+
+const NO_VERSIONS: Versions = { rows: null, shown: VERSIONS_SHOWN, trouble: null };
 
 /** Something that was not asked yet. */
 export function notAsked<T>(): Asking<T> {
@@ -34,6 +39,7 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "isTri
     tables: notAsked(),
     verdicts: notAsked(),
     saved: "saved",
+    versions: NO_VERSIONS,
     printing: { what: "sheet", page: null, connector: circuit.connectors[0]?.id ?? "" },
     pages: notAsked(),
   };

@@ -1,7 +1,8 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Host } from "../host/host.ts";
 import type { Picture } from "../workers/picture.ts";
-import { circuitKey, type Shelf, sampleKey } from "./shelf.ts";
+import { circuitKey, type Shelf, sampleKey, versionKey } from "./shelf.ts";
+import type { Open } from "./state.ts";
 import type { AppStore, Reaction } from "./store.ts";
 
 /** Something that draws the picture of a circuit in its own time. */
@@ -12,13 +13,14 @@ interface Wanted {
   readonly read: () => Promise<Circuit | null>;
 }
 
-/** Has the pictures of the shelf drawn, one after the other, each once; only while the library is in sight. */
+/** Has pictures drawn, one after the other, each once: of the shelf, or of the versions shown while a bench is open. */
 export function picturingReaction(host: Host, draw: Drawer): Reaction {
   let isAtWork = false;
   const work = async (store: AppStore): Promise<void> => {
     for (;;) {
       const { shelf, open } = store.getState();
-      const next = open ? undefined : wantedOn(shelf, host)[0];
+      const wanted = open ? versionsOf(open, host) : wantedOn(shelf, host);
+      const next = wanted.find(({ key }) => !Object.hasOwn(shelf.pictures, key));
       if (!next) return;
       store.dispatch({ do: "pictured", key: next.key, picture: null });
       const circuit = await next.read();
@@ -27,7 +29,8 @@ export function picturingReaction(host: Host, draw: Drawer): Reaction {
     }
   };
   return (action, _state, _before, store) => {
-    if (isAtWork || !["shelved", "samples-listed", "close"].includes(action.do)) return;
+    if (isAtWork || !["shelved", "samples-listed", "close", "versions-listed", "show-older"].includes(action.do))
+      return;
     isAtWork = true;
     void work(store)
       .catch(() => {})
@@ -37,7 +40,18 @@ export function picturingReaction(host: Host, draw: Drawer): Reaction {
   };
 }
 
-/** What has no picture yet: the library first, then the samples. */
+/** The versions shown; the present one stands on the bench and is not among them. */
+function versionsOf({ id, versions: { rows, shown } }: Open, host: Host): readonly Wanted[] {
+  if (id === null || rows === null) return [];
+  return rows.slice(1, 1 + shown).map(
+    ({ version }): Wanted => ({
+      key: versionKey(id, version),
+      read: async () => circuitOf(await host.ask("circuits.version", { id, version })),
+    }),
+  );
+}
+
+/** The library first, then the samples. */
 function wantedOn(shelf: Shelf, host: Host): readonly Wanted[] {
   const circuits = shelf.circuits.map(
     (row): Wanted => ({
@@ -51,7 +65,7 @@ function wantedOn(shelf: Shelf, host: Host): readonly Wanted[] {
       read: async () => circuitOf(await host.ask("samples.open", { sample: row.sample })),
     }),
   );
-  return [...circuits, ...samples].filter(({ key }) => !Object.hasOwn(shelf.pictures, key));
+  return [...circuits, ...samples];
 }
 
 function circuitOf(answer: { readonly ok: boolean; readonly value?: { readonly circuit: Circuit } }): Circuit | null {

@@ -1,6 +1,6 @@
 import { readBench } from "./benchText.ts";
 import type { Asked, Remaining } from "./hostAction.ts";
-import { deskWith, openFor } from "./openBench.ts";
+import { deskWith, openFor, VERSIONS_SHOWN } from "./openBench.ts";
 import type { Shelf } from "./shelf.ts";
 import type { AppState, Asking, Open } from "./state.ts";
 
@@ -19,6 +19,9 @@ export function reduceAnswer(state: AppState, action: Remaining): AppState {
       return saving(state, action.saved);
     case "keep-as-copy":
     case "stored":
+    case "versions-listed":
+    case "versions-troubled":
+    case "show-older":
     case "asked":
     case "ordered":
     case "tabled":
@@ -53,6 +56,9 @@ type OfOpen = Extract<
     do:
       | "keep-as-copy"
       | "stored"
+      | "versions-listed"
+      | "versions-troubled"
+      | "show-older"
       | "asked"
       | "ordered"
       | "tabled"
@@ -69,6 +75,12 @@ function reduceOpen(open: Open, action: OfOpen): Open {
       return { ...open, id: null, version: 0, isTrial: false, saved: "waiting" };
     case "stored":
       return { ...open, id: action.id, version: action.version };
+    case "versions-listed":
+      return { ...open, versions: { ...open.versions, rows: action.rows, trouble: null } };
+    case "versions-troubled":
+      return { ...open, versions: { ...open.versions, trouble: action.words } };
+    case "show-older":
+      return { ...open, versions: { ...open.versions, shown: open.versions.shown + VERSIONS_SHOWN } };
     case "asked":
       return withAsking(open, action.about, (asking) => ({ ...asking, isOld: true, trouble: null }));
     case "ordered": {
@@ -134,6 +146,8 @@ function reduceShelf(
     case "duplicate":
     case "remove":
     case "restore":
+    case "list-versions":
+    case "bring-back":
     case "save-file":
     case "save-pdf":
     case "retry":

@@ -38,5 +38,10 @@ export function sampleKey({ sample }: SampleRow): string {
 
 /** Key of a circuit's picture: another version is another picture. */
 export function circuitKey({ id, version }: CircuitRow): string {
+  return versionKey(id, version);
+}
+
+/** Key of the picture of a circuit in one of its versions. */
+export function versionKey(id: string, version: number): string {
   return `circuit:${id}@${version}`;
 }

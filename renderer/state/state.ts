@@ -3,6 +3,7 @@ import type { PositionTable } from "../../core/diagnose/positionTable.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import type { Desk } from "../../core/edit/history.ts";
 import type { Verdict } from "../../core/live/judge.ts";
+import type { VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
@@ -31,6 +32,16 @@ export interface Asking<T> {
   readonly answer: T | null;
   readonly isOld: boolean;
   /** What the program itself got wrong, or null. */
+  readonly trouble: string | null;
+}
+
+/** Versions of the circuit on the bench that the host has kept. */
+export interface Versions {
+  /** Newest first; null while they were not asked for. */
+  readonly rows: readonly VersionRow[] | null;
+  /** How many of them are shown. */
+  readonly shown: number;
+  /** Why they cannot be read, in a sentence; null where they can. */
   readonly trouble: string | null;
 }
 
@@ -75,6 +86,7 @@ export interface Open {
   /** By check: what the circuit does in it with its faults. */
   readonly verdicts: Asking<Readonly<Record<string, Verdict>>>;
   readonly saved: "saved" | "waiting" | "failed";
+  readonly versions: Versions;
   /** What the print dialog is set to, and its pages. */
   readonly printing: PrintWhat;
   readonly pages: Asking<readonly PrintedPage[]>;

@@ -6,6 +6,8 @@ import { ARGUMENTS, CHROMIUM, WINDOW } from "./browser.ts";
 import { freshFolder, startHost } from "./host.ts";
 
 const TIMES = 5;
+/** A browser that is still there so long after it was closed, or failed, is ended. */
+const CLOSE_MS = 3_000;
 
 /** Medians in milliseconds, each from a start of its own. */
 export interface ColdStart {
@@ -27,8 +29,7 @@ export async function coldStart(emptyAddress: string): Promise<ColdStart> {
       const begun = now();
       const host = await startHost();
       const hostMs = now() - begun;
-      const firstPaintMs = await paintOf(host.address, profile.path, begun, "See where every wire");
-      await host.stop();
+      const firstPaintMs = await paintOf(host.address, profile.path, begun, "See where every wire").finally(host.stop);
       // The first time warms the disk.
       if (time >= 0) rows.push({ emptyMs, hostMs, firstPaintMs });
     }
@@ -60,16 +61,21 @@ async function paintOf(address: string, profile: string, begun: number, words: s
       if (port) found(port);
     });
   });
-  const browser = await chromium.connectOverCDP(await debugged);
-  const page = browser.contexts()[0]!.pages()[0]!;
-  // The page must be the one that is meant: its address changes on the way to it.
-  await page.getByText(words).first().waitFor();
-  const painted = await firstPaint(page);
-  const session = await browser.newBrowserCDPSession();
   const ended = once(child, "exit");
-  await session.send("Browser.close");
-  await ended;
-  return painted - begun;
+  try {
+    const browser = await chromium.connectOverCDP(await debugged);
+    const page = browser.contexts()[0]!.pages()[0]!;
+    // The page must be the one that is meant: its address changes on the way to it.
+    await page.getByText(words).first().waitFor();
+    const painted = await firstPaint(page);
+    await (await browser.newBrowserCDPSession()).send("Browser.close");
+    return painted - begun;
+  } finally {
+    // What was closed as a person closes it keeps its profile whole; this is for one that failed.
+    const late = setTimeout(() => child.kill(), CLOSE_MS);
+    await ended;
+    clearTimeout(late);
+  }
 }
 
 /** When the page first painted something, in milliseconds since the epoch. */

@@ -1,0 +1,82 @@
+import { type FormEvent, useId, useState } from "react";
+import { Trouble } from "../editor/Trouble.tsx";
+import { useAsked } from "../editor/useAsk.ts";
+import type { Command } from "../state/action.ts";
+import { useFocusBack } from "./useFocusBack.ts";
+
+/** What a person writes of a scene. */
+export interface SceneWords {
+  readonly label: string;
+  readonly caption: string;
+}
+
+interface Shown {
+  /** What the form is called, for those who do not see where it stands. */
+  readonly name: string;
+  readonly words: SceneWords;
+  /** The word on the button that takes it. */
+  readonly act: string;
+  readonly change: (words: SceneWords) => Command;
+  readonly close: () => void;
+}
+
+/** Name and caption of a scene. What is refused says why and stays as it was typed. */
+export function SceneForm({ name, words, act, change, close }: Shown) {
+  const { ask, trouble } = useAsked();
+  const [label, setLabel] = useState(words.label);
+  const [caption, setCaption] = useState(words.caption);
+  const focusBack = useFocusBack();
+  const id = useId();
+  const leave = (): void => {
+    focusBack();
+    close();
+  };
+  const take = (event: FormEvent): void => {
+    event.preventDefault();
+    if (ask(change({ label, caption })) === null) leave();
+  };
+  return (
+    <form
+      className="circuit-form scene-form"
+      aria-label={name}
+      onSubmit={take}
+      onKeyDown={(event) => {
+        if (event.key === "Escape") leave();
+      }}
+    >
+      <label className="value">
+        <span className="value-label small">Name</span>
+        <span className={trouble === null ? "field" : "field is-wrong"}>
+          <input
+            // biome-ignore lint/a11y/noAutofocus: the person has just asked to type here
+            autoFocus
+            value={label}
+            autoComplete="off"
+            aria-invalid={trouble !== null}
+            aria-describedby={trouble === null ? undefined : id}
+            onFocus={(event) => event.target.select()}
+            onChange={(event) => setLabel(event.target.value)}
+          />
+        </span>
+      </label>
+      <label className="scene-caption">
+        <span className="value-label small">What is to be seen</span>
+        <textarea
+          rows={3}
+          value={caption}
+          placeholder="The lamp dims as soon as the motor runs: they share a ground."
+          onChange={(event) => setCaption(event.target.value)}
+        />
+      </label>
+      <Trouble words={trouble} id={id} />
+      <div className="value-acts">
+        <button type="submit" className="button is-low">
+          {act}
+        </button>
+        <button type="button" className="button is-low is-quiet" onClick={leave}>
+          Leave it
+        </button>
+      </div>
+    </form>
+  );
+}
