@@ -3,6 +3,7 @@ import { accessLoops, isReachable } from "../core/circuit/checkReach.ts";
 import type { Circuit, Condition } from "../core/circuit/circuit.ts";
 import { connectorAt, controlAt, parsePoint, partAt } from "../core/circuit/points.ts";
 import { partRefusal, twice } from "./partRules.ts";
+import { underlayRefusal } from "./underlayRules.ts";
 
 /**
  * The first thing in a circuit of the right shape that does not hold together: an id used twice, a name that names
@@ -11,6 +12,7 @@ import { partRefusal, twice } from "./partRules.ts";
 export function circuitRefusal(circuit: Circuit): Refusal | null {
   return (
     idsRefusal(circuit) ??
+    underlayRefusal(circuit) ??
     first(circuit.parts, (part, index) => partRefusal(circuit, part, `parts[${index}]`)) ??
     first(circuit.connectors, (_, index) => connectorRefusal(circuit, index)) ??
     carriedTwice(circuit) ??

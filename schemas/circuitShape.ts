@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { type Circuit, EXPECTATIONS } from "../core/circuit/circuit.ts";
+import { type Circuit, EXPECTATIONS, PICTURE_TYPES } from "../core/circuit/circuit.ts";
 import { LIMITS } from "./limits.ts";
 
 // ---------------------------------------------------------------- names
@@ -53,6 +53,10 @@ const whenThen = z.strictObject({
   joins,
 });
 
+const pixels = z.int().min(1).max(LIMITS.pictureSide);
+const pixelSpot = z.number().min(0).max(LIMITS.pictureSide);
+const printed = z.strictObject({ underlay: id, x: pixelSpot, y: pixelSpot });
+
 const part = z.strictObject({
   id: partId,
   kind: z.string().min(1).max(LIMITS.idLength),
@@ -65,15 +69,39 @@ const part = z.strictObject({
     .record(terminal, z.enum(["supply", "ground", "input", "drives-high", "drives-low", "unknown"]))
     .exactOptional(),
   table: z.array(whenThen).max(LIMITS.rules).exactOptional(),
+  printed: printed.exactOptional(),
 });
 
 // ---------------------------------------------------------------- pages, wires, connectors, trim
+
+const millimetres = z.number().min(-LIMITS.cornerMm).max(LIMITS.cornerMm);
+const cutCorner = z.tuple([pixelSpot, pixelSpot]);
+const pageCorner = z.tuple([millimetres, millimetres]);
+
+const underlay = z.strictObject({
+  id,
+  title: label,
+  image: z.strictObject({
+    sha256: z.string().regex(/^[0-9a-f]{64}$/),
+    mime: z.enum(PICTURE_TYPES),
+    widthPx: pixels,
+    heightPx: pixels,
+  }),
+  cut: z.tuple([cutCorner, cutCorner, cutCorner, cutCorner]).exactOptional(),
+  corners: z.tuple([pageCorner, pageCorner, pageCorner, pageCorner]),
+  opacity: z.number().min(0).max(1).exactOptional(),
+  contrast: z.number().min(0.5).max(4).exactOptional(),
+  whiteOut: z.boolean().exactOptional(),
+  isLocked: z.boolean().exactOptional(),
+  isHidden: z.boolean().exactOptional(),
+});
 
 const page = z.strictObject({
   id,
   title: label,
   widthMm: z.number().min(50).max(5_000),
   heightMm: z.number().min(50).max(5_000),
+  underlays: z.array(underlay).max(LIMITS.underlays).exactOptional(),
 });
 
 const wire = z.strictObject({
@@ -84,6 +112,7 @@ const wire = z.strictObject({
   mm2: z.number().min(0.01).max(500).exactOptional(),
   metres: z.number().min(0).max(1_000).exactOptional(),
   ohms: z.union([z.number().min(0).max(1e6), z.null()]).exactOptional(),
+  printed: printed.exactOptional(),
 });
 
 const connector = z.strictObject({

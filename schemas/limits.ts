@@ -22,4 +22,14 @@ export const LIMITS = {
   labelLength: 160,
   textLength: 1_000,
   grid: 10_000,
+  /** Printed pages under one page. */
+  underlays: 40,
+  /** Longer side of a picture, in pixels. */
+  pictureSide: 12_000,
+  /** Pixels of a picture: A3 at 300 dots an inch is 17.4 million. */
+  picturePixels: 24_000_000,
+  /** Bytes of a picture's file. */
+  pictureBytes: 24_000_000,
+  /** How far off its page, in millimetres, a corner of a printed page may lie. */
+  cornerMm: 20_000,
 } as const;

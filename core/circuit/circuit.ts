@@ -6,17 +6,54 @@ import type {
   Millimetres,
   Minutes,
   Ohms,
+  Share,
   SquareMillimetres,
   Volts,
 } from "../base/units.ts";
-import type { Part } from "../parts/kind.ts";
+import type { Quad } from "../drawing/projection.ts";
+import type { Part, Printed } from "../parts/kind.ts";
 
-/** A printed page of the circuit. */
+/** Formats in which pictures of printed pages are kept. */
+export const PICTURE_TYPES = ["image/png", "image/jpeg", "image/webp"] as const;
+
+/** A picture, which is kept apart from the circuit and named by its content. */
+export interface Picture {
+  /** SHA-256 of its bytes, 64 signs in lower case. */
+  readonly sha256: string;
+  readonly mime: (typeof PICTURE_TYPES)[number];
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+/** A page of the printed schematic that lies under the drawing of a page. */
+export interface Underlay {
+  readonly id: string;
+  /** Where it comes from: the file's name and the page in it. */
+  readonly title: string;
+  readonly image: Picture;
+  /** What of the picture is shown, in its pixels: the paper's corners in a photograph. Absent: all of it. */
+  readonly cut?: Quad;
+  /** Where the four corners of that lie on the page, in millimetres. */
+  readonly corners: Quad;
+  /** 1 covers what is below, 0 cannot be seen; `FIRST_LOOK` where absent. */
+  readonly opacity?: Share;
+  /** 1 as it is, 2 twice as far from middle grey. */
+  readonly contrast?: number;
+  /** Whether paper and shadows on it are made white, so that only what is printed is left. */
+  readonly whiteOut?: boolean;
+  /** Locked, it cannot be moved by mistake. */
+  readonly isLocked?: boolean;
+  readonly isHidden?: boolean;
+}
+
+/** A page of the circuit. */
 export interface Page {
   readonly id: string;
   readonly title: string;
   readonly widthMm: Millimetres;
   readonly heightMm: Millimetres;
+  /** Printed pages under its drawing, the lowest first. */
+  readonly underlays?: readonly Underlay[];
 }
 
 /** A conductor between two points. `ohms` measured or given outright beats size and length. */
@@ -29,6 +66,7 @@ export interface Wire {
   readonly mm2?: SquareMillimetres;
   readonly metres?: Metres;
   readonly ohms?: Ohms | null;
+  readonly printed?: Printed;
 }
 
 /** A housing: rows of numbered places seen from the wire side, and the part terminal each place carries. */

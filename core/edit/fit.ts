@@ -3,6 +3,7 @@ import { isReachable } from "../circuit/checkReach.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { parsePoint, partAt, pointAt } from "../circuit/points.ts";
 import { restPose } from "../circuit/sheetPose.ts";
+import { underlaysOf } from "../circuit/underlays.ts";
 import { conditionRefusal } from "../live/condition.ts";
 import { faultText, parseFault } from "../live/fault.ts";
 import { kindOf } from "../parts/catalogue.ts";
@@ -117,7 +118,16 @@ function circuitRefusal(circuit: Circuit): Refusal | null {
     first(circuit.checks, ({ load, condition }) =>
       partAt(circuit, load) ? namesRefusal(circuit, condition) : refuse("part-unknown", { part: load }).refusal,
     ) ??
-    first(circuit.scenes, ({ condition }) => namesRefusal(circuit, condition))
+    first(circuit.scenes, ({ condition }) => namesRefusal(circuit, condition)) ??
+    tiesRefusal(circuit)
+  );
+}
+
+/** What is tied to a printed page that is not there. */
+function tiesRefusal(circuit: Circuit): Refusal | null {
+  const underlays = new Set(underlaysOf(circuit).map(({ underlay }) => underlay.id));
+  return first([...circuit.parts, ...circuit.wires], ({ printed }) =>
+    printed ? unless(underlays.has(printed.underlay), "underlay-unknown", { underlay: printed.underlay }) : null,
   );
 }
 

@@ -33,7 +33,7 @@ export function copied(circuit: Circuit, ids: readonly string[]): Fragment {
   const kept = new Set(connectors.map(({ id }) => id));
   const wires = circuit.wires.flatMap((wire): readonly Wire[] => {
     const [from, to] = [endOn(circuit, wire.from, chosen, kept), endOn(circuit, wire.to, chosen, kept)];
-    return from === null || to === null ? [] : [{ ...wire, from, to }];
+    return from === null || to === null ? [] : [untied({ ...wire, from, to })];
   });
   const { x, y } = originOf(circuit, [...chosen]);
   return {
@@ -41,7 +41,7 @@ export function copied(circuit: Circuit, ids: readonly string[]): Fragment {
     version: 1,
     nominalVolts: circuit.nominalVolts,
     colourCodes: circuit.colourCodes,
-    parts: circuit.parts.filter(({ id }) => chosen.has(id)),
+    parts: circuit.parts.filter(({ id }) => chosen.has(id)).map(untied),
     wires,
     connectors,
     places: Object.fromEntries(
@@ -56,6 +56,12 @@ export function copied(circuit: Circuit, ids: readonly string[]): Fragment {
       }),
     ),
   };
+}
+
+/** A copy was not redrawn from a printed page. */
+function untied<T extends Part | Wire>(thing: T): T {
+  const { printed: _, ...rest } = thing;
+  return thing.printed ? (rest as T) : thing;
 }
 
 /** The top left of the parts that stand on a page, in grid units; the page's own corner where none does. */

@@ -35,6 +35,14 @@ export interface WhenThen {
 /** What a module's pin is: an input, an output that drives, or not known. */
 export type PinRole = "supply" | "ground" | "input" | "drives-high" | "drives-low" | "unknown";
 
+/** The spot of a printed page from which something was redrawn, in pixels of its picture. */
+export interface Printed {
+  /** Id of the printed page. */
+  readonly underlay: string;
+  readonly x: number;
+  readonly y: number;
+}
+
 /** A part as the circuit file writes it. Only what differs from the kind's defaults need be in `settings`. */
 export interface Part {
   readonly id: PartId;
@@ -50,6 +58,7 @@ export interface Part {
   /** Modules: what each pin is, and the table that closes its inner contacts. */
   readonly pins?: Readonly<Record<string, PinRole>>;
   readonly table?: readonly WhenThen[];
+  readonly printed?: Printed;
 }
 
 // ---------------------------------------------------------------- electrical model

@@ -3,6 +3,7 @@ import type { Cases } from "./cases/cases.ts";
 import { CONNECTOR_CASES } from "./cases/connectors.ts";
 import { PART_CASES } from "./cases/parts.ts";
 import { HEAD_CASES, PLACE_CASES } from "./cases/places.ts";
+import { PRINTED_CASES } from "./cases/printed.ts";
 import { STANDING_CASES } from "./cases/standing.ts";
 import { TABLE_CASES } from "./cases/tables.ts";
 import { VALUE_CASES } from "./cases/values.ts";
@@ -18,4 +19,5 @@ export const CASES: Readonly<Record<CommandId, Cases>> = {
   ...TABLE_CASES,
   ...PLACE_CASES,
   ...HEAD_CASES,
+  ...PRINTED_CASES,
 };

@@ -45,6 +45,11 @@ const DOES_MORE_EACH_TIME: readonly CommandId[] = [
   "add-page",
   "remove-scene",
   "reorder-scene",
+  "add-underlay",
+  "move-underlay",
+  "turn-underlay",
+  "scale-underlay",
+  "crop-underlay",
 ];
 
 describe.each(LISTED)("$id", ({ id, make, cases }) => {

@@ -33,6 +33,7 @@ import { KINDS } from "../../core/parts/catalogue.ts";
 import { readCircuit } from "../../schemas/circuit.ts";
 import { fragmentText, readFragment } from "../../schemas/fragment.ts";
 import { after, expectAlike, expectSame, expectSound, frozen, got, SMALL } from "../edit/given.ts";
+import { PRINTED_BY_LOT, PRINTED_REFUSED } from "./printedByLot.ts";
 
 const SAMPLES = ["1-roof-vents", "2-exterior-lights", "6-truck-trailer", "8-wiper"].map((name) =>
   got(readCircuit(readFileSync(new URL(`../../samples/${name}.circuit.json`, import.meta.url)))),
@@ -94,6 +95,7 @@ const MAKES: Readonly<Partial<Record<CommandId, Make>>> = {
     bench.circuit.connectors.length === 0
       ? nothing
       : renameConnector(bench, one(bench.circuit.connectors).id, `C${number() % 30}`),
+  ...PRINTED_BY_LOT,
   "throw-control": (bench, { one }) => {
     const control = one(controlsOf(bench.circuit));
     return control ? throwControl(bench, control.key, one(control.control.positions).name) : nothing;
@@ -127,6 +129,7 @@ const ONLY_SHOW: readonly string[] = [
   "rename-part",
   "rename-wire",
   "rename-connector",
+  ...Object.keys(PRINTED_BY_LOT),
 ];
 
 /** Codes of the problems of a circuit, each as often as it is there, but for some. */
@@ -145,6 +148,7 @@ const REFUSED = [
   "pages-several",
   "parts-few",
   "terminals-lost",
+  ...PRINTED_REFUSED,
 ];
 
 function run(start: Circuit, steps: readonly (readonly [string, Lots])[]): void {

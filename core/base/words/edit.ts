@@ -1,8 +1,10 @@
+import { PRINTED_TITLES, PRINTED_WORDS } from "./printed.ts";
 import { WIRING_TITLES, WIRING_WORDS } from "./wiring.ts";
 
 /** Sentences for edits that cannot be made, and for amounts that cannot be read. */
 export const EDIT_WORDS: Readonly<Record<string, string>> = {
   ...WIRING_WORDS,
+  ...PRINTED_WORDS,
   "already-so": "{what} is so already.",
   "edit-gone": "There is no {what} {id} any more.",
   "edit-place": "There is no place {at} in the list of {what}.",
@@ -118,6 +120,7 @@ export const WIRE_AMOUNTS = { mm2: "The size of a wire", metres: "Its length", o
 /** Titles of the commands by id. */
 export const COMMAND_WORDS: Readonly<Record<string, string>> = {
   ...WIRING_TITLES,
+  ...PRINTED_TITLES,
   "throw-control": "Throw",
   "let-go": "Let go",
   "rest-all": "All at rest",

@@ -20,6 +20,7 @@ import { moveThings } from "./moveThings.ts";
 import { observeCheck } from "./observeCheck.ts";
 import { paste } from "./paste.ts";
 import { plantFault } from "./plantFault.ts";
+import { PRINTED_COMMANDS } from "./printed.ts";
 import { pullApart } from "./pullApart.ts";
 import { pushHome } from "./pushHome.ts";
 import { putIn } from "./putIn.ts";
@@ -97,6 +98,7 @@ export const COMMANDS = [
   { id: "align-things", key: null, make: alignThings },
   { id: "distribute-things", key: null, make: distributeThings },
   ...WIRING_COMMANDS,
+  ...PRINTED_COMMANDS,
 ] as const satisfies readonly Command[];
 
 /** Id of a command. */

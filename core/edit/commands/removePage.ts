@@ -7,10 +7,11 @@ import type { Edit } from "../edit.ts";
 import { editOf } from "../editOf.ts";
 import { pageOf } from "../pageFields.ts";
 import { placing } from "../standOnPage.ts";
+import { untying } from "../tying.ts";
 
 /**
- * Takes a page out. Parts that stand on it go to the page that is named, each to the same place there. Refuses
- * `page-unknown`, `page-in-use` while parts stand on it and no other page is named, and `off-the-page`.
+ * Takes a page out, and the printed pages under it. Parts that stand on it go to the page that is named, each to the same
+ * place there. Refuses `page-unknown`, `page-in-use` while parts stand on it and no other page is named, and `off-the-page`.
  */
 export function removePage(bench: Bench, id: string, goal?: string): Outcome<Edit> {
   const { circuit } = bench;
@@ -20,7 +21,12 @@ export function removePage(bench: Bench, id: string, goal?: string): Outcome<Edi
   if (standing.length > 0 && (goal === undefined || goal === id)) {
     return refuse("page-in-use", { page: page.value.title, parts: standing.length });
   }
-  const changes: Change[] = [];
+  const changes: Change[] = [
+    ...untying(
+      circuit,
+      (page.value.underlays ?? []).map((underlay) => underlay.id),
+    ),
+  ];
   for (const [part, place] of standing) {
     const placed = placing(circuit, partAt(circuit, part)!, { ...place, page: goal! });
     if (!placed.ok) return placed;

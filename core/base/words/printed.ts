@@ -1,0 +1,59 @@
+/** Sentences for printed pages that cannot be brought in, laid down or tied as asked. */
+export const PRINTED_WORDS = {
+  "underlay-unknown": "There is no printed page {underlay}.",
+  "underlay-locked": '"{title}" is locked; unlock it first.',
+  "underlays-many": "Under one page lie {most} printed pages at most.",
+  "underlay-off-page": '"{title}" would lie off the page.',
+  "corners-fold": "Four corners go round a page clockwise without folding it; these do not.",
+  "corners-far": "A corner lies {most} mm off the page at most.",
+  "spot-off-picture": "This spot lies off the picture.",
+  "look-limits": "{what} goes from {min} to {max}, not {value}.",
+  "picture-pixels": "A picture has at most {most} million pixels.",
+  "picture-described": "This is no description of a picture.",
+  "scale-limits": "A printed page can be scaled from {min} to {max} times at once, not {value}.",
+  "not-tied": "{what} is tied to no printed page.",
+} as const;
+
+/** What is said to have limits. */
+export const LOOK_AMOUNTS = { opacity: "Strength", contrast: "Contrast" } as const;
+
+/** Names of edits of printed pages, as they stand after "Undo". */
+export const PRINTED_NAMES = {
+  add: (title: string) => `put "${title}" under the drawing`,
+  move: (title: string) => `move "${title}"`,
+  turn: (title: string) => `turn "${title}"`,
+  scale: (title: string) => `scale "${title}"`,
+  place: (title: string) => `lay "${title}" another way`,
+  straighten: (title: string) => `make "${title}" square`,
+  crop: (title: string) => `crop "${title}"`,
+  look: {
+    opacity: (title: string) => `fade "${title}"`,
+    contrast: (title: string) => `change the contrast of "${title}"`,
+    whiteOut: (title: string, isOn: boolean) =>
+      isOn ? `make the paper of "${title}" white` : `show the paper of "${title}"`,
+    isHidden: (title: string, isOn: boolean) => (isOn ? `hide "${title}"` : `show "${title}"`),
+  },
+  lock: (title: string, isLocked: boolean) => (isLocked ? `lock "${title}"` : `unlock "${title}"`),
+  retitle: (title: string) => `retitle printed page "${title}"`,
+  remove: (title: string) => `take "${title}" away from under the drawing`,
+  reorder: (title: string) => `lay "${title}" above or below others`,
+  tie: (what: string, title: string) => `tie ${what} to its place on "${title}"`,
+  untie: (what: string) => `untie ${what} from the printed page`,
+} as const;
+
+/** Titles of the commands for printed pages, by id. */
+export const PRINTED_TITLES = {
+  "add-underlay": "Put a printed page under the drawing",
+  "move-underlay": "Move the printed page",
+  "turn-underlay": "Turn the printed page",
+  "scale-underlay": "Scale the printed page",
+  "place-underlay": "Lay the printed page",
+  "crop-underlay": "Crop the printed page",
+  "show-underlay": "Look of the printed page",
+  "lock-underlay": "Lock the printed page",
+  "retitle-underlay": "Title of the printed page",
+  "remove-underlay": "Remove the printed page",
+  "reorder-underlay": "Order of the printed pages",
+  "tie-to-print": "Tie to the printed page",
+  "untie-from-print": "Untie from the printed page",
+} as const;
