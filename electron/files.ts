@@ -5,21 +5,39 @@ import { type Outcome, ok, refuse } from "../core/base/outcome.ts";
 import type { Circuit } from "../core/circuit/circuit.ts";
 import { readCircuit } from "../schemas/circuit.ts";
 import { LIMITS } from "../schemas/limits.ts";
+import { isArchive } from "./pack/entries.ts";
+import { type Packed, unpackCircuit } from "./pack/pack.ts";
 
-/** Reads a circuit file. A missing, unreadable or too large file is refused before anything is parsed. */
-export async function readCircuitFile(path: string): Promise<Outcome<Circuit>> {
+/** Enough of a file to tell an archive. */
+const HEAD_BYTES = 4;
+
+/**
+ * Reads a circuit file, plain or packed with its pictures. A missing, unreadable or too large file is refused before anything
+ * is parsed.
+ */
+export async function readPackedFile(path: string): Promise<Outcome<Packed>> {
   const bytes = await readBytes(path);
-  return bytes.ok ? readCircuit(bytes.value) : bytes;
+  if (!bytes.ok) return bytes;
+  if (isArchive(bytes.value)) return unpackCircuit(bytes.value);
+  const circuit = readCircuit(bytes.value);
+  return circuit.ok ? ok({ circuit: circuit.value, pictures: [] }) : circuit;
+}
+
+/** The same without the pictures. */
+export async function readCircuitFile(path: string): Promise<Outcome<Circuit>> {
+  const packed = await readPackedFile(path);
+  return packed.ok ? ok(packed.value.circuit) : packed;
 }
 
 async function readBytes(path: string): Promise<Outcome<Uint8Array>> {
   try {
     const about = await stat(path);
     if (about.isDirectory()) return refuse("file-folder", { file: path });
-    if (about.size > LIMITS.bytes) return refuse("file-too-large", { limit: LIMITS.bytes / 1e6 });
-    const bytes = await readUpTo(path, LIMITS.bytes + 1);
-    if (bytes.length > LIMITS.bytes) return refuse("file-too-large", { limit: LIMITS.bytes / 1e6 });
-    return ok(bytes);
+    const most = isArchive(await readUpTo(path, HEAD_BYTES)) ? LIMITS.packBytes : LIMITS.bytes;
+    const tooLarge = refuse("file-too-large", { limit: most / 1e6 });
+    if (about.size > most) return tooLarge;
+    const bytes = await readUpTo(path, most + 1);
+    return bytes.length > most ? tooLarge : ok(bytes);
   } catch (error) {
     return refuse(codeOf(error) === "ENOENT" ? "file-missing" : "file-unreadable", { file: path });
   }

@@ -4,6 +4,7 @@ import type { CallName } from "./callNames.ts";
 import type { Call } from "./calls/call.ts";
 import { CIRCUIT_CALLS } from "./calls/circuits.ts";
 import { FILE_CALLS } from "./calls/files.ts";
+import { PICTURE_CALLS } from "./calls/pictures.ts";
 import { PRINT_CALLS } from "./calls/print.ts";
 import { SAMPLE_CALLS } from "./calls/samples.ts";
 import { SETTING_CALLS } from "./calls/settings.ts";
@@ -21,6 +22,7 @@ export const CALLS = {
   ...SAMPLE_CALLS,
   ...SETTING_CALLS,
   ...FILE_CALLS,
+  ...PICTURE_CALLS,
   ...PRINT_CALLS,
 } as const satisfies Readonly<Record<CallName, Call>>;
 

@@ -30,6 +30,8 @@ export const LIMITS = {
   picturePixels: 24_000_000,
   /** Bytes of a picture's file. */
   pictureBytes: 24_000_000,
+  /** Bytes of a circuit that is packed with its pictures, and of all that is in it. */
+  packBytes: 64_000_000,
   /** How far off its page, in millimetres, a corner of a printed page may lie. */
   cornerMm: 20_000,
 } as const;

@@ -33,10 +33,15 @@ export function textOf(file: string | Uint8Array): Outcome<string> {
   return first === "{" ? ok(text) : refuse("file-not-json", { first: text.trimStart().slice(0, 12).split("\n")[0]! });
 }
 
-function decode(bytes: Uint8Array): Outcome<string> {
+/** What a file is by its first bytes, with its article; null where they are not known. */
+export function kindOfFile(bytes: Uint8Array): string | null {
   const head = String.fromCharCode(...bytes.subarray(0, 16));
-  const known = SIGNATURES.find(([signature]) => head.startsWith(signature));
-  if (known) return refuse("file-not-text", { what: known[1] });
+  return SIGNATURES.find(([signature]) => head.startsWith(signature))?.[1] ?? null;
+}
+
+function decode(bytes: Uint8Array): Outcome<string> {
+  const what = kindOfFile(bytes);
+  if (what !== null) return refuse("file-not-text", { what });
   try {
     return ok(new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes));
   } catch {

@@ -2,6 +2,7 @@ import type { CallName } from "../../schemas/calls.ts";
 import { CIRCUIT_ANSWERS } from "./circuits.ts";
 import { FILE_ANSWERS } from "./files.ts";
 import type { AnswerOf } from "./host.ts";
+import { PICTURE_ANSWERS } from "./pictures.ts";
 import { PRINT_ANSWERS } from "./print.ts";
 import { SAMPLE_ANSWERS } from "./samples.ts";
 import { SETTING_ANSWERS } from "./settings.ts";
@@ -16,5 +17,6 @@ export const ANSWERS: { readonly [N in CallName]: AnswerOf<N> } = {
   ...SAMPLE_ANSWERS,
   ...SETTING_ANSWERS,
   ...FILE_ANSWERS,
+  ...PICTURE_ANSWERS,
   ...PRINT_ANSWERS,
 };

@@ -3,11 +3,13 @@ import { LIBRARY_NAMES } from "../../core/base/words/library.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { OpenedCircuit } from "../../schemas/calls.ts";
 import { formatCircuit } from "../../schemas/circuit.ts";
-import { readCircuitFile } from "../files.ts";
+import { readPackedFile } from "../files.ts";
+import type { Packed } from "../pack/pack.ts";
 import { benchOf } from "../store/benches.ts";
 import { addCircuit, type Coming, circuitFrom, type Place } from "../store/circuits.ts";
 import type { Store } from "../store/open.ts";
 import { hashOfText } from "../store/packed.ts";
+import { keepPicture } from "../store/pictures.ts";
 import { noteOpened } from "../store/recent.ts";
 import { circuitInVersion } from "../store/versions.ts";
 
@@ -36,8 +38,16 @@ export function bringIn(store: Store, circuit: Circuit, now: Date): Outcome<Open
   return bringNew(store, circuit, { name: LIBRARY_NAMES.brought, origin }, now);
 }
 
-/** The same for a file on the disk; refuses as reading it does. */
+/** The same with the pictures that the circuit shows; they are kept first, and both or neither. */
+export function bringPacked(store: Store, { circuit, pictures }: Packed, now: Date): Outcome<OpenedCircuit> {
+  return store.connection.transaction(() => {
+    for (const file of pictures) keepPicture(store, file, now);
+    return bringIn(store, circuit, now);
+  })();
+}
+
+/** The same for a file on the disk, plain or packed with its pictures; refuses as reading it does. */
 export async function bringFile(store: Store, path: string, now: Date): Promise<Outcome<OpenedCircuit>> {
-  const circuit = await readCircuitFile(path);
-  return circuit.ok ? bringIn(store, circuit.value, now) : circuit;
+  const packed = await readPackedFile(path);
+  return packed.ok ? bringPacked(store, packed.value, now) : packed;
 }

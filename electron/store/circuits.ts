@@ -6,6 +6,7 @@ import { formatCircuit } from "../../schemas/circuit.ts";
 import { keepBench } from "./benches.ts";
 import type { Store } from "./open.ts";
 import { hashOfText } from "./packed.ts";
+import { picturesIn } from "./pictures.ts";
 import { forgetWords, indexCircuit } from "./search.ts";
 import { addVersion } from "./versions.ts";
 
@@ -51,7 +52,7 @@ export function addCircuit(store: Store, circuit: Circuit, coming: Coming, now: 
       )
       .run({ ...facts(circuit), id, hash, origin: coming.origin ?? null, now: now.toISOString() });
     const key = Number(lastInsertRowid);
-    addVersion(connection, { circuit: key, version: 1, name: coming.name, text }, now);
+    addVersion(connection, { circuit: key, version: 1, name: coming.name, text, pictures: picturesIn(circuit) }, now);
     if (coming.bench) keepBench(store, key, coming.bench, now);
     indexCircuit(connection, key, circuit);
     return { key, id, version: 1, hash };
@@ -81,7 +82,8 @@ export function saveCircuit(store: Store, id: string, save: Save, now: Date): Ou
     if (version !== save.version) return refuse("circuit-changed-elsewhere");
     if (save.bench !== undefined) keepBench(store, key, save.bench, now);
     if (hash === place.value.hash) return ok(version);
-    addVersion(connection, { circuit: key, version: version + 1, name: save.name, text }, now);
+    const pictures = picturesIn(save.circuit);
+    addVersion(connection, { circuit: key, version: version + 1, name: save.name, text, pictures }, now);
     connection
       .prepare(
         `UPDATE circuits SET title = :title, vehicle = :vehicle, pages = :pages, parts = :parts, wires = :wires,

@@ -2,6 +2,7 @@ import { type Outcome, type Refusal, refuse } from "../../core/base/outcome.ts";
 import { emptyBin } from "./circuits.ts";
 import { storeRefusal } from "./failure.ts";
 import { closeStore, copyOfTheDay, openStore, type Store } from "./open.ts";
+import { sweepPictures } from "./pictures.ts";
 
 /** Opens the library when it is first needed, and keeps it open. */
 export interface StoreKeeper {
@@ -14,7 +15,7 @@ export interface StoreKeeper {
   close(): Promise<void>;
 }
 
-/** A keeper of the library in this folder. On opening it empties the bin of old things and makes the copy of the day. */
+/** A keeper of the library in this folder. On opening it empties the bin of old things, lets go of pictures that none names, and makes the copy of the day. */
 export function keepStore(folder: string, now: () => Date): StoreKeeper {
   let isClosed = false;
   let opening: Promise<Outcome<Store>> | null = null;
@@ -36,6 +37,7 @@ export function keepStore(folder: string, now: () => Date): StoreKeeper {
   const emptied = (store: Store): Refusal | null => {
     try {
       emptyBin(store, now());
+      sweepPictures(store, now());
       return null;
     } catch (error) {
       const refusal = storeRefusal(error, folder);

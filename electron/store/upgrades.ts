@@ -1,3 +1,5 @@
+import { PICTURES_UPGRADE } from "./picturesUpgrade.ts";
+
 /** A step that brings the tables of a library to their next form. Applied once, in one transaction with its name. */
 export interface Upgrade {
   readonly name: string;
@@ -62,4 +64,5 @@ CREATE VIRTUAL TABLE search USING fts5 (
 );
 INSERT INTO search (search, rank) VALUES ('rank', 'bm25(10.0, 5.0, 1.0)');`,
   },
+  PICTURES_UPGRADE,
 ];

@@ -5,6 +5,7 @@ import { readCircuit } from "../../schemas/circuit.ts";
 import type { Connection } from "./connect.ts";
 import type { Store } from "./open.ts";
 import { packed, unpacked } from "./packed.ts";
+import { notePictures } from "./pictures.ts";
 
 /** The newest versions are all kept; of older ones the last of each day. */
 export const ALL_KEPT = 200;
@@ -15,13 +16,20 @@ export interface NewVersion {
   readonly version: number;
   readonly name: string;
   readonly text: string;
+  /** Hashes of the pictures that it shows. */
+  readonly pictures: readonly string[];
 }
 
 /** Keeps a version and lets go of what is older than the newest 200 and not the last of its day. */
-export function addVersion(connection: Connection, { circuit, version, name, text }: NewVersion, now: Date): void {
+export function addVersion(
+  connection: Connection,
+  { circuit, version, name, text, pictures }: NewVersion,
+  now: Date,
+): void {
   connection
     .prepare("INSERT INTO versions (circuit, version, name, saved, text) VALUES (?, ?, ?, ?, ?)")
     .run(circuit, version, name, now.toISOString(), packed(text));
+  notePictures(connection, circuit, version, pictures);
   if (version <= ALL_KEPT) return;
   connection
     .prepare(

@@ -36,7 +36,7 @@ export function fileDialogs(
         defaultPath: await lastFolder(keeper),
         properties: ["openFile" as const],
         filters: [
-          { name: WINDOW_NAMES.circuitFiles, extensions: ["json"] },
+          { name: WINDOW_NAMES.circuitFiles, extensions: ["wirefathom", "json"] },
           { name: WINDOW_NAMES.allFiles, extensions: ["*"] },
         ],
       };

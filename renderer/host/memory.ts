@@ -4,6 +4,7 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Answer, Argument, CallName, CircuitRow, OpenedCircuit } from "../../schemas/calls.ts";
 import { readCircuit } from "../../schemas/circuit.ts";
 import { formatCircuit } from "../../schemas/formatCircuit.ts";
+import { pictureHead } from "../../schemas/pictureHead.ts";
 import { FIRST_SETTINGS, type Settings } from "../../schemas/settings.ts";
 import type { Host } from "./host.ts";
 
@@ -23,6 +24,7 @@ type Answering = {
  */
 export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => string): Host {
   const kept = new Map<string, Kept>();
+  const pictures = new Map<string, Answer<"pictures.get">>();
   let settings: Settings = FIRST_SETTINGS;
   let made = 0;
 
@@ -119,6 +121,21 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
       if (!found) return refuse("circuit-unknown");
       return ok({ text: formatCircuit(found.circuit), name: `${found.circuit.title}.circuit.json` });
     },
+    "circuits.pack": () => refuse("not-yet", { what: "A packed circuit" }),
+    "circuits.unpack": () => refuse("not-yet", { what: "A packed circuit" }),
+    "pictures.put": async ({ bytes }) => {
+      const file = Uint8Array.from(atob(bytes), (sign) => sign.charCodeAt(0));
+      const head = pictureHead(file);
+      if (!head.ok) return head;
+      const sha256 = hex(new Uint8Array(await crypto.subtle.digest("SHA-256", file)));
+      const { mime, widthPx, heightPx } = head.value;
+      pictures.set(sha256, { mime, bytes });
+      return ok({ sha256, mime, widthPx, heightPx });
+    },
+    "pictures.get": ({ sha256 }) => {
+      const found = pictures.get(sha256);
+      return found ? ok(found) : refuse("picture-unknown");
+    },
     "benches.save": ({ id, ...stand }) => save(id, null, stand),
     "samples.list": () => ok({ samples: [...samples].map(([sample, circuit]) => ({ sample, ...countsOf(circuit) })) }),
     "samples.open": ({ sample }) => {
@@ -137,6 +154,10 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
   const ask = async <N extends CallName>(name: N, argument: Argument<N>): Promise<Outcome<Answer<N>>> =>
     (answers[name] as (argument: Argument<N>) => Promise<Outcome<Answer<N>>>)(argument);
   return { name: "memory", ask };
+}
+
+function hex(bytes: Uint8Array): string {
+  return [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
 function countsOf({ title, vehicle = "", pages, parts, wires }: Circuit) {

@@ -16,8 +16,8 @@ export const CALL_LIMITS = {
   text: 96_000_000,
   /** The state of a bench with its undo history. */
   bench: 40_000_000,
-  /** A file's content on its way to the disk. */
-  content: 48_000_000,
+  /** A file's content on its way to the disk; a circuit that is packed with its pictures is the largest. */
+  content: 88_000_000,
   search: 200,
   rows: 500,
 } as const;

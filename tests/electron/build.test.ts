@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { isBuiltin } from "node:module";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { buildWindow } from "../../electron/build.ts";
@@ -13,7 +14,7 @@ describe("the built window", () => {
     const required = (name: string): readonly string[] =>
       [...new Set([...text(name).matchAll(/\brequire\("([^"]+)"\)/g)].map((match) => match[1]!))].toSorted();
     expect(required("preload")).toEqual(["electron"]);
-    const packages = (name: string) => required(name).filter((each) => !each.startsWith("node:") && each !== "url");
+    const packages = (name: string) => required(name).filter((each) => !isBuiltin(each));
     expect(packages("main")).toEqual(["better-sqlite3", "electron"]);
     expect(packages("printer")).toEqual(["pdfkit"]);
     for (const name of ["main", "preload", "printer"]) {
