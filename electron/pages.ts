@@ -15,6 +15,11 @@ const TYPES: Readonly<Record<string, string>> = {
   ".woff": "font/woff",
   ".wasm": "application/wasm",
   ".txt": "text/plain; charset=utf-8",
+  // What reading a PDF needs: tables of characters, faces of the standard fonts, a profile of colours.
+  ".bcmap": "application/octet-stream",
+  ".pfb": "application/octet-stream",
+  ".ttf": "font/ttf",
+  ".icc": "application/octet-stream",
 };
 
 /** A file of the built page. */

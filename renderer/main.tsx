@@ -4,6 +4,8 @@ import { z } from "zod";
 import "./style/index.css";
 import { App } from "./App.tsx";
 import { chooseHost } from "./host/choose.ts";
+import { PicturesProvider } from "./printed/PicturesContext.tsx";
+import { picturesOf } from "./printed/pictures.ts";
 import { startPage } from "./startPage.ts";
 import { AppProvider } from "./state/AppContext.tsx";
 
@@ -12,11 +14,18 @@ z.config({ jitless: true });
 
 const root = document.querySelector("#app");
 if (!root) throw new Error("broken invariant: the page has no place for the program");
-const store = startPage(await chooseHost());
+const host = await chooseHost();
+const store = startPage(host);
+const pictures = picturesOf(
+  host,
+  () => new Worker(new URL("./printed/paperWorker.ts", import.meta.url), { type: "module" }),
+);
 createRoot(root).render(
   <StrictMode>
     <AppProvider store={store}>
-      <App />
+      <PicturesProvider pictures={pictures}>
+        <App />
+      </PicturesProvider>
     </AppProvider>
   </StrictMode>,
 );

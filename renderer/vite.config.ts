@@ -1,12 +1,13 @@
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
+import { pdfFiles } from "./pdfFiles.ts";
 
 /** The page that every host shows. No inline script and only relative addresses, so that a strict CSP lets it run. */
 // biome-ignore lint/style/noDefaultExport: the builder takes it so
 export default defineConfig({
   root: import.meta.dirname,
   base: "./",
-  plugins: [react()],
+  plugins: [react(), pdfFiles()],
   build: {
     outDir: "../out/renderer",
     emptyOutDir: true,

@@ -6,6 +6,7 @@ import type { Bends } from "../../core/edit/setBends.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import type { Live } from "../../core/live/live.ts";
 import type { Look } from "../../core/parts/kind.ts";
+import type { Paper } from "../printed/papers.ts";
 import type { Thing, Wish } from "../state/state.ts";
 import type { Knot } from "./knots.ts";
 import type { Tool } from "./tool.ts";
@@ -28,6 +29,8 @@ export interface Shown {
   readonly hover: Thing | null;
   /** Steps of the probe order. */
   readonly knots: readonly Knot[];
+  /** Printed pages under the drawing, the lowest first. */
+  readonly papers: readonly Paper[];
   /** Planted faults; each gets a flag. */
   readonly faults: readonly Fault[];
   /** Ids of parts and wires that are not as in the good circuit. */

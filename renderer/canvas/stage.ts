@@ -7,19 +7,24 @@ import type { Size, Viewport } from "./viewport.ts";
 type Painter = (canvas: CanvasRenderingContext2D) => void;
 
 /**
- * Three canvases one over the other: halos, the drawing, marks over it. Nothing on them listens; whoever owns the stage
+ * Four canvases one over the other: printed pages, halos, the drawing, marks over it. Nothing on them listens; whoever owns the stage
  * asks its own index what a pointer meets.
  */
 export class SheetStage {
   readonly sheet = new SheetLayer();
   private readonly stage: Stage;
+  private readonly papers: Layer;
   private readonly under: Layer;
   private readonly over: Layer;
   /** How often the layers under and over the drawing were painted. */
-  readonly draws = { under: 0, over: 0 };
+  readonly draws = { papers: 0, under: 0, over: 0 };
 
-  constructor(container: HTMLDivElement, paintUnder: Painter, paintOver: Painter) {
+  constructor(container: HTMLDivElement, paintPapers: Painter, paintUnder: Painter, paintOver: Painter) {
     this.stage = new Stage({ container, width: 1, height: 1, listening: false });
+    this.papers = layerOf((canvas) => {
+      this.draws.papers++;
+      paintPapers(canvas);
+    });
     this.under = layerOf((canvas) => {
       this.draws.under++;
       paintUnder(canvas);
@@ -28,7 +33,7 @@ export class SheetStage {
       this.draws.over++;
       paintOver(canvas);
     });
-    this.stage.add(this.under, this.sheet.layer, this.over);
+    this.stage.add(this.papers, this.under, this.sheet.layer, this.over);
   }
 
   /** Screen pixels for each pixel of the window. */
@@ -47,7 +52,13 @@ export class SheetStage {
   /** Moves and zooms everything. */
   moveTo(view: Viewport, window: Size): void {
     this.sheet.moveTo(view, window);
+    this.papers.batchDraw();
     this.repaint();
+  }
+
+  /** Paints the printed pages anew in the next frame; they stand still while the pointer moves about. */
+  repaintPapers(): void {
+    this.papers.batchDraw();
   }
 
   /** Paints what lies under and over the drawing anew in the next frame. */

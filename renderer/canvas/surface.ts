@@ -4,6 +4,7 @@ import { sheetOf } from "../../core/circuit/sheet.ts";
 import type { Mark, Spot } from "../../core/drawing/mark.ts";
 import { boundsOfAll } from "../../core/drawing/measure.ts";
 import { onPaper } from "../../core/drawing/paint.ts";
+import { boxAround, type Corner } from "../../core/drawing/projection.ts";
 import type { Live } from "../../core/live/live.ts";
 import type { Look } from "../../core/parts/kind.ts";
 import type { Thing } from "../state/state.ts";
@@ -16,6 +17,7 @@ import { type Ground, paintUnder } from "./halos.ts";
 import { paintKnots } from "./knots.ts";
 import { type Painted, painted } from "./painted.ts";
 import { SHEET_FONT } from "./paintOn.ts";
+import { paintPapers } from "./paintPapers.ts";
 import { paintFrame, paintPen } from "./penPaint.ts";
 import { spotOf } from "./places.ts";
 import { paintPreview, type ThrowPreview } from "./preview.ts";
@@ -75,6 +77,8 @@ export class SheetSurface {
   framed: { readonly from: Pixel; readonly to: Pixel } | null = null;
   /** What a tool has under way. */
   pen: PenShown | null = null;
+  /** Told whenever the view has moved: what lies over the canvas moves with it. */
+  readonly followers = new Set<() => void>();
   /** True while the keyboard is what moves things, so that its ring is shown. */
   showsFocus = false;
   /** When the last drawing was asked for, and what making it took, milliseconds. */
@@ -97,6 +101,7 @@ export class SheetSurface {
     this.card = new CardTimer((card) => this.calls.onCard(card));
     this.stage = new SheetStage(
       container,
+      (canvas) => paintPapers(canvas, this.shown.papers, this.view, this.window, this.stage.ratio),
       (canvas) => this.paintUnder(canvas),
       (canvas) => this.paintOver(canvas),
     );
@@ -143,6 +148,7 @@ export class SheetSurface {
       this.committed = shown.viewport;
       this.goTo(shown.viewport, false);
     }
+    if (before.papers !== shown.papers) this.stage.repaintPapers();
     this.draw();
     this.meetWish();
     this.stage.repaint();
@@ -187,6 +193,7 @@ export class SheetSurface {
     const whole = (value: number): number => Math.round(value * this.stage.ratio) / this.stage.ratio;
     this.view = { scale: view.scale, x: whole(view.x), y: whole(view.y) };
     this.stage.moveTo(this.view, this.window);
+    for (const follow of this.followers) follow();
     if (!byHand) return;
     this.isFitted = false;
     this.card.close();
@@ -353,9 +360,22 @@ function contentOf(circuit: Circuit, page: string, look: Look, level: number): P
   const known = contents(circuit).get(key);
   if (known) return known;
   const sheet = sheetOf({ circuit, page, look, framed: false, zoom: level });
-  const box = paperBox((sheet.ok ? boundsOfAll(sheet.value.marks) : undefined) ?? A_PAGE);
+  const drawn = sheet.ok ? boundsOfAll(sheet.value.marks) : undefined;
+  const box = withPapers(circuit, page, drawn ? paperBox(drawn) : null);
   contents(circuit).set(key, box);
   return box;
+}
+
+/** Printed pages that are shown belong to what is fitted into the window, as far as they lie on the page. */
+function withPapers({ pages }: Circuit, id: string, drawn: PaperBox | null): PaperBox {
+  const page = pages.find((each) => each.id === id);
+  const corners = (page?.underlays ?? []).flatMap(({ isHidden, corners }) => (isHidden ? [] : corners));
+  if (!page || corners.length === 0) return drawn ?? paperBox(A_PAGE);
+  const within = corners.map(
+    ([x, y]): Corner => [Math.min(page.widthMm, Math.max(0, x)), Math.min(page.heightMm, Math.max(0, y))],
+  );
+  const spots: readonly Corner[] = drawn ? [[drawn.left, drawn.top], [drawn.right, drawn.bottom], ...within] : within;
+  return boxAround(spots);
 }
 
 function wireIds({ wires }: Circuit): ReadonlySet<string> {

@@ -1,6 +1,7 @@
 import { useMemo } from "react";
 import type { ProbeOrder } from "../../core/diagnose/step.ts";
 import { liveNow } from "../../core/edit/liveNow.ts";
+import { usePapers } from "../printed/usePapers.ts";
 import { useApp } from "../state/AppContext.tsx";
 import type { AppState } from "../state/state.ts";
 import type { Knot } from "./knots.ts";
@@ -21,6 +22,7 @@ export function useShown(): Shown | null {
   const palette = useApp((state) => state.theme);
   const look = useApp((state) => state.settings.look);
   const { desk, page, viewports, chosen, also, tool, hovered, wish, step } = open ?? NOTHING;
+  const papers = usePapers();
   const order = useApp(orderPinned);
   const knots = useMemo(() => (order ? knotsOf(order, step) : NO_KNOTS), [order, step]);
   return useMemo(() => {
@@ -42,9 +44,10 @@ export function useShown(): Shown | null {
       faults: bench.showFaults ? bench.faults : [],
       different: bench.showFaults ? new Set([...differs.parts, ...differs.wires]) : NO_IDS,
       wish,
+      papers,
       margins: MARGINS,
     };
-  }, [desk, page, viewports, chosen, also, tool, hovered, wish, knots, palette, look]);
+  }, [desk, papers, page, viewports, chosen, also, tool, hovered, wish, knots, palette, look]);
 }
 
 const NOTHING = {

@@ -6,6 +6,7 @@ import { readCircuit } from "../../schemas/circuit.ts";
 import { formatCircuit } from "../../schemas/formatCircuit.ts";
 import { pictureHead } from "../../schemas/pictureHead.ts";
 import { FIRST_SETTINGS, type Settings } from "../../schemas/settings.ts";
+import { bytesOf } from "./base64.ts";
 import type { Host } from "./host.ts";
 
 interface Kept {
@@ -124,7 +125,7 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
     "circuits.pack": () => refuse("not-yet", { what: "A packed circuit" }),
     "circuits.unpack": () => refuse("not-yet", { what: "A packed circuit" }),
     "pictures.put": async ({ bytes }) => {
-      const file = Uint8Array.from(atob(bytes), (sign) => sign.charCodeAt(0));
+      const file = bytesOf(bytes);
       const head = pictureHead(file);
       if (!head.ok) return head;
       const sha256 = hex(new Uint8Array(await crypto.subtle.digest("SHA-256", file)));

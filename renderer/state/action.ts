@@ -5,7 +5,7 @@ import type { Edit } from "../../core/edit/edit.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
 import type { HostAction, HostAnswer } from "./hostAction.ts";
-import type { Notice, Panel, Theme, Thing, Wish } from "./state.ts";
+import type { Adjusting, Notice, Panel, Theme, Thing, Wish } from "./state.ts";
 
 /** A command of `core/edit/commands` with all it needs but the bench. */
 export type Command = (bench: Bench) => Outcome<Edit>;
@@ -33,6 +33,8 @@ export type BenchAction =
   | { readonly do: "use-tool"; readonly tool: Tool }
   /** Opens the editor of a part in place of the drawing; null closes it. */
   | { readonly do: "edit-part"; readonly part: string | null }
+  /** Takes a printed page up to be laid or made square, moves it so far, or with null leaves it as it was. */
+  | { readonly do: "adjust"; readonly adjusting: Adjusting | null }
   /** Shows the page that a thing stands on, chooses it and brings it into sight. */
   | { readonly do: "find"; readonly thing: Thing }
   | { readonly do: "find-named"; readonly id: string }

@@ -1,6 +1,7 @@
 import type { Outcome, Refusal } from "../../core/base/outcome.ts";
 import { sentence } from "../../core/base/words.ts";
 import { emptyCircuit } from "../../core/circuit/emptyCircuit.ts";
+import { underlaysOf } from "../../core/circuit/underlays.ts";
 
 import type { OpenedCircuit } from "../../schemas/calls.ts";
 import { formatCircuit } from "../../schemas/formatCircuit.ts";
@@ -35,6 +36,7 @@ const KINDS: Readonly<Partial<Record<Action["do"], "opening" | "listing">>> = {
   "open-circuit": "opening",
   "open-sample": "opening",
   "open-text": "opening",
+  "open-packed": "opening",
   "new-circuit": "opening",
   search: "listing",
   retry: "listing",
@@ -78,6 +80,8 @@ function errandFor(action: Action, going: Going): Promise<void> | null {
       return fileChosen(going);
     case "open-text":
       return textOpened(going, action.name, action.text);
+    case "open-packed":
+      return packedOpened(going, action.name, action.bytes);
     case "close":
       return closed(going);
     case "search":
@@ -159,6 +163,11 @@ async function textOpened(going: Going, name: string, text: string): Promise<voi
   await opened(going, going.host.ask("circuits.import", { text }), `${name} was not opened.`);
 }
 
+async function packedOpened(going: Going, name: string, bytes: string): Promise<void> {
+  await going.autosave.flush();
+  await opened(going, going.host.ask("circuits.unpack", { bytes }), `${name} was not opened.`);
+}
+
 /** The library is read once the bench that was put away is in it. */
 async function closed(going: Going): Promise<void> {
   await going.autosave.flush();
@@ -202,12 +211,19 @@ async function removed(going: Going, id: string): Promise<void> {
   await listed(going);
 }
 
-/** The circuit as it stands on the bench goes into the file, even where the library cannot be written. */
+/**
+ * The circuit as it stands on the bench goes into the file, even where the library cannot be written. Where printed pages
+ * lie under it their pictures go along; should one be missing, the circuit is saved without them and it is told.
+ */
 async function circuitSaved(going: Going): Promise<void> {
-  const { open } = going.store.getState();
+  const { host, store } = going;
+  const { open } = store.getState();
   if (!open) return;
   const { circuit } = open.desk.bench;
+  const packed = underlaysOf(circuit).length > 0 ? await host.ask("circuits.pack", { circuit }) : null;
+  if (packed?.ok) return fileSaved(going, fileNameFor(circuit, "wirefathom"), packed.value.bytes, "base64");
   await fileSaved(going, fileNameFor(circuit), formatCircuit(circuit), "text");
+  if (packed) refused(store, packed.refusal, "Saved without the printed pages.");
 }
 
 async function pdfSaved(going: Going): Promise<void> {

@@ -20,6 +20,8 @@ export type HostAction =
   | { readonly do: "choose-file" }
   /** The text of a file that was dropped or chosen in the page. */
   | { readonly do: "open-text"; readonly name: string; readonly text: string }
+  /** Such a file in which the circuit is packed with its pictures, in base64. */
+  | { readonly do: "open-packed"; readonly name: string; readonly bytes: string }
   | { readonly do: "close" }
   | { readonly do: "search"; readonly words: string }
   | { readonly do: "begin-rename"; readonly id: string | null }

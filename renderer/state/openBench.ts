@@ -27,6 +27,7 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "isTri
     also: [],
     tool: HAND,
     editing: null,
+    adjusting: null,
     hovered: null,
     wish: null,
     held: [],

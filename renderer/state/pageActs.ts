@@ -1,3 +1,4 @@
+import { bytesOf } from "../host/base64.ts";
 import type { Page } from "./errands.ts";
 import { openFile } from "./openFile.ts";
 import type { AppStore } from "./store.ts";
@@ -8,7 +9,7 @@ export function pageActs(store: () => Pick<AppStore, "dispatch">): Page {
     chooseFile() {
       const field = document.createElement("input");
       field.type = "file";
-      field.accept = ".json,application/json";
+      field.accept = ".json,.wirefathom,application/json";
       field.addEventListener("change", () => {
         const file = field.files?.[0];
         if (file) void openFile(store(), file);
@@ -16,7 +17,7 @@ export function pageActs(store: () => Pick<AppStore, "dispatch">): Page {
       field.click();
     },
     download(name, content, encoding) {
-      const bytes = encoding === "text" ? content : Uint8Array.from(atob(content), (sign) => sign.charCodeAt(0));
+      const bytes = encoding === "text" ? content : bytesOf(content);
       const address = URL.createObjectURL(new Blob([bytes]));
       const link = document.createElement("a");
       link.href = address;

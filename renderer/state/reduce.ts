@@ -56,6 +56,7 @@ const BENCH: Readonly<Record<BenchAction["do"], true>> = {
   wish: true,
   choose: true,
   hover: true,
+  adjust: true,
   "choose-also": true,
   "choose-all": true,
   "use-tool": true,

@@ -142,6 +142,7 @@ function reduceShelf(
     case "new-circuit":
     case "open-sample":
     case "open-text":
+    case "open-packed":
     case "choose-file":
     case "duplicate":
     case "remove":

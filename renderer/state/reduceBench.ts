@@ -1,4 +1,5 @@
 import type { Outcome, Refusal } from "../../core/base/outcome.ts";
+import { underlayAt } from "../../core/circuit/underlays.ts";
 import { letGo } from "../../core/edit/commands/letGo.ts";
 import { positionNow, throwControl } from "../../core/edit/commands/throwControl.ts";
 import { cancel, type Desk, keep, mark, perform, redo, undo } from "../../core/edit/history.ts";
@@ -72,13 +73,15 @@ function fitting(open: Open): Open {
   const hovered = isThere(open.hovered) ? open.hovered : null;
   const also = open.also.every(isThere) ? open.also : open.also.filter(isThere);
   const editing = circuit.parts.some(({ id }) => id === open.editing) ? open.editing : null;
+  const adjusting = open.adjusting && underlayAt(circuit, open.adjusting.underlay) ? open.adjusting : null;
   const isAsBefore =
+    adjusting === open.adjusting &&
     page === open.page &&
     chosen === open.chosen &&
     hovered === open.hovered &&
     also === open.also &&
     editing === open.editing;
-  return isAsBefore ? open : { ...open, page, chosen, hovered, also, editing };
+  return isAsBefore ? open : { ...open, page, chosen, hovered, also, editing, adjusting };
 }
 
 // ---------------------------------------------------------------- controls
@@ -132,7 +135,7 @@ type Sight = Exclude<
 function seen(open: Open, action: Sight): Open {
   switch (action.do) {
     case "show-page":
-      return { ...open, page: action.page, hovered: null, editing: null };
+      return { ...open, page: action.page, hovered: null, editing: null, adjusting: null };
     case "look-at":
       return { ...open, viewports: { ...open.viewports, [action.page]: action.viewport } };
     case "wish":
@@ -149,6 +152,8 @@ function seen(open: Open, action: Sight): Open {
       return { ...open, tool: action.tool, ...(action.tool.is !== "hand" && { chosen: null, also: NONE }) };
     case "edit-part":
       return { ...open, editing: action.part };
+    case "adjust":
+      return { ...open, adjusting: action.adjusting };
     case "hover":
       return isSame(open.hovered, action.thing) ? open : { ...open, hovered: action.thing };
     case "find":

@@ -1,5 +1,6 @@
 import type { ControlKey } from "../../core/base/ids.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
+import type { Quad } from "../../core/drawing/projection.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import type { Desk } from "../../core/edit/history.ts";
 import type { Verdict } from "../../core/live/judge.ts";
@@ -25,6 +26,16 @@ export type Panel = (typeof PANELS)[number];
 export interface Wish {
   readonly want: { readonly show: Thing } | { readonly zoom: "fit" | "full-size" | "in" | "out" };
   readonly count: number;
+}
+
+/**
+ * A printed page under way: `lay` moves the corners of what is shown about the page, `square` seeks the corners of the paper in
+ * the photograph, which lies there whole meanwhile. The corners are in millimetres of the page.
+ */
+export interface Adjusting {
+  readonly underlay: string;
+  readonly how: "lay" | "square";
+  readonly quad: Quad;
 }
 
 /** What was asked of the worker, and the last answer. The old answer stays until the new one is there. */
@@ -68,6 +79,8 @@ export interface Open {
   readonly tool: Tool;
   /** The part whose editor stands in place of the drawing, or null. */
   readonly editing: string | null;
+  /** The printed page that is being laid or made square, or null. */
+  readonly adjusting: Adjusting | null;
   readonly hovered: Thing | null;
   readonly wish: Wish | null;
   /** Controls that a finger or key holds in a spring-back position now; all others that stand in one are pinned. */

@@ -31,10 +31,13 @@ export function lessonOf({ sample, vehicle }: SampleRow): string {
 const LONGEST_NAME = 80;
 
 /** A name for the file of a circuit, made from its title: only letters, figures and signs that every system takes. */
-export function fileNameFor({ title }: Pick<Circuit, "title">): string {
+export function fileNameFor(
+  { title }: Pick<Circuit, "title">,
+  ending: "circuit.json" | "wirefathom" = "circuit.json",
+): string {
   const plain = title.replace(/[^\p{L}\p{M}\p{N} ,()_-]+/gu, " ").replace(/\s+/g, " ");
   const name = [...plain].slice(0, LONGEST_NAME).join("").trim();
-  return `${name === "" ? "circuit" : name}.circuit.json`;
+  return `${name === "" ? "circuit" : name}.${ending}`;
 }
 
 const MINUTE_MS = 60_000;

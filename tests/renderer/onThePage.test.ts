@@ -184,6 +184,7 @@ describe("walking by the keys", () => {
     faults: [],
     different: new Set(),
     wish: null,
+    papers: [],
     margins: NO_MARGINS,
   });
 
