@@ -5,6 +5,7 @@ import { FailureGuard } from "./panels/FailureGuard.tsx";
 import { LiveRegion } from "./panels/LiveRegion.tsx";
 import { Notices } from "./panels/Notices.tsx";
 import { PrintDialog } from "./print/PrintDialog.tsx";
+import { BringIn } from "./printed/BringIn.tsx";
 import { useApp, useAppStore } from "./state/AppContext.tsx";
 
 /** The whole page: the bench where a circuit is open, else the library. */
@@ -12,11 +13,13 @@ export function App() {
   const { dispatch } = useAppStore();
   const isOpen = useApp(({ open }) => open !== null);
   const isPrinting = useApp((state) => state.isPrinting);
+  const bringing = useApp((state) => state.bringing);
   return (
     <DropZone>
       <FailureGuard of={isOpen ? "bench" : "library"} leave={() => dispatch({ do: "close" })}>
         {isOpen ? <BenchView /> : <LibraryView />}
         {isPrinting && <PrintDialog />}
+        {bringing && isOpen && <BringIn files={bringing} />}
       </FailureGuard>
       <Notices />
       <LiveRegion />

@@ -13,6 +13,7 @@ const SIGNATURES: readonly (readonly [string, string])[] = [
   ["%PDF", "a PDF"],
   ["PK\u0003\u0004", "a packed archive"],
   ["\u001f\u008b", "a packed archive"],
+  ["\u0000\u0000\u0000\u000cjP  ", "a JPEG 2000 picture"],
   ["SQLite format 3", "a database"],
   ["\u00ff\u00fe", "text in UTF-16, not UTF-8"],
   ["\u00fe\u00ff", "text in UTF-16, not UTF-8"],
@@ -36,6 +37,8 @@ export function textOf(file: string | Uint8Array): Outcome<string> {
 /** What a file is by its first bytes, with its article; null where they are not known. */
 export function kindOfFile(bytes: Uint8Array): string | null {
   const head = String.fromCharCode(...bytes.subarray(0, 16));
+  // Four bytes of length come first.
+  if (head.startsWith("ftyp", 4)) return "a HEIC picture or a film";
   return SIGNATURES.find(([signature]) => head.startsWith(signature))?.[1] ?? null;
 }
 

@@ -16,11 +16,15 @@ export interface PictureFile {
   readonly bytes: Uint8Array;
 }
 
-/** Bytes as a picture, judged by their head: what it is and how large. Refuses as `pictureHead` and `pictureRefusal` do. */
+/**
+ * Bytes as a picture, judged by their head: what it is and how large. Refuses as `pictureHead` and
+ * `pictureRefusal` do, and `picture-turned` where it must be turned to be seen: its width would be its height.
+ */
 export function pictureOf(bytes: Uint8Array): Outcome<PictureFile> {
   const head = pictureHead(bytes);
   if (!head.ok) return head;
-  const { mime, widthPx, heightPx } = head.value;
+  const { mime, widthPx, heightPx, orientation } = head.value;
+  if (orientation !== 1) return refuse("picture-turned");
   const refusal = pictureRefusal(head.value, bytes.length);
   if (refusal) return { ok: false, refusal };
   return ok({ picture: { sha256: hashOfBytes(bytes), mime, widthPx, heightPx }, bytes });

@@ -1,6 +1,7 @@
 import { useCallback, useMemo, useRef, useState } from "react";
 import { NewWireCard } from "../draw/NewWireCard.tsx";
 import { ThingMenu } from "../panels/ThingMenu.tsx";
+import { Handles } from "../printed/Handles.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { pagesNow } from "../state/views.ts";
 import { chosenWords } from "./chosenWords.ts";
@@ -45,6 +46,7 @@ function Sheet({ shown }: { readonly shown: Shown }) {
         onFocus={() => setDrawn(null)}
       >
         <div ref={container} className="sheet-layers" aria-hidden="true" />
+        <Handles surface={surface} />
       </div>
       <p id="sheet-keys" className="unseen">
         Home goes to the first point, arrow keys walk along the circuit, Enter throws the switch, W says why, Page Down

@@ -4,7 +4,7 @@ import type { Hand } from "./hand.ts";
 import type { SheetSurface } from "./surface.ts";
 import { middleOf, onSheet } from "./viewport.ts";
 
-/** Copies, cuts and pastes what is chosen as text, while the drawing has the focus. Stops with the signal. */
+/** Copies, cuts and pastes what is chosen as text, and takes pictures of printed pages, while the drawing has the focus. Stops with the signal. */
 export function listenForClipboard(box: HTMLElement, surface: SheetSurface, hand: Hand, signal: AbortSignal): void {
   const take = (event: ClipboardEvent, isCut: boolean): void => {
     const text = surface.calls.onCopy(isCut);
@@ -19,7 +19,9 @@ export function listenForClipboard(box: HTMLElement, surface: SheetSurface, hand
     (event) => {
       const text = event.clipboardData?.getData("text/plain") ?? "";
       event.preventDefault();
-      if (text !== "") surface.calls.onPaste(text, hand.pointer ?? middle(surface));
+      const files = [...(event.clipboardData?.files ?? [])];
+      if (files.length > 0) surface.calls.onFiles(files);
+      else if (text !== "") surface.calls.onPaste(text, hand.pointer ?? middle(surface));
     },
     { signal },
   );

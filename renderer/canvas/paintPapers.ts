@@ -7,8 +7,9 @@ export function paintPapers(
   papers: readonly Paper[],
   view: Viewport,
   window: Size,
-  ratio: number,
 ): void {
+  // Screen pixels for each pixel of the window, as the layer has set it.
+  const ratio = canvas.getTransform().a;
   canvas.save();
   canvas.imageSmoothingEnabled = true;
   for (const { levels, box, opacity } of papers) {

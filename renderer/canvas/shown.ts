@@ -73,6 +73,8 @@ export interface Calls {
   onCopy(isCut: boolean): string | null;
   /** Puts what was copied here; what is no copy is told. */
   onPaste(text: string, at: Spot): void;
+  /** Files with printed pages, to be put under the drawing. */
+  onFiles(files: readonly File[]): void;
   onAllOfPage(): void;
   /** Makes the edit of a key, such as "t" or "Ctrl+d"; false where the key makes none. */
   onKey(key: string): boolean;

@@ -101,7 +101,7 @@ export class SheetSurface {
     this.card = new CardTimer((card) => this.calls.onCard(card));
     this.stage = new SheetStage(
       container,
-      (canvas) => paintPapers(canvas, this.shown.papers, this.view, this.window, this.stage.ratio),
+      (canvas) => paintPapers(canvas, this.shown.papers, this.view, this.window),
       (canvas) => this.paintUnder(canvas),
       (canvas) => this.paintOver(canvas),
     );

@@ -82,6 +82,7 @@ export function useCalls(
         if (!read.ok) dispatch({ do: "tell", notice: refused(read.refusal, "Not pasted.") });
         else if (page !== undefined) make((bench) => paste(bench, read.value, page, x, y));
       },
+      onFiles: (files) => dispatch({ do: "bring-in", files }),
       onAllOfPage: () => {
         const { open } = getState();
         const circuit = circuitNow(getState());

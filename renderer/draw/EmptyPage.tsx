@@ -6,7 +6,10 @@ export function EmptyPage() {
   const isEmpty = useApp((state) => {
     const circuit = circuitNow(state);
     const page = state.open?.page;
-    return circuit !== null && !Object.values(circuit.placement.parts).some((place) => place.page === page);
+    const hasPrint = circuit?.pages.some(({ id, underlays }) => id === page && underlays !== undefined);
+    return (
+      circuit !== null && !hasPrint && !Object.values(circuit.placement.parts).some((place) => place.page === page)
+    );
   });
   const tool = useApp(({ open }) => open?.tool.is);
   if (!isEmpty || tool !== "hand") return null;
@@ -17,6 +20,7 @@ export function EmptyPage() {
         Add a part at the top left, such as a battery, a fuse or a lamp. Then press <kbd className="key-cap">L</kbd> and
         click from terminal to terminal.
       </p>
+      <p>Have it printed? Drop the PDF, scan or photograph here, and redraw over it.</p>
     </div>
   );
 }

@@ -1,10 +1,12 @@
 import { type DragEvent, type ReactNode, useRef, useState } from "react";
-import { useAppStore } from "../state/AppContext.tsx";
+import { mayBePrinted } from "../printed/source.ts";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { openFile } from "../state/openFile.ts";
 
-/** A circuit file can be dropped anywhere on the page. */
+/** A circuit file can be dropped anywhere on the page, and on an open circuit printed pages that go under its drawing. */
 export function DropZone({ children }: { readonly children: ReactNode }) {
   const store = useAppStore();
+  const isOpen = useApp(({ open }) => open !== null);
   const [isOver, setOver] = useState(false);
   /** Entered elements less those left: the veil must not flicker while the pointer crosses children. */
   const depth = useRef(0);
@@ -32,14 +34,20 @@ export function DropZone({ children }: { readonly children: ReactNode }) {
         if (!hasFile(event)) return;
         event.preventDefault();
         leave();
-        const [file] = event.dataTransfer.files;
-        if (file) void openFile(store, file);
+        const files = [...event.dataTransfer.files];
+        const printed = isOpen ? files.filter(mayBePrinted) : [];
+        if (printed.length > 0) store.dispatch({ do: "bring-in", files: printed });
+        else if (files[0]) void openFile(store, files[0]);
       }}
     >
       {children}
       {isOver && (
         <div className="drop-veil">
-          <p>Let go to open the circuit file</p>
+          <p>
+            {isOpen
+              ? "Let go to open the circuit file, or to put printed pages under the drawing"
+              : "Let go to open the circuit file"}
+          </p>
         </div>
       )}
     </div>

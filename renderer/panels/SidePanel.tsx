@@ -1,6 +1,7 @@
 import type { ComponentType } from "react";
 import { StraightBranch } from "../branch/StraightBranch.tsx";
 import { CircuitView } from "../circuit/CircuitView.tsx";
+import { PrintedView } from "../printed/PrintedView.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { PANELS, type Panel } from "../state/state.ts";
 import { ConditionView } from "./ConditionView.tsx";
@@ -22,6 +23,7 @@ const VIEWS: Readonly<Record<Panel, { readonly title: string; readonly View: Com
   condition: { title: "Condition", View: ConditionView },
   list: { title: "List", View: PartsList },
   circuit: { title: "Circuit", View: CircuitView },
+  printed: { title: "Printed pages", View: PrintedView },
 };
 
 const MORE_WIDTH = 36;

@@ -30,7 +30,7 @@ self.onmessage = async ({ data: { number, lay, file } }: MessageEvent<LayAsked>)
 async function ready(lay: Lay, file: Blob): Promise<readonly ImageBitmap[]> {
   if (last?.sha256 !== lay.sha256) {
     last?.bitmap.close();
-    last = { sha256: lay.sha256, bitmap: await createImageBitmap(file, { imageOrientation: "none" }) };
+    last = { sha256: lay.sha256, bitmap: await createImageBitmap(file) };
   }
   const pixels = isStraight(lay) ? drawn(last.bitmap, lay) : warped(last.bitmap, lay);
   treat(pixels, lay);
@@ -41,7 +41,8 @@ async function ready(lay: Lay, file: Blob): Promise<readonly ImageBitmap[]> {
 
 /** Stretched and turned by the canvas. */
 function drawn(bitmap: ImageBitmap, { cut, onto, width, height }: Lay): Pixels {
-  const [a, b, c, d, e, f] = projectionOf(cut, onto);
+  const map = projectionOf(cut, onto);
+  const [a, b, c, d, e, f] = map.map((each) => each / map[8]) as unknown as typeof map;
   const canvas = contextOf(width, height);
   canvas.imageSmoothingQuality = "high";
   canvas.setTransform(a, d, b, e, c, f);

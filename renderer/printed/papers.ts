@@ -28,6 +28,7 @@ export function papersWanted(circuit: Circuit, pageId: string, adjusting: Adjust
   return (page.underlays ?? []).flatMap((underlay): readonly Wanted[] => {
     if (adjusting?.underlay === underlay.id) {
       if (adjusting.how === "lay") return [{ underlay: { ...underlay, corners: adjusting.quad }, isMoving: true }];
+      if (adjusting.how === "crop") return [{ underlay, isMoving: false }];
       const { id, title, image } = underlay;
       const corners = fitted(page, image.widthPx, image.heightPx);
       return [{ underlay: { id, title, image, corners, opacity: 1 }, isMoving: false }];

@@ -46,6 +46,9 @@ export type BenchAction =
 export type WindowAction =
   | { readonly do: "system-theme"; readonly theme: Theme }
   | { readonly do: "open-find" | "close-find" | "open-print" | "close-print" }
+  /** Shows what printed pages are in files, to be put under the drawing. */
+  | { readonly do: "bring-in"; readonly files: readonly File[] }
+  | { readonly do: "close-bring-in" }
   | { readonly do: "tell"; readonly notice: Omit<Notice, "id"> }
   | { readonly do: "put-away"; readonly notice: number };
 

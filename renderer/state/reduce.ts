@@ -22,6 +22,10 @@ export function reduce(state: AppState, action: Action): AppState {
       return state.open ? { ...state, isPrinting: true } : state;
     case "close-print":
       return { ...state, isPrinting: false };
+    case "bring-in":
+      return state.open && action.files.length > 0 ? { ...state, bringing: action.files } : state;
+    case "close-bring-in":
+      return { ...state, bringing: null };
     case "tell":
       return told(state, action.notice);
     case "put-away":

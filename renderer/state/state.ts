@@ -19,7 +19,17 @@ export interface Thing {
 }
 
 /** Views of the side panel, in the order of its tabs. */
-export const PANELS = ["order", "branch", "works", "faults", "table", "condition", "list", "circuit"] as const;
+export const PANELS = [
+  "order",
+  "branch",
+  "works",
+  "faults",
+  "table",
+  "condition",
+  "list",
+  "circuit",
+  "printed",
+] as const;
 export type Panel = (typeof PANELS)[number];
 
 /** A wish that the drawing meets: something to be in sight, or a zoom. `count` tells one wish from the next. */
@@ -30,12 +40,14 @@ export interface Wish {
 
 /**
  * A printed page under way: `lay` moves the corners of what is shown about the page, `square` seeks the corners of the paper in
- * the photograph, which lies there whole meanwhile. The corners are in millimetres of the page.
+ * the photograph, which lies there whole meanwhile, `crop` moves the edges of what is shown. The corners are in millimetres of the page.
  */
 export interface Adjusting {
   readonly underlay: string;
-  readonly how: "lay" | "square";
+  readonly how: "lay" | "square" | "crop";
   readonly quad: Quad;
+  /** What paper the photograph is of, by its name; absent where that is not known. */
+  readonly paper?: string;
 }
 
 /** What was asked of the worker, and the last answer. The old answer stays until the new one is there. */
@@ -146,6 +158,8 @@ export interface AppState {
   readonly theme: Theme;
   readonly isFinding: boolean;
   readonly isPrinting: boolean;
+  /** Files out of which printed pages are being chosen, or null. */
+  readonly bringing: readonly File[] | null;
   readonly notices: readonly Notice[];
   /** What the last accepted edit changed, for the polite live region. */
   readonly said: string;

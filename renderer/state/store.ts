@@ -41,6 +41,7 @@ function firstState(systemTheme: Theme): AppState {
     theme: systemTheme,
     isFinding: false,
     isPrinting: false,
+    bringing: null,
     notices: [],
     said: "",
   };

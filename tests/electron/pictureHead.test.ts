@@ -27,6 +27,7 @@ describe("the head of a picture", () => {
     ["a PDF", Buffer.from("%PDF-1.7"), "picture-kind"],
     ["a GIF", Buffer.from("GIF89a"), "picture-kind"],
     ["a TIFF", Buffer.from("II*\0"), "picture-kind"],
+    ["a photograph of a telephone", Buffer.from("\0\0\0\u0018ftypheic"), "picture-kind"],
     ["JPEG 2000", Buffer.from([0, 0, 0, 12, 0x6a, 0x50, 0x20, 0x20]), "picture-kind"],
     ["a PNG without its first chunk", png(4, 4).subarray(0, 12), "picture-damaged"],
     ["a PNG of no width", pngHeadOnly(0, 4), "picture-damaged"],

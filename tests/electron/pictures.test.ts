@@ -36,6 +36,7 @@ describe("a picture in the library", () => {
     ["a PDF", Buffer.from("%PDF-1.7"), "picture-kind"],
     ["an SVG", Buffer.from("<svg xmlns='http://www.w3.org/2000/svg'/>"), "picture-kind"],
     ["100 million pixels", pngHeadOnly(10_000, 10_000), "picture-pixels"],
+    ["a photograph that lies on its side", jpegHead(40, 30, 6), "picture-turned"],
     ["a long strip", jpegHead(60_000, 10), "picture-side"],
     ["a JPEG that is cut off", jpegHead(40, 30).subarray(0, 30), "picture-damaged"],
   ])("%s is refused", async (_, bytes, expected) =>

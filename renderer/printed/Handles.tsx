@@ -1,0 +1,151 @@
+import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useReducer, useRef } from "react";
+import type { Page, Underlay } from "../../core/circuit/circuit.ts";
+import { underlayAt } from "../../core/circuit/underlays.ts";
+import type { Corner } from "../../core/drawing/projection.ts";
+import type { SheetSurface } from "../canvas/surface.ts";
+import { inWindow, onSheet } from "../canvas/viewport.ts";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import type { Adjusting } from "../state/state.ts";
+import { circuitNow } from "../state/views.ts";
+import { allMoved, allScaled, cornerMoved } from "./adjusting.ts";
+import { useTake } from "./useTake.ts";
+
+const NAMES = ["Top left corner", "Top right corner", "Bottom right corner", "Bottom left corner"];
+/** How far an arrow key moves, millimetres: alone, with Shift, with Alt. */
+const STEP = 1;
+const FAR = 10;
+const FINE = 0.2;
+/** How much + and - scale. */
+const LARGER = 1.02;
+
+const ARROWS: Readonly<Record<string, Corner>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, -1],
+  ArrowDown: [0, 1],
+};
+
+/** The handles of the printed page that is taken up, over the drawing; null while none is. */
+export function Handles({ surface }: { readonly surface: RefObject<SheetSurface | null> }) {
+  const adjusting = useApp(({ open }) => open?.adjusting ?? null);
+  const circuit = useApp(circuitNow);
+  const lying = adjusting && circuit ? underlayAt(circuit, adjusting.underlay) : null;
+  if (!adjusting || !lying || !surface.current) return null;
+  return (
+    <Frame key={`${adjusting.underlay} ${adjusting.how}`} surface={surface.current} adjusting={adjusting} {...lying} />
+  );
+}
+
+interface Framed {
+  readonly surface: SheetSurface;
+  readonly adjusting: Adjusting;
+  readonly page: Page;
+  readonly underlay: Underlay;
+}
+
+/** Four corners to drag or to move by arrow keys, and the page between them. Enter takes it, Escape leaves it as it was. */
+function Frame({ surface, adjusting, page, underlay }: Framed) {
+  const { dispatch, getState } = useAppStore();
+  const { take, leave } = useTake();
+  const frame = useRef<HTMLElement>(null);
+  const dragged = useRef<{ readonly at: number; readonly from: Corner; readonly was: Adjusting } | null>(null);
+  const [, follow] = useReducer((count: number) => count + 1, 0);
+  useEffect(() => {
+    surface.followers.add(follow);
+    frame.current?.querySelector("button")?.focus({ preventScroll: true });
+    return () => {
+      surface.followers.delete(follow);
+    };
+  }, [surface]);
+
+  const set = (next: Adjusting): void => dispatch({ do: "adjust", adjusting: next });
+  const spotOf = (event: PointerEvent): Corner => {
+    const { left, top } = frame.current!.getBoundingClientRect();
+    const { x, y } = onSheet(surface.view, { x: event.clientX - left, y: event.clientY - top });
+    return [x, y];
+  };
+  /** A handle, or -1 for all of it; the middle button and Space still move the drawing. */
+  const press = (event: PointerEvent, at: number): void => {
+    if (event.button !== 0) return;
+    event.stopPropagation();
+    event.currentTarget.setPointerCapture(event.pointerId);
+    dragged.current = { at, from: spotOf(event), was: adjusting };
+  };
+  const move = (event: PointerEvent): void => {
+    const drag = dragged.current;
+    if (!drag) return;
+    event.stopPropagation();
+    const [x, y] = spotOf(event);
+    const [dx, dy] = [x - drag.from[0], y - drag.from[1]];
+    if (drag.at < 0) {
+      set(allMoved(drag.was, dx, dy));
+      return;
+    }
+    const [ownX, ownY] = drag.was.quad[drag.at]!;
+    set(cornerMoved(drag.was, underlay, page, drag.at, [ownX + dx, ownY + dy], event.shiftKey));
+  };
+  const release = (event: PointerEvent): void => {
+    if (dragged.current) event.stopPropagation();
+    dragged.current = null;
+  };
+  const key = (event: KeyboardEvent, at: number): void => {
+    const arrow = ARROWS[event.key];
+    const now = getState().open?.adjusting ?? adjusting;
+    if (event.ctrlKey || event.metaKey) return;
+    if (arrow) {
+      const step = event.altKey ? FINE : event.shiftKey ? FAR : STEP;
+      const [dx, dy] = arrow.map((each) => each * step) as [number, number];
+      const [x, y] = now.quad[Math.max(0, at)]!;
+      set(at < 0 ? allMoved(now, dx, dy) : cornerMoved(now, underlay, page, at, [x + dx, y + dy], now.how !== "crop"));
+    } else if (event.key === "+" || event.key === "=") set(allScaled(now, LARGER));
+    else if (event.key === "-") set(allScaled(now, 1 / LARGER));
+    else if (event.key === "Enter") take();
+    else if (event.key === "Escape") leave();
+    else return;
+    event.preventDefault();
+    event.stopPropagation();
+  };
+
+  const pixels = adjusting.quad.map(([x, y]) => inWindow(surface.view, { x, y }));
+  const middle = pixels.reduce((sum, { x, y }) => ({ x: sum.x + x / 4, y: sum.y + y / 4 }), { x: 0, y: 0 });
+  return (
+    <section ref={frame} className={`paper-frame is-${adjusting.how}`} aria-label={`Corners of ${underlay.title}`}>
+      <svg className="paper-outline" aria-hidden="true">
+        <polygon
+          points={pixels.map(({ x, y }) => `${x},${y}`).join(" ")}
+          onPointerDown={(event) => adjusting.how === "lay" && press(event, -1)}
+          onPointerMove={move}
+          onPointerUp={release}
+          onPointerCancel={release}
+        />
+      </svg>
+      {adjusting.how === "lay" && (
+        <button
+          type="button"
+          className="paper-handle is-middle"
+          style={{ left: middle.x, top: middle.y }}
+          aria-label="The whole page"
+          onPointerDown={(event) => press(event, -1)}
+          onPointerMove={move}
+          onPointerUp={release}
+          onPointerCancel={release}
+          onKeyDown={(event) => key(event, -1)}
+        />
+      )}
+      {pixels.map(({ x, y }, at) => (
+        <button
+          key={NAMES[at]}
+          type="button"
+          className="paper-handle"
+          style={{ left: x, top: y }}
+          aria-label={`${NAMES[at]}, ${Math.round(adjusting.quad[at]![0])}, ${Math.round(adjusting.quad[at]![1])} mm`}
+          onPointerDown={(event) => press(event, at)}
+          onPointerMove={move}
+          onPointerUp={release}
+          onPointerCancel={release}
+          onKeyDown={(event) => key(event, at)}
+        />
+      ))}
+    </section>
+  );
+}
