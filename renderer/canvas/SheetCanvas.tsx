@@ -46,8 +46,8 @@ function Sheet({ shown }: { readonly shown: Shown }) {
         onFocus={() => setDrawn(null)}
       >
         <div ref={container} className="sheet-layers" aria-hidden="true" />
-        <Handles surface={surface} />
       </div>
+      <Handles surface={surface} box={box} />
       <p id="sheet-keys" className="unseen">
         Home goes to the first point, arrow keys walk along the circuit, Enter throws the switch, W says why, Page Down
         goes to the next part. The list beside the drawing has every part and wire with its state.

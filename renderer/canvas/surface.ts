@@ -3,7 +3,7 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { sheetOf } from "../../core/circuit/sheet.ts";
 import type { Mark, Spot } from "../../core/drawing/mark.ts";
 import { boundsOfAll } from "../../core/drawing/measure.ts";
-import { onPaper } from "../../core/drawing/paint.ts";
+import { onPaper, type PaperSpot } from "../../core/drawing/paint.ts";
 import { boxAround, type Corner } from "../../core/drawing/projection.ts";
 import type { Live } from "../../core/live/live.ts";
 import type { Look } from "../../core/parts/kind.ts";
@@ -21,6 +21,7 @@ import { paintPapers } from "./paintPapers.ts";
 import { paintFrame, paintPen } from "./penPaint.ts";
 import { spotOf } from "./places.ts";
 import { paintPreview, type ThrowPreview } from "./preview.ts";
+import { paintPrinted } from "./printedMark.ts";
 import { SheetIndex } from "./sheetIndex.ts";
 import type { Calls, Shown } from "./shown.ts";
 import { SheetStage } from "./stage.ts";
@@ -236,7 +237,12 @@ export class SheetSurface {
 
   /** Brings a spot into sight where it is not. */
   showSpot(spot: Spot): void {
-    const view = showing(this.view, onPaper(spot), this.window);
+    this.showPaper(onPaper(spot));
+  }
+
+  /** The same for a spot in millimetres of the page. */
+  private showPaper(spot: PaperSpot): void {
+    const view = showing(this.view, spot, this.window);
     if (view.x !== this.view.x || view.y !== this.view.y) this.goTo(view, true);
   }
 
@@ -262,6 +268,7 @@ export class SheetSurface {
     if (!wish || wish.count === this.wishMet || this.window.width <= 1) return;
     this.wishMet = wish.count;
     if ("show" in wish.want) this.show(wish.want.show);
+    else if ("spot" in wish.want) this.showPaper(wish.want.spot);
     else this.zoomTo(wish.want.zoom);
   }
 
@@ -296,6 +303,7 @@ export class SheetSurface {
     );
     paintKnots(ground, knots);
     if (this.showsFocus && selection) paintFocus(ground, selection);
+    paintPrinted(ground, circuit, this.shown.page, selection);
     if (this.preview) paintPreview(ground, this.preview);
     if (this.carried && this.paintedNow) paintCarried(ground, circuit, this.paintedNow, this.carried);
     if (this.pen) paintPen(ground, this.shown.palette, this.pen);

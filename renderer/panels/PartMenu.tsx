@@ -1,6 +1,7 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { kindOf } from "../../core/parts/catalogue.ts";
 import type { Part } from "../../core/parts/kind.ts";
+import { PrintTie } from "../printed/PrintTie.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { plugIdsOf } from "../state/places.ts";
 import { partNow } from "../state/views.ts";
@@ -53,6 +54,7 @@ export function PartMenu({ circuit, part, close }: Shown) {
           </button>
         ))}
       </div>
+      <PrintTie circuit={circuit} id={part.id} close={close} />
       <details className="menu-values">
         <summary>Label and values</summary>
         <PartValues circuit={circuit} part={part} />

@@ -79,7 +79,7 @@ function Acts({ circuit, thing, close }: Acting) {
     point?.kind === "terminal" ? point.part : circuit.parts.find((each) => thing.is === "part" && each.id === id);
   if (part) return <PartMenu circuit={circuit} part={part} close={close} />;
   const wire = circuit.wires.find((each) => thing.is === "wire" && each.id === id);
-  if (wire) return <WireMenu circuit={circuit} wire={wire} />;
+  if (wire) return <WireMenu circuit={circuit} wire={wire} close={close} />;
   const connector = point?.kind === "cavity" ? point.connector.id : null;
   return <PointMenu circuit={circuit} point={id} connector={connector} close={close} />;
 }

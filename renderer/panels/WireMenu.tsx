@@ -1,4 +1,5 @@
 import type { Circuit, Wire } from "../../core/circuit/circuit.ts";
+import { PrintTie } from "../printed/PrintTie.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { liveShown } from "../state/views.ts";
 import { wireWords } from "../words/live.ts";
@@ -6,8 +7,14 @@ import { FaultPick } from "./FaultPick.tsx";
 import { WireCode } from "./WireCode.tsx";
 import { WireValues } from "./WireValues.tsx";
 
+interface Shown {
+  readonly circuit: Circuit;
+  readonly wire: Wire;
+  readonly close: () => void;
+}
+
 /** What can be done with a wire: put a fault in, change its colour, size and length. */
-export function WireMenu({ circuit, wire }: { readonly circuit: Circuit; readonly wire: Wire }) {
+export function WireMenu({ circuit, wire, close }: Shown) {
   const now = useApp((state) => wireWords(liveShown(state)?.wires.get(wire.id)));
   return (
     <>
@@ -21,6 +28,7 @@ export function WireMenu({ circuit, wire }: { readonly circuit: Circuit; readonl
         <p className="small figures">{now}</p>
       </header>
       <FaultPick circuit={circuit} target={wire.id} />
+      <PrintTie circuit={circuit} id={wire.id} close={close} />
       <details className="menu-values">
         <summary>Colour, size, length</summary>
         <WireValues circuit={circuit} wire={wire} />

@@ -26,7 +26,7 @@ const WORDS: Readonly<Record<Adjusting["how"], { readonly title: string; readonl
   },
   crop: {
     title: "Crop",
-    words: "Drag the corners to what you want to keep. What is cut off comes back in the same way.",
+    words: "Drag the corners to what you want to keep. The menu of the page brings back what was cut off.",
   },
 };
 

@@ -25,18 +25,31 @@ const ARROWS: Readonly<Record<string, Corner>> = {
   ArrowDown: [0, 1],
 };
 
+interface Shown {
+  readonly surface: RefObject<SheetSurface | null>;
+  /** The drawing, to which a wheel over the page goes on. */
+  readonly box: RefObject<HTMLElement | null>;
+}
+
 /** The handles of the printed page that is taken up, over the drawing; null while none is. */
-export function Handles({ surface }: { readonly surface: RefObject<SheetSurface | null> }) {
+export function Handles({ surface, box }: Shown) {
   const adjusting = useApp(({ open }) => open?.adjusting ?? null);
   const circuit = useApp(circuitNow);
   const lying = adjusting && circuit ? underlayAt(circuit, adjusting.underlay) : null;
   if (!adjusting || !lying || !surface.current) return null;
   return (
-    <Frame key={`${adjusting.underlay} ${adjusting.how}`} surface={surface.current} adjusting={adjusting} {...lying} />
+    <Frame
+      box={box}
+      key={`${adjusting.underlay} ${adjusting.how}`}
+      surface={surface.current}
+      adjusting={adjusting}
+      {...lying}
+    />
   );
 }
 
 interface Framed {
+  readonly box: RefObject<HTMLElement | null>;
   readonly surface: SheetSurface;
   readonly adjusting: Adjusting;
   readonly page: Page;
@@ -44,7 +57,7 @@ interface Framed {
 }
 
 /** Four corners to drag or to move by arrow keys, and the page between them. Enter takes it, Escape leaves it as it was. */
-function Frame({ surface, adjusting, page, underlay }: Framed) {
+function Frame({ box, surface, adjusting, page, underlay }: Framed) {
   const { dispatch, getState } = useAppStore();
   const { take, leave } = useTake();
   const frame = useRef<HTMLElement>(null);
@@ -64,17 +77,15 @@ function Frame({ surface, adjusting, page, underlay }: Framed) {
     const { x, y } = onSheet(surface.view, { x: event.clientX - left, y: event.clientY - top });
     return [x, y];
   };
-  /** A handle, or -1 for all of it; the middle button and Space still move the drawing. */
+  /** A handle, or -1 for all of it. */
   const press = (event: PointerEvent, at: number): void => {
     if (event.button !== 0) return;
-    event.stopPropagation();
     event.currentTarget.setPointerCapture(event.pointerId);
     dragged.current = { at, from: spotOf(event), was: adjusting };
   };
   const move = (event: PointerEvent): void => {
     const drag = dragged.current;
     if (!drag) return;
-    event.stopPropagation();
     const [x, y] = spotOf(event);
     const [dx, dy] = [x - drag.from[0], y - drag.from[1]];
     if (drag.at < 0) {
@@ -84,8 +95,7 @@ function Frame({ surface, adjusting, page, underlay }: Framed) {
     const [ownX, ownY] = drag.was.quad[drag.at]!;
     set(cornerMoved(drag.was, underlay, page, drag.at, [ownX + dx, ownY + dy], event.shiftKey));
   };
-  const release = (event: PointerEvent): void => {
-    if (dragged.current) event.stopPropagation();
+  const release = (): void => {
     dragged.current = null;
   };
   const key = (event: KeyboardEvent, at: number): void => {
@@ -107,12 +117,19 @@ function Frame({ surface, adjusting, page, underlay }: Framed) {
   };
 
   const pixels = adjusting.quad.map(([x, y]) => inWindow(surface.view, { x, y }));
+  const outline = pixels.map(({ x, y }) => `${x},${y}`).join(" ");
   const middle = pixels.reduce((sum, { x, y }) => ({ x: sum.x + x / 4, y: sum.y + y / 4 }), { x: 0, y: 0 });
   return (
-    <section ref={frame} className={`paper-frame is-${adjusting.how}`} aria-label={`Corners of ${underlay.title}`}>
+    <section
+      ref={frame}
+      className={`paper-frame is-${adjusting.how}`}
+      aria-label={`Corners of ${underlay.title}`}
+      onWheel={({ nativeEvent }) => box.current?.dispatchEvent(new WheelEvent("wheel", nativeEvent))}
+    >
       <svg className="paper-outline" aria-hidden="true">
+        <polygon className="is-ground" points={outline} />
         <polygon
-          points={pixels.map(({ x, y }) => `${x},${y}`).join(" ")}
+          points={outline}
           onPointerDown={(event) => adjusting.how === "lay" && press(event, -1)}
           onPointerMove={move}
           onPointerUp={release}

@@ -1,5 +1,6 @@
 import type { Page, Underlay } from "../../core/circuit/circuit.ts";
 import { FIRST_LOOK } from "../../core/circuit/underlays.ts";
+import { cropUnderlay } from "../../core/edit/commands/cropUnderlay.ts";
 import { lockUnderlay } from "../../core/edit/commands/lockUnderlay.ts";
 import { removeUnderlay } from "../../core/edit/commands/removeUnderlay.ts";
 import { reorderUnderlay } from "../../core/edit/commands/reorderUnderlay.ts";
@@ -54,6 +55,12 @@ export function PrintedRow({ page, underlay, at, count }: Shown) {
       words: "Lay below the next",
       act: () => make((bench) => reorderUnderlay(bench, id, at - 1)),
       isOff: at === 0 ? "It is the lowest" : undefined,
+    },
+    {
+      icon: "fit",
+      words: "Show the whole picture",
+      act: () => make((bench) => cropUnderlay(bench, id, null)),
+      isOff: isOff ?? (underlay.cut ? undefined : "It is all shown"),
     },
     { icon: "bin", words: "Take away", act: () => make((bench) => removeUnderlay(bench, id)) },
   ];

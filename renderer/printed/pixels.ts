@@ -97,19 +97,23 @@ function measured({ width, height, data }: Pixels, size: number, across: number,
   return paper;
 }
 
+/** Blocks to each side among which the brightest is paper: a filled box is no larger than that. */
+const ROUND = 5;
+/** Paper in a shadow has at least this share of the brightest round it. */
+const SHADOW = 0.7;
+
 /** Takes from brighter neighbours where a block is mostly printed over, so that a filled box does not count as paper. */
 function spread(paper: Float32Array, across: number, down: number): Float32Array {
   return paper.map((own, block) => {
     const [x, y] = [block % across, Math.floor(block / across)];
     let brightest = own;
-    for (let dy = -1; dy <= 1; dy++) {
-      for (let dx = -1; dx <= 1; dx++) {
+    for (let dy = -ROUND; dy <= ROUND; dy++) {
+      for (let dx = -ROUND; dx <= ROUND; dx++) {
         if (x + dx < 0 || x + dx >= across || y + dy < 0 || y + dy >= down) continue;
         brightest = Math.max(brightest, paper[block + dy * across + dx]!);
       }
     }
-    // A neighbour a little brighter is the same paper in better light.
-    return Math.max(LEAST_PAPER, own < brightest * 0.75 ? brightest : own);
+    return Math.max(LEAST_PAPER, own < brightest * SHADOW ? brightest : own);
   });
 }
 

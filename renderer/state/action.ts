@@ -37,6 +37,8 @@ export type BenchAction =
   | { readonly do: "adjust"; readonly adjusting: Adjusting | null }
   /** Shows the page that a thing stands on, chooses it and brings it into sight. */
   | { readonly do: "find"; readonly thing: Thing }
+  /** Chooses a part or wire and shows where it is on the printed page that it is tied to. */
+  | { readonly do: "show-printed"; readonly id: string }
   | { readonly do: "find-named"; readonly id: string }
   | { readonly do: "go-to-step"; readonly step: number }
   | { readonly do: "show-table"; readonly connector: string }

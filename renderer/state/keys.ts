@@ -13,6 +13,7 @@ export function actionForKey(
   state: AppState,
 ): Action | null {
   if (altKey || !(ctrlKey || metaKey)) return null;
+  if (state.bringing) return null;
   if (!state.open || state.isPrinting) return key.toLowerCase() === "o" ? { do: "choose-file" } : null;
   switch (key.toLowerCase()) {
     case "z":

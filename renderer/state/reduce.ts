@@ -61,6 +61,7 @@ const BENCH: Readonly<Record<BenchAction["do"], true>> = {
   choose: true,
   hover: true,
   adjust: true,
+  "show-printed": true,
   "choose-also": true,
   "choose-all": true,
   "use-tool": true,

@@ -1,5 +1,5 @@
 import type { Outcome, Refusal } from "../../core/base/outcome.ts";
-import { underlayAt } from "../../core/circuit/underlays.ts";
+import { printedSpot, underlayAt } from "../../core/circuit/underlays.ts";
 import { letGo } from "../../core/edit/commands/letGo.ts";
 import { positionNow, throwControl } from "../../core/edit/commands/throwControl.ts";
 import { cancel, type Desk, keep, mark, perform, redo, undo } from "../../core/edit/history.ts";
@@ -162,6 +162,8 @@ function seen(open: Open, action: Sight): Open {
       const thing = thingNamed(open.desk.bench.circuit, action.id);
       return thing ? found(open, thing) : open;
     }
+    case "show-printed":
+      return shownPrinted(open, action.id);
     case "go-to-step": {
       const step = open.order.answer?.order.steps.find(({ number }) => number === action.step);
       return step ? { ...found(open, { is: "point", id: step.point }), step: step.number } : open;
@@ -192,6 +194,17 @@ function wishing(open: Open, want: NonNullable<Open["wish"]>["want"]): Open {
 function found(open: Open, thing: Thing): Open {
   const page = pageOf(open.desk.bench.circuit, thing, open.page) ?? open.page;
   return wishing({ ...open, page, chosen: thing, also: NONE, editing: null }, { show: thing });
+}
+
+function shownPrinted(open: Open, id: string): Open {
+  const { circuit } = open.desk.bench;
+  const thing = thingNamed(circuit, id);
+  const { printed } =
+    circuit.parts.find((part) => part.id === id) ?? circuit.wires.find((wire) => wire.id === id) ?? {};
+  const spot = printed && printedSpot(circuit, printed);
+  if (!thing || !spot) return open;
+  const { x, y, page } = spot;
+  return wishing({ ...open, page: page.id, chosen: thing, also: NONE, editing: null }, { spot: { x, y } });
 }
 
 function isSame(one: Thing | null, other: Thing | null): boolean {

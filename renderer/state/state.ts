@@ -1,5 +1,6 @@
 import type { ControlKey } from "../../core/base/ids.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
+import type { PaperSpot } from "../../core/drawing/paint.ts";
 import type { Quad } from "../../core/drawing/projection.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import type { Desk } from "../../core/edit/history.ts";
@@ -34,7 +35,10 @@ export type Panel = (typeof PANELS)[number];
 
 /** A wish that the drawing meets: something to be in sight, or a zoom. `count` tells one wish from the next. */
 export interface Wish {
-  readonly want: { readonly show: Thing } | { readonly zoom: "fit" | "full-size" | "in" | "out" };
+  readonly want:
+    | { readonly show: Thing }
+    | { readonly spot: PaperSpot }
+    | { readonly zoom: "fit" | "full-size" | "in" | "out" };
   readonly count: number;
 }
 

@@ -1,0 +1,208 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Locator, Page } from "@playwright/test";
+import type { Corner } from "../../core/drawing/projection.ts";
+import { unpackCircuit } from "../../electron/pack/pack.ts";
+import { between, CORNERS, FIELD, PHOTO, pdf, photograph } from "./printedFiles.ts";
+import { expect, story } from "./story.ts";
+
+const GREEN = [0, 150, 60] as const;
+const RED = [200, 20, 20] as const;
+/** The bench that the photographed sheet lies on. */
+const BENCH = [95, 95, 93] as const;
+
+/** The box round all pixels of the printed pages that are near a colour, in pixels of the drawing, and how many there are. */
+async function boxOf(page: Page, colour: readonly [number, number, number], most = 70) {
+  await page.locator(".sheet-layers canvas").first().waitFor();
+  return page.evaluate(
+    ([wanted, most]) => {
+      const canvas = document.querySelector<HTMLCanvasElement>(".sheet-layers canvas")!;
+      const { width, height } = canvas;
+      const { data } = canvas.getContext("2d")!.getImageData(0, 0, width, height);
+      const box = { left: width, top: height, right: 0, bottom: 0, count: 0 };
+      for (let at = 0; at < data.length; at += 4) {
+        if (data[at + 3]! < 100 || wanted.some((channel, index) => Math.abs(data[at + index]! - channel) > most))
+          continue;
+        const [x, y] = [(at / 4) % width, Math.floor(at / 4 / width)];
+        box.left = Math.min(box.left, x);
+        box.right = Math.max(box.right, x);
+        box.top = Math.min(box.top, y);
+        box.bottom = Math.max(box.bottom, y);
+        box.count++;
+      }
+      return box;
+    },
+    [colour, most] as const,
+  );
+}
+
+async function begin(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "New circuit" }).first().click();
+  await page.getByRole("button", { name: "More views" }).click();
+  await page.getByRole("button", { name: "Printed pages" }).click();
+  await expect(page.getByText("No printed page lies under this page")).toBeVisible();
+}
+
+/** Gives files to the field that bringing in opens; it is the page's own in both hosts. */
+async function give(page: Page, ...files: readonly string[]): Promise<Locator> {
+  const [field] = await Promise.all([
+    page.waitForEvent("filechooser"),
+    page.getByRole("button", { name: "Bring in printed pages" }).click(),
+  ]);
+  await field.setFiles([...files]);
+  return page.getByRole("dialog", { name: "Printed pages to bring in" });
+}
+
+async function centreOf(handle: Locator): Promise<Corner> {
+  const { x, y, width, height } = (await handle.boundingBox())!;
+  return [x + width / 2, y + height / 2];
+}
+
+story(
+  "a photograph taken at an angle is made square, and is there after a restart and in the saved file",
+  async ({ program }) => {
+    const { page, folder } = program;
+    const file = join(folder, "bench.jpg");
+    writeFileSync(file, photograph());
+    await begin(page);
+    const dialog = await give(page, file);
+    await dialog.getByRole("button", { name: "Bring in 1 page" }).click();
+    await expect.poll(async () => (await boxOf(page, GREEN)).count).toBeGreaterThan(1_000);
+
+    await page.getByRole("button", { name: "Make square" }).click();
+    const handle = (name: string) => page.getByRole("button", { name: new RegExp(`^${name} corner`) });
+    const names = ["Top left", "Top right", "Bottom right", "Bottom left"];
+    const [first, last] = [await centreOf(handle("Top left")), await centreOf(handle("Bottom right"))];
+    for (const [index, name] of names.entries()) {
+      const [x, y] = CORNERS[index]!;
+      const [toX, toY] = between(first, last, x / PHOTO.width, y / PHOTO.height);
+      const [fromX, fromY] = await centreOf(handle(name));
+      await page.mouse.move(fromX, fromY);
+      await page.mouse.down();
+      await page.mouse.move((fromX + toX) / 2, (fromY + toY) / 2);
+      await page.mouse.move(toX, toY);
+      await page.mouse.up();
+    }
+    await page.getByLabel("The paper is").selectOption("A4");
+    await page.getByRole("button", { name: "Take it" }).click();
+
+    const isSquare = async (): Promise<void> => {
+      await expect
+        .poll(async () => {
+          const rim = await boxOf(page, GREEN);
+          return (rim.right - rim.left) / (rim.bottom - rim.top);
+        })
+        .toBeCloseTo(297 / 210, 1);
+      expect((await boxOf(page, BENCH, 25)).count).toBeLessThan(200);
+      const [rim, field] = [await boxOf(page, GREEN), await boxOf(page, RED)];
+      const [width, height] = [rim.right - rim.left, rim.bottom - rim.top];
+      expect((field.left - rim.left) / width).toBeCloseTo(FIELD.left, 1.6);
+      expect((field.right - rim.left) / width).toBeCloseTo(FIELD.right, 1.6);
+      expect((field.top - rim.top) / height).toBeCloseTo(FIELD.top, 1.6);
+      expect((field.bottom - rim.top) / height).toBeCloseTo(FIELD.bottom, 1.6);
+      // What was at an angle fills its box now.
+      const area = (field.right - field.left) * (field.bottom - field.top);
+      expect(field.count / area).toBeGreaterThan(0.93);
+    };
+    await isSquare();
+    await page.keyboard.press("Control+z");
+    await expect.poll(async () => (await boxOf(page, BENCH, 25)).count).toBeGreaterThan(1_000);
+    await page.keyboard.press("Control+y");
+    await isSquare();
+
+    await page.getByText("White paper").click();
+    const paper = [245, 245, 240] as const;
+    await expect.poll(async () => (await boxOf(page, paper)).count).toBeLessThan(400);
+    expect((await boxOf(page, RED)).count).toBeGreaterThan(500);
+
+    const { name, bytes } = await program.saved(() => page.keyboard.press("Control+s"));
+    expect(name).toMatch(/\.wirefathom$/);
+    const packed = unpackCircuit(bytes);
+    expect(packed.ok && packed.value.pictures.map(({ picture }) => [picture.mime, picture.widthPx])).toEqual([
+      ["image/jpeg", PHOTO.width],
+    ]);
+
+    await program.restart();
+    await expect.poll(async () => (await boxOf(program.page, RED)).count).toBeGreaterThan(500);
+
+    const saved = join(folder, "again.wirefathom");
+    writeFileSync(saved, bytes);
+    await program.restart(saved);
+    await expect.poll(async () => (await boxOf(program.page, RED)).count).toBeGreaterThan(500);
+  },
+);
+
+story(
+  "pages of a PDF are chosen by number, lie under pages of their own, and go again by one undo",
+  async ({ program }) => {
+    const { page, folder } = program;
+    const file = join(folder, "manual.pdf");
+    writeFileSync(file, await pdf(5));
+    await begin(page);
+    const dialog = await give(page, file);
+    const numbers = dialog.getByRole("textbox");
+    await numbers.fill("2, 4-9");
+    await expect(dialog.getByText("4-9 names no pages")).toBeVisible();
+    await numbers.fill("2, 4-5");
+    await expect(dialog.getByRole("checkbox", { checked: true })).toHaveCount(3);
+    await dialog.getByRole("button", { name: "Bring in 3 pages" }).click();
+    await expect(page.getByText("Under the drawing of manual.pdf, page 2")).toBeVisible();
+    await expect.poll(async () => (await boxOf(page, RED)).count).toBeGreaterThan(500);
+    await expect(page.getByRole("button", { name: "manual.pdf, page 5" }).first()).toBeVisible();
+    await page.keyboard.press("Control+z");
+    await expect(page.getByText("No printed page lies under this page")).toBeVisible();
+  },
+);
+
+story("a part is tied to the print under it and shows where it is printed", async ({ program }) => {
+  const { page, folder } = program;
+  const file = join(folder, "manual.pdf");
+  writeFileSync(file, await pdf(1));
+  await begin(page);
+  const dialog = await give(page, file);
+  await dialog.getByRole("button", { name: "Bring in 1 page" }).click();
+  await expect.poll(async () => (await boxOf(page, RED)).count).toBeGreaterThan(500);
+  await page.getByRole("button", { name: "Add a part" }).click();
+  await page.getByRole("button", { name: /^Fuse/ }).first().click();
+  const drawing = (await page.locator(".sheet-canvas").boundingBox())!;
+  const at = { x: drawing.width / 2, y: drawing.height / 2 };
+  await page.mouse.click(drawing.x + at.x, drawing.y + at.y);
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Escape");
+  await page.mouse.click(drawing.x + at.x, drawing.y + at.y, { button: "right" });
+  const menu = page.getByRole("dialog", { name: /^What can be done with F1/ });
+  await menu.getByRole("button", { name: "Tie to the print under it" }).click();
+  await page.mouse.click(drawing.x + at.x, drawing.y + at.y, { button: "right" });
+  await expect(menu.getByRole("button", { name: "Show where it is printed" })).toBeVisible();
+  await menu.getByRole("button", { name: "Untie from the print" }).click();
+  await expect(menu.getByRole("button", { name: "Show where it is printed" })).toHaveCount(0);
+});
+
+story("files that hold no printed page are told in one sentence each", async ({ program }) => {
+  const { page, folder } = program;
+  const whole = await pdf(1);
+  const files: Readonly<Record<string, Buffer>> = {
+    "locked.pdf": await pdf(1, "secret"),
+    "cut.pdf": whole.subarray(0, 200),
+    "empty.pdf": Buffer.alloc(0),
+    "notes.pdf": Buffer.from("Just words."),
+    "cut.jpg": photograph().subarray(0, 300),
+    "scan.tif.png": Buffer.from("II*\0 and more"),
+  };
+  for (const [name, bytes] of Object.entries(files)) writeFileSync(join(folder, name), bytes);
+  await begin(page);
+  const dialog = await give(page, ...Object.keys(files).map((name) => join(folder, name)));
+  for (const words of [
+    "locked with a password",
+    "The PDF is damaged or was cut off.",
+    "The file is empty.",
+    "This is a file of another kind; printed pages come as PDF, PNG, JPEG or WebP.",
+    "The picture is damaged or was cut off.",
+    "This is a TIFF picture; printed pages come as",
+  ]) {
+    await expect(dialog.getByText(words)).toBeVisible();
+  }
+  await expect(dialog.getByRole("button", { name: "Choose pages" })).toBeDisabled();
+  await page.keyboard.press("Escape");
+  await expect(dialog).toHaveCount(0);
+});
