@@ -10,11 +10,13 @@ import { ControlsStrip } from "./ControlsStrip.tsx";
 import { SheetSwitch } from "./SheetSwitch.tsx";
 import { SidePanel } from "./SidePanel.tsx";
 import { StatusLine } from "./StatusLine.tsx";
+import { useRoom } from "./useRoom.ts";
 
 /** The bench: the drawing with its bar, controls, status and what stands beside it; or the editor of one part in its place. */
 export function BenchView() {
   const editing = useApp(({ open }) => open?.editing ?? null);
   const { dispatch } = useAppStore();
+  const { width, height } = useRoom();
   const close = useCallback(() => dispatch({ do: "edit-part", part: null }), [dispatch]);
   const wasEditing = useRef(false);
   useEffect(() => {
@@ -24,7 +26,7 @@ export function BenchView() {
     wasEditing.current = editing !== null;
   }, [editing]);
   return (
-    <div className="app">
+    <div className="app" data-width={width} data-height={height}>
       <Bar />
       {editing === null ? <Drawing /> : <PartEditor part={editing} close={close} />}
       <StatusLine />

@@ -29,7 +29,7 @@ export function ControlSegments({ control }: { readonly control: CircuitControl 
   };
 
   return (
-    <div className="control">
+    <div className="control" data-key={control.key}>
       <div className="control-name">
         <b>{control.part.id}</b>
         <span>{label}</span>

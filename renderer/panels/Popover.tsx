@@ -9,12 +9,15 @@ export function Popover({
   button,
   className,
   place,
+  onOpen,
   children,
 }: {
   readonly label: string;
   readonly button: ReactNode;
   readonly className: string;
   readonly place: "below" | "above";
+  /** Told when the card opens and when it closes. */
+  readonly onOpen?: (isOpen: boolean) => void;
   readonly children: (close: () => void) => ReactNode;
 }) {
   const [open, setOpen] = useState(false);
@@ -24,6 +27,11 @@ export function Popover({
     setOpen(false);
     holder.current?.querySelector("button")?.focus();
   };
+  useEffect(() => {
+    if (!open || !onOpen) return;
+    onOpen(true);
+    return () => onOpen(false);
+  }, [open, onOpen]);
   useEffect(() => {
     if (!open) return;
     const away = (event: Event): void => {

@@ -58,7 +58,7 @@ export function Segment({ control, position, isRest, isNow, isHeld }: Shown) {
   if (!springs)
     return (
       <button {...shared} onClick={() => dispatch({ do: "throw", control, position: name })}>
-        {positionTitle(name)}
+        <SteadyWords words={positionTitle(name)} />
       </button>
     );
   return (
@@ -77,7 +77,16 @@ export function Segment({ control, position, isRest, isNow, isHeld }: Shown) {
       onKeyUp={(event) => event.key === " " && end("let-go")}
     >
       <Icon name={isPinned ? "pin" : "springs"} size={16} />
-      {positionTitle(name)}
+      <SteadyWords words={positionTitle(name)} />
     </button>
+  );
+}
+
+/** Words as wide as they are in bold, so that a throw moves nothing. */
+function SteadyWords({ words }: { readonly words: string }) {
+  return (
+    <span className="segment-words" data-words={words}>
+      {words}
+    </span>
   );
 }

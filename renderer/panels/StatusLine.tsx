@@ -1,8 +1,7 @@
 import { useApp } from "../state/AppContext.tsx";
 import { benchOf } from "../state/state.ts";
-import { countsNow } from "../state/views.ts";
 import { conditionPhrase } from "../words/condition.ts";
-import { LegendKey } from "./LegendKey.tsx";
+import { Legend } from "./Legend.tsx";
 import { LooseEnds } from "./LooseEnds.tsx";
 import { SheetZoom } from "./SheetZoom.tsx";
 
@@ -12,17 +11,12 @@ export function StatusLine() {
     const bench = benchOf(state);
     return bench ? conditionPhrase(bench.circuit, bench.condition) : "";
   });
-  const counts = useApp(countsNow);
   return (
     <footer className="status">
       <span className="status-condition" title={phrase}>
         {phrase}
       </span>
-      <ul className={counts.length > 5 ? "legend is-long" : "legend"} aria-label="Wires on this page by state">
-        {counts.map((count) => (
-          <LegendKey key={count.key} count={count} />
-        ))}
-      </ul>
+      <Legend />
       <span className="status-end">
         <LooseEnds />
         <SheetZoom />

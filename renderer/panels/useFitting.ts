@@ -1,4 +1,5 @@
 import { type RefObject, useLayoutEffect, useRef, useState } from "react";
+import { ownPixels } from "./ownPixels.ts";
 
 /**
  * How many children of a row fit into its width, leaving `spare` pixels. All children are drawn for one moment to be
@@ -19,8 +20,8 @@ export function useFitting(
   useLayoutEffect(() => {
     const element = row.current;
     if (!element || known) return;
-    const left = element.getBoundingClientRect().left;
-    const edges = [...element.children].slice(0, count).map((child) => child.getBoundingClientRect().right - left);
+    const { left } = ownPixels(element);
+    const edges = [...element.children].slice(0, count).map((child) => ownPixels(child).right - left);
     setMeasured({ key, edges });
     setRoom(element.clientWidth);
   }, [known, count, key]);

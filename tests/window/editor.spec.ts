@@ -61,8 +61,8 @@ story(
     await page.getByRole("searchbox", { name: "Narrow the list" }).fill("M4");
     const motor = page.locator(".row", { has: page.getByText("M4", { exact: true }) }).first();
     await expect(motor).toContainText("runs");
-    const elsewhere = page.getByRole("button", { name: /Elsewhere, \d+ at rest/ });
-    await elsewhere.click();
+    const more = page.getByRole("button", { name: /More controls, \d+ at rest/ });
+    await more.click();
     const onStrip = page.getByRole("group", { name: /^S6/ });
     await expect(onStrip.getByRole("button", { name: /^Lift/ })).toBeVisible();
 
@@ -70,7 +70,7 @@ story(
     await page.getByRole("application").focus();
     for (let count = 0; count < 3; count++) await page.keyboard.press("Control+z");
     await expect(motor).not.toContainText("runs");
-    await elsewhere.click();
+    await more.click();
     await expect(onStrip.getByRole("button", { name: /^Open/ })).toBeVisible();
   },
 );
