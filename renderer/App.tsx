@@ -1,3 +1,4 @@
+import { KeySheet } from "./keys/KeySheet.tsx";
 import { LibraryView } from "./library/LibraryView.tsx";
 import { BenchView } from "./panels/BenchView.tsx";
 import { DropZone } from "./panels/DropZone.tsx";
@@ -14,12 +15,14 @@ export function App() {
   const isOpen = useApp(({ open }) => open !== null);
   const isPrinting = useApp((state) => state.isPrinting);
   const bringing = useApp((state) => state.bringing);
+  const isShowingKeys = useApp((state) => state.isShowingKeys);
   return (
     <DropZone>
       <FailureGuard of={isOpen ? "bench" : "library"} leave={() => dispatch({ do: "close" })}>
         {isOpen ? <BenchView /> : <LibraryView />}
         {isPrinting && <PrintDialog />}
         {bringing && isOpen && <BringIn files={bringing} />}
+        {isShowingKeys && <KeySheet />}
       </FailureGuard>
       <Notices />
       <LiveRegion />

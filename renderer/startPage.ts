@@ -3,7 +3,7 @@ import { askingReaction } from "./state/asking.ts";
 import { type Autosave, autosave } from "./state/autosave.ts";
 import { begin } from "./state/begin.ts";
 import { errandsReaction } from "./state/errands.ts";
-import { actionForKey, isTyping } from "./state/keys.ts";
+import { actionForKey, isOfTheField } from "./state/keys.ts";
 import { pageActs } from "./state/pageActs.ts";
 import { picturingReaction } from "./state/picturing.ts";
 import { listen } from "./state/requests.ts";
@@ -34,7 +34,7 @@ export function startPage(host: Host): AppStore {
   keepBeforeLeaving(host, saving);
   document.addEventListener("keydown", (event) => {
     const action = actionForKey(event, store.getState());
-    if (!action || (isTyping(event.target) && ["undo", "redo"].includes(action.do))) return;
+    if (!action || isOfTheField(event, action)) return;
     event.preventDefault();
     store.dispatch(action);
   });

@@ -12,6 +12,7 @@ import { setEngine } from "../../core/edit/commands/setEngine.ts";
 import { showFaults } from "../../core/edit/commands/showFaults.ts";
 import { takeOut } from "../../core/edit/commands/takeOut.ts";
 import { turnThings } from "../../core/edit/commands/turnThings.ts";
+import type { KeyIdOf } from "../keys/rows.ts";
 import type { Command } from "../state/action.ts";
 import { plugIdsOf } from "../state/places.ts";
 import type { Thing } from "../state/state.ts";
@@ -20,33 +21,32 @@ import type { Thing } from "../state/state.ts";
 const OFF = 4;
 
 /** What a key may come to with this chosen, the likeliest first: what cannot be done now is passed over. */
-function candidates(key: string, bench: Bench, chosen: readonly Thing[]): readonly Command[] {
+function candidates(key: KeyIdOf<"drawing">, bench: Bench, chosen: readonly Thing[]): readonly Command[] {
   const ids = chosen.flatMap(({ is, id }) => (is === "point" ? [] : [id]));
   const parts = chosen.flatMap(({ is, id }) => (is === "part" ? [id] : []));
   switch (key) {
-    case "t":
+    case "turn":
       return [(now) => turnThings(now, parts, "clockwise")];
-    case "m":
+    case "flip":
       return [(now) => flipThings(now, parts)];
-    case "Delete":
-    case "Backspace":
+    case "remove":
       return [(now) => removeThings(now, ids)];
-    case "Ctrl+d":
+    case "duplicate":
       return [(now) => duplicateThings(now, parts, OFF, OFF)];
-    case "p":
+    case "plug":
       return connectorsAt(bench, chosen).flatMap((id): readonly Command[] => [
         (now) => pullApart(now, id),
         (now) => pushHome(now, id),
       ]);
-    case "o":
+    case "fuse":
       return parts.flatMap((id): readonly Command[] => [(now) => takeOut(now, id), (now) => putIn(now, id)]);
-    case "b":
+    case "battery":
       return [(now) => setBattery(now, !(now.condition.batteryOff ?? false))];
-    case "e":
+    case "engine":
       return [(now) => setEngine(now, !(now.condition.running ?? false))];
-    case "n":
+    case "wrong":
       return [(now) => showFaults(now, !now.showFaults)];
-    case "0":
+    case "rest":
       return [restAll];
     default:
       return [];
@@ -64,7 +64,7 @@ function connectorsAt({ circuit }: Bench, chosen: readonly Thing[]): readonly st
 }
 
 /** The edit that a key makes now; null where the key is none of these, and the first refusal's command where none is possible. */
-export function keyCommand(key: string, bench: Bench, chosen: readonly Thing[]): Command | null {
+export function keyCommand(key: KeyIdOf<"drawing">, bench: Bench, chosen: readonly Thing[]): Command | null {
   const possible = candidates(key, bench, chosen);
   return possible.find((command) => command(bench).ok) ?? possible[0] ?? null;
 }

@@ -1,6 +1,8 @@
+import type { KeyPress } from "../keys/press.ts";
+import { bound } from "../keys/rows.ts";
 import type { Thing } from "../state/state.ts";
 import type { Hand } from "./hand.ts";
-import { type KeyPress, type KeyWish, keyWish } from "./keys.ts";
+import { type KeyWish, keyWish } from "./keys.ts";
 import { spotOf } from "./places.ts";
 import type { SheetSurface } from "./surface.ts";
 import { nextPosition, standsIn, type ThrowControl } from "./throwPlaces.ts";
@@ -36,30 +38,30 @@ export class Keyboard {
   }
 
   /** Keys that edit what is chosen, or take a tool. */
-  private command({
-    key,
-    ctrlKey,
-    metaKey,
-    altKey,
-    shiftKey,
-    repeat,
-  }: KeyPress & { readonly repeat: boolean }): boolean {
+  private command(press: KeyPress & { readonly repeat: boolean }): boolean {
     const { calls, shown } = this.surface;
-    if (altKey || repeat || shown.tool.is !== "hand") return false;
-    const letter = key.length === 1 ? key.toLowerCase() : key;
-    if (ctrlKey || metaKey) {
-      if (letter === "a" && !shiftKey) {
+    if (press.repeat || shown.tool.is !== "hand") return false;
+    const id = bound("drawing", press);
+    switch (id) {
+      case null:
+        return false;
+      case "choose-all":
         calls.onAllOfPage();
         return true;
-      }
-      return letter === "d" && calls.onKey("Ctrl+d");
+      case "wire":
+        calls.onTool({ is: "wire" });
+        return true;
+      case "edit":
+        return this.edit();
+      default:
+        return calls.onKey(id);
     }
-    if (shiftKey) return false;
-    if (letter === "l") {
-      calls.onTool({ is: "wire" });
-      return true;
-    }
-    return calls.onKey(letter);
+  }
+
+  private edit(): boolean {
+    const part = this.part();
+    if (part !== undefined) this.surface.calls.onEdit(part);
+    return part !== undefined;
   }
 
   up(press: { readonly key: string; readonly timeStamp: number }): void {

@@ -1,3 +1,5 @@
+import type { KeyPress } from "../keys/press.ts";
+import { bound } from "../keys/rows.ts";
 import type { Thing } from "../state/state.ts";
 
 /** What a key asks of the drawing. */
@@ -10,16 +12,6 @@ export type KeyWish =
   /** Throws the control of what is chosen to its first, second, ... position. */
   | { readonly wish: "position"; readonly index: number }
   | { readonly wish: "begin" | "act" | "menu" | "why" | "leave" };
-
-/** What of a key press counts here. */
-export interface KeyPress {
-  readonly key: string;
-  readonly code: string;
-  readonly shiftKey: boolean;
-  readonly ctrlKey: boolean;
-  readonly metaKey: boolean;
-  readonly altKey: boolean;
-}
 
 /** Pixels that an arrow moves the drawing, and with Shift. */
 const PAN = 48;
@@ -37,40 +29,35 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
 const WALKS = { ArrowRight: "onward", ArrowLeft: "back", ArrowDown: "next", ArrowUp: "previous" } as const;
 
 /**
- * What a key means while the drawing has the focus and this is chosen; null for keys that are not the drawing's: those with
- * Ctrl are the window's. Arrows move the drawing while nothing is chosen, a part that is chosen, and walk the circuit from a
- * point or a wire.
+ * Where a key takes the drawing while it has the focus and this is chosen; null for keys that edit, take a tool or are not
+ * the drawing's. Arrows move the drawing while nothing is chosen, a part that is chosen, and walk the circuit from a point or
+ * a wire.
  */
 export function keyWish(press: KeyPress, chosen: Thing | null): KeyWish | null {
-  const { key, code, shiftKey } = press;
-  if (press.altKey || press.ctrlKey || press.metaKey) return null;
-  if (code === "Digit1" && shiftKey) return { wish: "zoom", by: "fit" };
-  if (/^[1-9]$/.test(key)) return { wish: "position", index: Number(key) - 1 };
-  const arrow = ARROWS[key];
-  if (arrow) return arrowWish(key as keyof typeof WALKS, arrow, shiftKey, chosen);
-  switch (key) {
-    case "+":
-    case "=":
-      return { wish: "zoom", by: "in" };
-    case "-":
-      return { wish: "zoom", by: "out" };
-    case "Home":
-      return { wish: "begin" };
-    case "PageDown":
+  const { key } = press;
+  const id = bound("drawing", press);
+  switch (id) {
+    case "position":
+      return { wish: "position", index: Number(key) - 1 };
+    case "arrow":
+    case "arrow-far":
+      return arrowWish(key as keyof typeof WALKS, ARROWS[key]!, id === "arrow-far", chosen);
+    case "in":
+    case "out":
+    case "fit":
+      return { wish: "zoom", by: id };
+    case "next-part":
       return { wish: "part", way: "next" };
-    case "PageUp":
+    case "previous-part":
       return { wish: "part", way: "previous" };
-    case "Enter":
-      return { wish: "act" };
-    case "ContextMenu":
+    case "fault":
       return { wish: "menu" };
-    case "F10":
-      return shiftKey ? { wish: "menu" } : null;
-    case "w":
-    case "W":
-      return { wish: "why" };
-    case "Escape":
-      return { wish: "leave" };
+    case "begin":
+    case "act":
+    case "menu":
+    case "why":
+    case "leave":
+      return { wish: id };
     default:
       return null;
   }

@@ -2,13 +2,15 @@ import type { PointId } from "../../core/base/ids.ts";
 import type { Spot } from "../../core/drawing/mark.ts";
 import { GRID_MM } from "../../core/drawing/scale.ts";
 import { kindOf } from "../../core/parts/catalogue.ts";
+import type { KeyPress } from "../keys/press.ts";
+import { bound } from "../keys/rows.ts";
 import { elbow, joinedUp } from "./elbow.ts";
 import { nearestTerminal } from "./nearestTerminal.ts";
 import { type PartGhost, partGhost } from "./partGhost.ts";
 import { nearestOn, wireRuns } from "./places.ts";
 import type { Hit } from "./sheetIndex.ts";
 import type { SheetSurface } from "./surface.ts";
-import { turnedOn } from "./tool.ts";
+import { type Tool, turnedOn } from "./tool.ts";
 import type { PenEnd } from "./underWay.ts";
 import { middleOf, onSheet, type Pixel, pixelOf } from "./viewport.ts";
 
@@ -17,6 +19,8 @@ const NEAR_TERMINAL = 20;
 /** Grid units that an arrow moves what is to be placed, and with Shift. */
 const STEP = 1;
 const STEP_FAR = 10;
+
+type PartTool = Extract<Tool, { is: "part" }>;
 
 /** Places parts and draws wires, by pointer and by key. */
 export class Pen {
@@ -69,38 +73,45 @@ export class Pen {
   }
 
   /** What a key does to what the tool has under way; false where it is not the tool's. */
-  key({ key, shiftKey }: { readonly key: string; readonly shiftKey: boolean }): boolean {
+  key(press: KeyPress): boolean {
     const { tool } = this.surface.shown;
-    if (key === "Escape") {
-      if (!this.abandon()) this.surface.calls.onTool({ is: "hand" });
-      return true;
+    const id = bound("pen", press);
+    switch (id) {
+      case "pen-leave":
+        if (!this.abandon()) this.surface.calls.onTool({ is: "hand" });
+        return true;
+      case "pen-act":
+        this.begin();
+        this.click();
+        return true;
+      case "pen-arrow":
+      case "pen-arrow-far":
+        this.begin();
+        if (tool.is === "part") this.nudge(ARROWS[press.key]!, id === "pen-arrow-far" ? STEP_FAR : STEP);
+        else this.jump(ARROWS[press.key]!);
+        return true;
+      case "pen-turn":
+        return this.change((part) => ({ ...part, turn: turnedOn(part.turn) }));
+      case "pen-flip":
+        return this.change((part) => ({ ...part, flip: !part.flip }));
+      case "pen-back":
+        return this.unbend();
+      default:
+        return false;
     }
-    if (key === "Enter") {
-      this.begin();
-      this.click();
-      return true;
-    }
-    const way = ARROWS[key];
-    if (way) {
-      this.begin();
-      if (tool.is === "part") this.nudge(way, shiftKey ? STEP_FAR : STEP);
-      else this.jump(way);
-      return true;
-    }
-    if (tool.is === "part" && key.toLowerCase() === "t") {
-      this.surface.calls.onTool({ ...tool, turn: turnedOn(tool.turn) });
-      return true;
-    }
-    if (tool.is === "part" && key.toLowerCase() === "m") {
-      this.surface.calls.onTool({ ...tool, flip: !tool.flip });
-      return true;
-    }
-    if (tool.is === "wire" && key === "Backspace" && this.bends.length > 0) {
-      this.bends = this.bends.slice(0, -1);
-      this.show();
-      return true;
-    }
-    return false;
+  }
+
+  private change(changed: (part: PartTool) => PartTool): boolean {
+    const { tool } = this.surface.shown;
+    if (tool.is === "part") this.surface.calls.onTool(changed(tool));
+    return tool.is === "part";
+  }
+
+  private unbend(): boolean {
+    if (this.surface.shown.tool.is !== "wire" || this.bends.length === 0) return false;
+    this.bends = this.bends.slice(0, -1);
+    this.show();
+    return true;
   }
 
   /** Shows the tool anew: another was taken, or the drawing has changed under it. */

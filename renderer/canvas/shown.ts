@@ -6,6 +6,7 @@ import type { Bends } from "../../core/edit/setBends.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import type { Live } from "../../core/live/live.ts";
 import type { Look } from "../../core/parts/kind.ts";
+import type { KeyIdOf } from "../keys/rows.ts";
 import type { Paper } from "../printed/papers.ts";
 import type { Thing, Wish } from "../state/state.ts";
 import type { Knot } from "./knots.ts";
@@ -76,8 +77,8 @@ export interface Calls {
   /** Files with printed pages, to be put under the drawing. */
   onFiles(files: readonly File[]): void;
   onAllOfPage(): void;
-  /** Makes the edit of a key, such as "t" or "Ctrl+d"; false where the key makes none. */
-  onKey(key: string): boolean;
+  /** Makes the edit of a key; false where the key makes none. */
+  onKey(key: KeyIdOf<"drawing">): boolean;
   /** Opens the editor of a part. */
   onEdit(part: PartId): void;
   /** Opens the card that says why, or closes it. */

@@ -4,6 +4,7 @@ import { duplicateThings } from "../../core/edit/commands/duplicateThings.ts";
 import { flipThings } from "../../core/edit/commands/flipThings.ts";
 import { removeThings } from "../../core/edit/commands/removeThings.ts";
 import { turnThings } from "../../core/edit/commands/turnThings.ts";
+import { keyOf } from "../keys/rows.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { Popover } from "../panels/Popover.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
@@ -46,11 +47,19 @@ export function SelectionBar() {
       )}
       {parts.length > 0 && (
         <>
-          <Act name="turn" words="Turn (T)" onClick={() => make((bench) => turnThings(bench, parts, "clockwise"))} />
-          <Act name="flip" words="Mirror (M)" onClick={() => make((bench) => flipThings(bench, parts))} />
+          <Act
+            name="turn"
+            words={`Turn (${keyOf("turn")})`}
+            onClick={() => make((bench) => turnThings(bench, parts, "clockwise"))}
+          />
+          <Act
+            name="flip"
+            words={`Mirror (${keyOf("flip")})`}
+            onClick={() => make((bench) => flipThings(bench, parts))}
+          />
           <Act
             name="copy"
-            words="Duplicate (Ctrl D)"
+            words={`Duplicate (${keyOf("duplicate")})`}
             onClick={() => make((bench) => duplicateThings(bench, parts, OFF, OFF))}
           />
         </>
@@ -86,7 +95,7 @@ export function SelectionBar() {
       )}
       <Act
         name="bin"
-        words="Delete (Del)"
+        words={`Delete (${keyOf("remove")})`}
         onClick={() =>
           make((bench) =>
             removeThings(

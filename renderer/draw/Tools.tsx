@@ -1,4 +1,5 @@
 import { HAND } from "../canvas/tool.ts";
+import { keyOf } from "../keys/rows.ts";
 import { Icon, type IconName } from "../panels/Icon.tsx";
 import { Popover } from "../panels/Popover.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
@@ -13,7 +14,7 @@ export function Tools() {
       <ToolButton
         icon="arrow"
         words="Choose"
-        keys="Esc"
+        keys={keyOf("pen-leave")}
         isOn={tool.is === "hand"}
         onClick={() => dispatch({ do: "use-tool", tool: HAND })}
       />
@@ -33,7 +34,7 @@ export function Tools() {
       <ToolButton
         icon="wire"
         words="Wire"
-        keys="L"
+        keys={keyOf("wire")}
         isOn={tool.is === "wire"}
         onClick={() => dispatch({ do: "use-tool", tool: tool.is === "wire" ? HAND : { is: "wire" } })}
       />

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useRef } from "react";
 import type { CircuitControl } from "../../core/circuit/points.ts";
+import { bound } from "../keys/rows.ts";
 import { useApp } from "../state/AppContext.tsx";
 import { benchOf } from "../state/state.ts";
 import { isHeld, positionNow } from "../state/views.ts";
@@ -20,7 +21,8 @@ export function ControlSegments({ control }: { readonly control: CircuitControl 
   const positions = asOnTheHandle(control.control.positions);
 
   const walk = (event: KeyboardEvent): void => {
-    const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
+    const key = bound("strip", event);
+    const step = key === "strip-next" ? 1 : key === "strip-previous" ? -1 : undefined;
     const buttons = [...(row.current?.querySelectorAll("button") ?? [])];
     const at = buttons.indexOf(document.activeElement as HTMLButtonElement);
     if (step === undefined || at < 0) return;

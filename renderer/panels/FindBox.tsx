@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef, useState } from "react";
+import { keyOf } from "../keys/rows.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { type Found, findIn } from "../state/finding.ts";
 import { circuitNow } from "../state/views.ts";
@@ -22,7 +23,7 @@ export function FindBox() {
         type="button"
         className="icon-button"
         aria-label="Find"
-        title="Find (Ctrl F)"
+        title={`Find (${keyOf("find")})`}
         aria-expanded={open}
         ref={button}
         onClick={() => dispatch({ do: getState().isFinding ? "close-find" : "open-find" })}

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from "react";
 import type { ControlKey } from "../../core/base/ids.ts";
 import type { Position } from "../../core/parts/kind.ts";
+import { bound } from "../keys/rows.ts";
 import { useAppStore } from "../state/AppContext.tsx";
 import { positionTitle } from "../words/condition.ts";
 import { Icon } from "./Icon.tsx";
@@ -40,9 +41,10 @@ export function Segment({ control, position, isRest, isNow, isHeld }: Shown) {
     end(afterPress(event.timeStamp - began.at, began.wasPinned, latches));
   };
   const pressKey = (event: KeyboardEvent): void => {
-    if (event.repeat || (event.key !== " " && event.key !== "Enter")) return;
+    const key = bound("strip", event);
+    if (event.repeat || (key !== "strip-hold" && key !== "strip-set")) return;
     event.preventDefault();
-    if (event.key === " ") begin(event.timeStamp);
+    if (key === "strip-hold") begin(event.timeStamp);
     else dispatch(isPinned ? { do: "let-go", control } : { do: "throw", control, position: name });
   };
 

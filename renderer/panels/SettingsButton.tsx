@@ -1,3 +1,4 @@
+import { keyOf } from "../keys/rows.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { Choice } from "./Choice.tsx";
 import { Icon } from "./Icon.tsx";
@@ -9,13 +10,13 @@ const SCALES: readonly number[] = [0.75, 1, 1.25, 1.5, 2];
 /** What a person sets once: look, symbols, size, motion, spring-back positions. */
 export function SettingsButton() {
   return (
-    <Popover label="Settings" className="icon-button" place="below" button={<Icon name="settings" />}>
-      {() => <SettingsCard />}
+    <Popover label="Settings and keys" className="icon-button" place="below" button={<Icon name="settings" />}>
+      {(close) => <SettingsCard close={close} />}
     </Popover>
   );
 }
 
-function SettingsCard() {
+function SettingsCard({ close }: { readonly close: () => void }) {
   const { dispatch } = useAppStore();
   const settings = useApp((state) => state.settings);
   return (
@@ -63,6 +64,17 @@ function SettingsCard() {
           ["still", "None"],
         ]}
       />
+      <button
+        type="button"
+        className="menu-item"
+        onClick={() => {
+          close();
+          dispatch({ do: "open-keys" });
+        }}
+      >
+        Keys and commands
+        <kbd className="key-cap menu-end">{keyOf("keys")}</kbd>
+      </button>
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { FULL_SIZE } from "../canvas/viewport.ts";
+import { keyOf } from "../keys/rows.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { Icon } from "./Icon.tsx";
 
@@ -14,7 +15,7 @@ export function SheetZoom() {
         type="button"
         className="icon-button is-small"
         aria-label="Farther"
-        title="Farther (Ctrl −)"
+        title={`Farther (${keyOf("farther")})`}
         onClick={() => dispatch({ do: "wish", want: { zoom: "out" } })}
       >
         <Icon name="less" size={16} />
@@ -23,7 +24,7 @@ export function SheetZoom() {
         type="button"
         className="count figures"
         aria-label={`Zoom ${percent}, show at 100\u00A0%`}
-        title="Show at 100 % (Ctrl 0)"
+        title={`Show at 100\u00A0% (${keyOf("full-size")})`}
         onClick={() => dispatch({ do: "wish", want: { zoom: "full-size" } })}
       >
         {percent}
@@ -32,7 +33,7 @@ export function SheetZoom() {
         type="button"
         className="icon-button is-small"
         aria-label="Nearer"
-        title="Nearer (Ctrl +)"
+        title={`Nearer (${keyOf("nearer")})`}
         onClick={() => dispatch({ do: "wish", want: { zoom: "in" } })}
       >
         <Icon name="add" size={16} />
@@ -41,7 +42,7 @@ export function SheetZoom() {
         type="button"
         className="icon-button is-small"
         aria-label="Whole page"
-        title="Whole page (Ctrl 9)"
+        title={`Whole page (${keyOf("whole-page")})`}
         onClick={() => dispatch({ do: "wish", want: { zoom: "fit" } })}
       >
         <Icon name="fit" size={16} />

@@ -1,3 +1,4 @@
+import { keyOf } from "../keys/rows.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { redoName, undoName } from "../state/views.ts";
 import { Icon } from "./Icon.tsx";
@@ -9,8 +10,8 @@ export function UndoRedo() {
   const redo = useApp(redoName);
   return (
     <>
-      <Step icon="undo" word="Undo" what={undo} keys="Ctrl Z" onClick={() => dispatch({ do: "undo" })} />
-      <Step icon="redo" word="Redo" what={redo} keys="Ctrl Y" onClick={() => dispatch({ do: "redo" })} />
+      <Step icon="undo" word="Undo" what={undo} keys={keyOf("undo")} onClick={() => dispatch({ do: "undo" })} />
+      <Step icon="redo" word="Redo" what={redo} keys={keyOf("redo")} onClick={() => dispatch({ do: "redo" })} />
     </>
   );
 }

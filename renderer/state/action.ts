@@ -47,7 +47,7 @@ export type BenchAction =
 /** Everything that can be asked of the window itself. */
 export type WindowAction =
   | { readonly do: "system-theme"; readonly theme: Theme }
-  | { readonly do: "open-find" | "close-find" | "open-print" | "close-print" }
+  | { readonly do: "open-find" | "close-find" | "open-print" | "close-print" | "open-keys" | "close-keys" }
   /** Shows what printed pages are in files, to be put under the drawing. */
   | { readonly do: "bring-in"; readonly files: readonly File[] }
   | { readonly do: "close-bring-in" }

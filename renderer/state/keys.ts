@@ -1,51 +1,40 @@
+import type { KeyPress } from "../keys/press.ts";
+import { bound, type KeyIdOf } from "../keys/rows.ts";
 import type { Action } from "./action.ts";
 import type { AppState } from "./state.ts";
 
+const ACTIONS: Readonly<Record<KeyIdOf<"window">, Action>> = {
+  undo: { do: "undo" },
+  redo: { do: "redo" },
+  find: { do: "open-find" },
+  print: { do: "open-print" },
+  "save-file": { do: "save-file" },
+  "open-file": { do: "choose-file" },
+  library: { do: "close" },
+  "full-size": { do: "wish", want: { zoom: "full-size" } },
+  "whole-page": { do: "wish", want: { zoom: "fit" } },
+  nearer: { do: "wish", want: { zoom: "in" } },
+  farther: { do: "wish", want: { zoom: "out" } },
+  keys: { do: "open-keys" },
+};
+
 /** What a key of the keyboard does in the whole window; null where it is left to whatever has the focus. */
-export function actionForKey(
-  {
-    key,
-    ctrlKey,
-    metaKey,
-    shiftKey,
-    altKey,
-  }: Pick<KeyboardEvent, "key" | "ctrlKey" | "metaKey" | "shiftKey" | "altKey">,
-  state: AppState,
-): Action | null {
-  if (altKey || !(ctrlKey || metaKey)) return null;
-  if (state.bringing) return null;
-  if (!state.open || state.isPrinting) return key.toLowerCase() === "o" ? { do: "choose-file" } : null;
-  switch (key.toLowerCase()) {
-    case "z":
-      return { do: shiftKey ? "redo" : "undo" };
-    case "y":
-      return { do: "redo" };
-    case "f":
-      return { do: "open-find" };
-    case "p":
-      return { do: "open-print" };
-    case "s":
-      return { do: "save-file" };
-    case "o":
-      return { do: "choose-file" };
-    case "w":
-      return { do: "close" };
-    case "0":
-      return { do: "wish", want: { zoom: "full-size" } };
-    case "9":
-      return { do: "wish", want: { zoom: "fit" } };
-    case "+":
-    case "=":
-      return { do: "wish", want: { zoom: "in" } };
-    case "-":
-      return { do: "wish", want: { zoom: "out" } };
-    default:
-      return null;
-  }
+export function actionForKey(press: KeyPress, state: AppState): Action | null {
+  const id = bound("window", press);
+  if (id === null) return null;
+  const isCovered = state.isPrinting || state.isShowingKeys;
+  if (state.bringing !== null) return null;
+  const isOpen = id === "open-file" || (id === "keys" ? !isCovered : state.open !== null && !isCovered);
+  return isOpen ? ACTIONS[id] : null;
+}
+
+/** Whether a key that has the whole window is left to the field that someone types in: it edits the text, or is a sign of it. */
+export function isOfTheField({ key, ctrlKey, metaKey, target }: KeyboardEvent, { do: done }: Action): boolean {
+  return isTyping(target) && (done === "undo" || done === "redo" || (key.length === 1 && !ctrlKey && !metaKey));
 }
 
 /** Keys that edit the text of a field stay with the field. */
-export function isTyping(target: EventTarget | null): boolean {
+function isTyping(target: EventTarget | null): boolean {
   if (!(target instanceof HTMLElement)) return false;
   return target.isContentEditable || (target.matches("input, textarea") && !target.matches('[type="checkbox"]'));
 }

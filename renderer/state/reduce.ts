@@ -26,6 +26,10 @@ export function reduce(state: AppState, action: Action): AppState {
       return state.open && action.files.length > 0 ? { ...state, bringing: action.files } : state;
     case "close-bring-in":
       return { ...state, bringing: null };
+    case "open-keys":
+      return { ...state, isShowingKeys: true };
+    case "close-keys":
+      return { ...state, isShowingKeys: false };
     case "tell":
       return told(state, action.notice);
     case "put-away":

@@ -164,6 +164,8 @@ export interface AppState {
   readonly isPrinting: boolean;
   /** Files out of which printed pages are being chosen, or null. */
   readonly bringing: readonly File[] | null;
+  /** True while the sheet of keys is open. */
+  readonly isShowingKeys: boolean;
   readonly notices: readonly Notice[];
   /** What the last accepted edit changed, for the polite live region. */
   readonly said: string;

@@ -42,6 +42,7 @@ function firstState(systemTheme: Theme): AppState {
     isFinding: false,
     isPrinting: false,
     bringing: null,
+    isShowingKeys: false,
     notices: [],
     said: "",
   };

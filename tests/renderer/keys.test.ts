@@ -1,5 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { type KeyPress, keyWish } from "../../renderer/canvas/keys.ts";
+import { COMMANDS } from "../../core/edit/commands/index.ts";
+import { keyCommand } from "../../renderer/canvas/keyCommands.ts";
+import { keyWish } from "../../renderer/canvas/keys.ts";
+import { keyGroups } from "../../renderer/keys/keySearch.ts";
+import { type KeyPress, printed, spelled } from "../../renderer/keys/press.ts";
+import { bound, KEY_ROWS, type KeyPlace } from "../../renderer/keys/rows.ts";
 import { actionForKey } from "../../renderer/state/keys.ts";
 import { reduce } from "../../renderer/state/reduce.ts";
 import { createAppStore } from "../../renderer/state/store.ts";
@@ -38,6 +43,9 @@ describe("keys of the window", () => {
     ["Ctrl++", { do: "wish", want: { zoom: "in" } }],
     ["Ctrl+=", { do: "wish", want: { zoom: "in" } }],
     ["Ctrl+-", { do: "wish", want: { zoom: "out" } }],
+    ["F1", { do: "open-keys" }],
+    ["?", { do: "open-keys" }],
+    ["Shift+?", { do: "open-keys" }],
   ])("%s on the bench", (written, action) => expect(actionForKey(press(written), bench)).toEqual(action));
 
   test.each(["z", "f", "Enter", "Ctrl+x", "Ctrl+Alt+o", "Alt+z", "Ctrl+Alt+z"])("%s is left alone", (written) =>
@@ -45,7 +53,8 @@ describe("keys of the window", () => {
   );
 
   test("in the library and before the print dialog only a file can be opened", () => {
-    for (const state of [createAppStore().getState(), reduce(bench, { do: "open-print" })]) {
+    const covered = (["open-print", "open-keys"] as const).map((done) => reduce(bench, { do: done }));
+    for (const state of [createAppStore().getState(), ...covered]) {
       expect(actionForKey(press("Ctrl+z"), state)).toBeNull();
       expect(actionForKey(press("Ctrl+s"), state)).toBeNull();
       expect(actionForKey(press("Ctrl+o"), state)).toEqual({ do: "choose-file" });
@@ -95,4 +104,76 @@ describe("keys of the drawing", () => {
   test.each(["Ctrl+1", "Cmd+Enter", "Alt+ArrowLeft", "F10", "q", "0", "Tab"])("%s is not the drawing's", (written) =>
     expect(keyWish(press(written), null)).toBeNull(),
   );
+});
+
+describe("the table of keys", () => {
+  test("has every key once in a place, and spells it as a press is spelled", () => {
+    for (const place of new Set<KeyPlace>(KEY_ROWS.map((row) => row.place))) {
+      const keys = KEY_ROWS.flatMap((row): readonly string[] => (row.place === place ? row.keys : []));
+      expect(new Set(keys).size, place).toBe(keys.length);
+      for (const key of keys) {
+        const made = key === "Shift+1" ? press("Shift+!", "Digit1") : press(key.replace("Space", " "));
+        expect(spelled(made)).toBe(key);
+        expect(bound(place, made), key).not.toBeNull();
+      }
+    }
+  });
+
+  test("every row of the drawing is met: it moves what is seen, or makes an edit, or takes a tool", () => {
+    const elsewhere = ["wire", "choose-all", "edit", "copy", "cut", "paste"];
+    for (const row of KEY_ROWS) {
+      if (row.place !== "drawing" || elsewhere.includes(row.id)) continue;
+      const made = row.id === "fit" ? press("Shift+!", "Digit1") : press(row.keys[0]);
+      const part = { is: "part", id: "X7" } as const;
+      const bench = stateAfter(VENTS).open!.desk.bench;
+      const moves = keyWish(made, part) !== null;
+      const edits = keyCommand(row.id, bench, [part, { is: "part", id: "F3" }]) !== null;
+      expect(moves !== edits, row.id).toBe(true);
+    }
+  });
+
+  test("the key that core gives a command is the key that the page has for it", () => {
+    for (const { id, key } of COMMANDS) {
+      const rows = KEY_ROWS.filter((row) => "commands" in row && (row.commands as readonly string[]).includes(id));
+      if (key !== null)
+        expect(
+          rows.flatMap((row): readonly string[] => row.keys),
+          id,
+        ).toContain(key);
+    }
+  });
+
+  test("the sheet has every row and every command, each once", () => {
+    const lines = keyGroups("", false).flatMap((group) => group.lines);
+    const named = KEY_ROWS.flatMap((row): readonly string[] => ("commands" in row ? row.commands : []));
+    const without = COMMANDS.filter(({ id }) => !named.includes(id));
+    expect(lines).toHaveLength(KEY_ROWS.length + without.length);
+  });
+
+  test.each([
+    ["duplicate", "duplicate"],
+    ["ctrl+d", "duplicate"],
+    ["Ctrl D", "duplicate"],
+    ["t", "turn"],
+    ["page down", "next-part"],
+    ["Ctrl +", "nearer"],
+    ["align", "align-things"],
+  ])("%s finds it", (typed, id) => {
+    const [group] = keyGroups(typed, false);
+    expect(group?.lines[0]?.id).toBe(id);
+  });
+
+  test("a letter alone is a key, and what is not there finds nothing", () => {
+    const lines = keyGroups("b", false).flatMap((group) => group.lines);
+    expect(lines.map(({ id }) => id)).toEqual(["battery"]);
+    expect(keyGroups("teapot", false)).toEqual([]);
+  });
+
+  test("keys are printed for the platform", () => {
+    expect(printed("Ctrl+Shift+Z", false)).toBe("Ctrl Shift Z");
+    expect(printed("Ctrl+Shift+Z", true)).toBe("Cmd Shift Z");
+    expect(printed("Ctrl++", true)).toBe("Cmd +");
+    expect(printed("+", false)).toBe("+");
+    expect(keyGroups("cmd d", true)[0]?.lines[0]?.keys).toEqual(["Cmd D"]);
+  });
 });

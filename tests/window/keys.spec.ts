@@ -1,3 +1,4 @@
+import { openSample } from "./acts.ts";
 import { expect, story } from "./story.ts";
 
 story("everything is done by keys: open, throw, walk, ask why, put a fault in, undo, print", async ({ program }) => {
@@ -77,3 +78,35 @@ story("everything is done by keys: open, throw, walk, ask why, put a fault in, u
   await page.keyboard.press("Control+w");
   await expect(page).toHaveTitle("Wirefathom");
 });
+
+story(
+  "F1 and ? open the sheet of keys, which is searched by word and by key, and Escape gives the focus back",
+  async ({ program }) => {
+    const { page } = program;
+    await openSample(page, "Horn");
+    const drawing = page.getByRole("application");
+    const sheet = page.getByRole("dialog", { name: "Keys and commands" });
+    for (const key of ["F1", "?"]) {
+      await drawing.focus();
+      await page.keyboard.press(key);
+      await expect(sheet).toBeVisible();
+      await expect(sheet.getByRole("searchbox")).toBeFocused();
+      await page.keyboard.press("Escape");
+      await expect(sheet).toHaveCount(0);
+      await expect(drawing).toBeFocused();
+    }
+    await page.getByRole("button", { name: "Settings" }).click();
+    await page.getByRole("button", { name: /^Keys and commands/ }).click();
+    await sheet.getByRole("searchbox").fill("ctrl d");
+    await expect(sheet.locator(".key-line")).toHaveCount(1);
+    await expect(sheet.locator(".key-line")).toContainText("Duplicate");
+    await sheet.getByRole("searchbox").fill("teapot?");
+    await expect(sheet).toContainText("No key and no command is called that.");
+    await page.keyboard.press("Escape");
+    await expect(page.getByRole("button", { name: "Settings" })).toBeFocused();
+    // In a field ? is a sign.
+    await page.keyboard.press("Control+f");
+    await page.keyboard.type("S?");
+    await expect(sheet).toHaveCount(0);
+  },
+);

@@ -1,0 +1,69 @@
+import { COMMAND_WORDS } from "../../core/base/words/edit.ts";
+import { COMMANDS } from "../../core/edit/commands/index.ts";
+import { printed } from "./press.ts";
+import { KEY_ROWS, type KeyPlace } from "./rows.ts";
+
+/** One line of the sheet of keys. */
+export interface KeyLine {
+  readonly id: string;
+  readonly words: string;
+  /** As they are printed on this keyboard; none for a command that only menus, lists and the editor give. */
+  readonly keys: readonly string[];
+}
+
+/** Lines under one heading. */
+export interface KeyGroup {
+  readonly title: string;
+  readonly lines: readonly KeyLine[];
+}
+
+const TITLES: Readonly<Record<KeyPlace, string>> = {
+  window: "Anywhere",
+  drawing: "On the drawing",
+  pen: "With a part or wire in hand",
+  strip: "On a control under the drawing",
+};
+const WITHOUT = "Without a key: from menus, lists and the part editor";
+
+/**
+ * Every key with what it does and every command that has none, by place, narrowed to what was typed: words, or a key as
+ * "Ctrl Z" or "ctrl+z". One letter alone is a key.
+ */
+export function keyGroups(typed: string, isMac: boolean): readonly KeyGroup[] {
+  const wanted = typed
+    .toLowerCase()
+    .replace(/(\S)\+(?=\S)/g, "$1 ")
+    .split(/\s+/)
+    .filter(Boolean);
+  const fits = (words: string, keys: readonly string[]): boolean =>
+    wanted.length === 0 || wanted.every((word) => isIn(word, words, keys)) || isKey(wanted, keys);
+  const places = (Object.keys(TITLES) as KeyPlace[]).map((place) => ({
+    title: TITLES[place],
+    lines: KEY_ROWS.flatMap((row): readonly KeyLine[] => {
+      const keys = row.keys.map((key) => printed(key, isMac));
+      return row.place === place && fits(row.words, [...keys, ...row.keys.map((key) => printed(key, false))])
+        ? [{ id: row.id, words: row.words, keys }]
+        : [];
+    }),
+  }));
+  const lines = commandsWithoutKey().filter(({ words }) => fits(words, []));
+  return [...places, { title: WITHOUT, lines }].filter((group) => group.lines.length > 0);
+}
+
+/** Titles of the commands of core that no key comes to. */
+function commandsWithoutKey(): readonly KeyLine[] {
+  const named = new Set<string>(KEY_ROWS.flatMap((row) => ("commands" in row ? row.commands : [])));
+  return COMMANDS.flatMap(({ id }): readonly KeyLine[] =>
+    named.has(id) ? [] : [{ id, words: COMMAND_WORDS[id] ?? id, keys: [] }],
+  );
+}
+
+function isIn(word: string, words: string, keys: readonly string[]): boolean {
+  const caps = keys.flatMap((key) => key.toLowerCase().split(" "));
+  return word.length === 1 ? caps.includes(word) : `${words} ${keys.join(" ")}`.toLowerCase().includes(word);
+}
+
+/** The whole of what was typed is one key, such as "page down". */
+function isKey(wanted: readonly string[], keys: readonly string[]): boolean {
+  return keys.some((key) => key.toLowerCase() === wanted.join(" "));
+}

@@ -1,0 +1,166 @@
+import type { CommandId } from "../../core/edit/commands/index.ts";
+import { hasCommandKey, type KeyPress, printed, spelled } from "./press.ts";
+
+/** Where a key is looked for: in the whole window, on the drawing, with a part or wire in hand, on a control of the strip. */
+export type KeyPlace = "window" | "drawing" | "pen" | "strip";
+
+/** What keys do one thing in one place. */
+interface Row {
+  readonly id: string;
+  readonly words: string;
+  readonly place: KeyPlace;
+  /** As `spelled` writes them. */
+  readonly keys: readonly string[];
+  /** The commands of core that it can come to. */
+  readonly commands?: readonly CommandId[];
+}
+
+const ARROWS = ["ArrowLeft", "ArrowRight", "ArrowUp", "ArrowDown"] as const;
+
+/** Every key of the page: what handles a press looks here what it means, and the sheet of keys prints it. */
+export const KEY_ROWS = [
+  { id: "undo", place: "window", keys: ["Ctrl+Z"], words: "Undo" },
+  { id: "redo", place: "window", keys: ["Ctrl+Y", "Ctrl+Shift+Z"], words: "Redo" },
+  { id: "find", place: "window", keys: ["Ctrl+F"], words: "Find a part, wire, colour or pin" },
+  { id: "print", place: "window", keys: ["Ctrl+P"], words: "Print" },
+  { id: "save-file", place: "window", keys: ["Ctrl+S"], words: "Save the circuit as a file" },
+  { id: "open-file", place: "window", keys: ["Ctrl+O"], words: "Open a file" },
+  { id: "library", place: "window", keys: ["Ctrl+W"], words: "Close the circuit, back to the library" },
+  { id: "full-size", place: "window", keys: ["Ctrl+0"], words: "Show the drawing at 100\u00A0%" },
+  { id: "whole-page", place: "window", keys: ["Ctrl+9"], words: "Show the whole page" },
+  { id: "nearer", place: "window", keys: ["Ctrl++", "Ctrl+="], words: "Nearer" },
+  { id: "farther", place: "window", keys: ["Ctrl+-"], words: "Farther" },
+  { id: "keys", place: "window", keys: ["F1", "?"], words: "Keys and commands" },
+
+  { id: "begin", place: "drawing", keys: ["Home"], words: "Go to the first point" },
+  {
+    id: "arrow",
+    place: "drawing",
+    keys: ARROWS,
+    words: "Walk the circuit from a point or wire, move a chosen part, or move the drawing",
+    commands: ["move-part", "move-things"],
+  },
+  {
+    id: "arrow-far",
+    place: "drawing",
+    keys: ARROWS.map((key) => `Shift+${key}` as const),
+    words: "Move a chosen part or the drawing further",
+  },
+  { id: "next-part", place: "drawing", keys: ["PageDown"], words: "Next part" },
+  { id: "previous-part", place: "drawing", keys: ["PageUp"], words: "Previous part" },
+  {
+    id: "act",
+    place: "drawing",
+    keys: ["Enter"],
+    words: "Throw the switch that is chosen, or open its menu",
+    commands: ["throw-control"],
+  },
+  {
+    id: "position",
+    place: "drawing",
+    keys: ["1", "2", "3", "4", "5", "6", "7", "8", "9"],
+    words: "Throw the switch to its first, second, ... position; hold the key to hold it",
+    commands: ["let-go"],
+  },
+  { id: "menu", place: "drawing", keys: ["ContextMenu", "Shift+F10"], words: "Menu of what is chosen" },
+  {
+    id: "fault",
+    place: "drawing",
+    keys: ["F"],
+    words: "Put a fault in, from the menu of what is chosen",
+    commands: ["plant-fault"],
+  },
+  { id: "why", place: "drawing", keys: ["W"], words: "Why is it live, grounded or floating" },
+  { id: "leave", place: "drawing", keys: ["Escape"], words: "Close the card, then choose nothing" },
+  { id: "in", place: "drawing", keys: ["+", "="], words: "Zoom in on what is chosen" },
+  { id: "out", place: "drawing", keys: ["-"], words: "Zoom out" },
+  { id: "fit", place: "drawing", keys: ["Shift+1"], words: "Show the whole page" },
+  { id: "wire", place: "drawing", keys: ["L"], words: "Draw wires", commands: ["draw-wire", "draw-wire-to-wire"] },
+  { id: "turn", place: "drawing", keys: ["T"], words: "Turn", commands: ["turn-part", "turn-things"] },
+  { id: "flip", place: "drawing", keys: ["M"], words: "Mirror", commands: ["flip-part", "flip-things"] },
+  {
+    id: "duplicate",
+    place: "drawing",
+    keys: ["Ctrl+D"],
+    words: "Duplicate",
+    commands: ["duplicate-things"],
+  },
+  { id: "copy", place: "drawing", keys: ["Ctrl+C"], words: "Copy" },
+  { id: "cut", place: "drawing", keys: ["Ctrl+X"], words: "Cut" },
+  { id: "paste", place: "drawing", keys: ["Ctrl+V"], words: "Paste", commands: ["paste"] },
+  { id: "remove", place: "drawing", keys: ["Delete", "Backspace"], words: "Delete", commands: ["remove-things"] },
+  { id: "choose-all", place: "drawing", keys: ["Ctrl+A"], words: "Choose everything on the page" },
+  {
+    id: "edit",
+    place: "drawing",
+    keys: ["F2", "Shift+F2"],
+    words: "Edit the chosen part: label, designator, values",
+    commands: ["relabel-part", "rename-part", "change-setting"],
+  },
+  {
+    id: "plug",
+    place: "drawing",
+    keys: ["P"],
+    words: "Pull the plug apart, or push it home",
+    commands: ["pull-apart", "push-home"],
+  },
+  {
+    id: "fuse",
+    place: "drawing",
+    keys: ["O"],
+    words: "Take the fuse or relay out, or put it in",
+    commands: ["take-out", "put-in"],
+  },
+  { id: "battery", place: "drawing", keys: ["B"], words: "Battery off or on", commands: ["battery"] },
+  { id: "engine", place: "drawing", keys: ["E"], words: "Engine running or stopped", commands: ["engine"] },
+  {
+    id: "wrong",
+    place: "drawing",
+    keys: ["N"],
+    words: "With nothing wrong, or with the fault",
+    commands: ["show-faults"],
+  },
+  { id: "rest", place: "drawing", keys: ["0"], words: "Everything at rest", commands: ["rest-all"] },
+
+  {
+    id: "pen-act",
+    place: "pen",
+    keys: ["Enter"],
+    words: "Place the part; begin, bend or end the wire",
+    commands: ["add-part"],
+  },
+  { id: "pen-arrow", place: "pen", keys: ARROWS, words: "Move the part, or jump to the next terminal" },
+  {
+    id: "pen-arrow-far",
+    place: "pen",
+    keys: ARROWS.map((key) => `Shift+${key}` as const),
+    words: "Move the part further",
+  },
+  { id: "pen-turn", place: "pen", keys: ["T"], words: "Turn the part" },
+  { id: "pen-flip", place: "pen", keys: ["M"], words: "Mirror the part" },
+  { id: "pen-back", place: "pen", keys: ["Backspace"], words: "Take the last bend of the wire back" },
+  { id: "pen-leave", place: "pen", keys: ["Escape"], words: "Give the wire up, then the tool" },
+
+  { id: "strip-next", place: "strip", keys: ["ArrowRight", "ArrowDown"], words: "Next position of the control" },
+  { id: "strip-previous", place: "strip", keys: ["ArrowLeft", "ArrowUp"], words: "Previous position" },
+  { id: "strip-set", place: "strip", keys: ["Enter"], words: "Throw it there; where it springs back, pin it" },
+  { id: "strip-hold", place: "strip", keys: ["Space"], words: "Hold a position that springs back" },
+] as const satisfies readonly Row[];
+
+/** Id of a row of keys, and of one in a place. */
+export type KeyId = (typeof KEY_ROWS)[number]["id"];
+export type KeyIdOf<P extends KeyPlace> = Extract<(typeof KEY_ROWS)[number], { place: P }>["id"];
+
+/** What a press means in a place; null where it means nothing there. */
+export function bound<P extends KeyPlace>(place: P, press: KeyPress): KeyIdOf<P> | null {
+  const spelling = spelled(press);
+  const rows: readonly Row[] = KEY_ROWS;
+  const row = rows.find((each) => each.place === place && each.keys.includes(spelling));
+  return (row?.id ?? null) as KeyIdOf<P> | null;
+}
+
+/** The first key of a row as it is printed here, to stand in a button's name. */
+export function keyOf(id: KeyId): string {
+  const row: Row | undefined = KEY_ROWS.find((each) => each.id === id);
+  return printed(row?.keys[0] ?? "", hasCommandKey());
+}
