@@ -6,13 +6,15 @@ import { useApp } from "../state/AppContext.tsx";
 import { pagesNow } from "../state/views.ts";
 import { chosenWords } from "./chosenWords.ts";
 import { clearBoxes } from "./clearBoxes.ts";
+import { dockPlace } from "./dockPlace.ts";
 import type { Card, Shown } from "./shown.ts";
 import type { SheetSurface } from "./surface.ts";
 import { type OpenMenu, useCalls } from "./useCalls.ts";
 import { useShown } from "./useShown.ts";
 import { useSurface } from "./useSurface.ts";
-import { type Pixel, pixelOf } from "./viewport.ts";
+import { type Pixel, pixelOf, type Size } from "./viewport.ts";
 import { WhyCard } from "./WhyCard.tsx";
+import { wantedNext } from "./wantedNext.ts";
 
 /** The drawing of the page in hand, with the card that says why and the menu of what is on it. */
 export function SheetCanvas() {
@@ -27,6 +29,7 @@ function Sheet({ shown }: { readonly shown: Shown }) {
   const [menu, setMenu] = useState<OpenMenu | null>(null);
   const [drawn, setDrawn] = useState<string | null>(null);
   const surface = useSurface(box, container, shown, useCalls(setCard, setMenu, setDrawn));
+  const scale = useApp(({ settings }) => settings.scale);
   const title = useApp((state) => pagesNow(state).find(({ id }) => id === shown.page)?.title ?? "");
   const backToDrawing = useCallback(() => {
     setMenu(null);
@@ -58,26 +61,22 @@ function Sheet({ shown }: { readonly shown: Shown }) {
       {card && surface.current && <Why card={card} shown={shown} surface={surface.current} />}
       {menu && <ThingMenu key={menu.thing.id} thing={menu.thing} at={menu.at} close={backToDrawing} />}
       {drawn !== null && shown.tool.is === "wire" && (
-        <NewWireCard key={drawn} wire={drawn} at={placeBeside(surface.current, drawn)} close={backToDrawing} />
+        <NewWireCard key={drawn} wire={drawn} placed={placedFor(surface.current, drawn, scale)} close={backToDrawing} />
       )}
     </>
   );
 }
 
-/** Beside the end of a wire that was just drawn, in the window. */
-function placeBeside(surface: SheetSurface | null, wire: string): Pixel {
-  const at = surface?.pixelOfThing({ is: "wire", id: wire }) ?? { x: 0, y: 0 };
-  const { width, height } = surface?.window ?? { width: 0, height: 0 };
-  return {
-    x: Math.max(EDGE, Math.min(at.x + OFF_WIRE, width - CARD.width - EDGE)),
-    y: Math.max(EDGE, Math.min(at.y + OFF_WIRE, height - CARD.height - EDGE)),
+/** Where a card about a wire that was just drawn covers least of what is wanted next. */
+function placedFor(surface: SheetSurface | null, wire: string, scale: number): (card: Size) => Pixel {
+  return (card) => {
+    if (!surface) return { x: 0, y: 0 };
+    // The hand is where the wire ended: on a terminal, or on another wire.
+    const end = surface.shown.circuit.wires.find(({ id }) => id === wire)?.to ?? "";
+    const hand = surface.pixelOfThing({ is: "point", id: end }) ?? surface.pixelOfThing({ is: "wire", id: wire });
+    return dockPlace(hand ?? { x: 0, y: 0 }, card, surface.window, wantedNext(surface), scale);
   };
 }
-
-/** Room to the edges of the window, from a wire to its card, and what the card takes, pixels. */
-const EDGE = 8;
-const OFF_WIRE = 20;
-const CARD = { width: 304, height: 240 };
 
 interface WhyShown {
   readonly card: Card;

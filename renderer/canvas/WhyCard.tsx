@@ -7,6 +7,7 @@ import type { Live } from "../../core/live/live.ts";
 import { whyBesides, whyPath } from "../../core/live/whyWords.ts";
 import { StateGlyph } from "../panels/StateGlyph.tsx";
 import { Swatch } from "../panels/Swatch.tsx";
+import { useApp } from "../state/AppContext.tsx";
 import type { Thing } from "../state/state.ts";
 import { voltsText } from "../words/figures.ts";
 import { type CardPlace, cardPlace, LEADER, type PixelBox } from "./cardPlace.ts";
@@ -34,21 +35,22 @@ export interface WhyCardProps {
 export function WhyCard({ circuit, live, faults, thing, anchor, window, keepClear, onPointer }: WhyCardProps) {
   const point = pointOf(circuit, thing);
   const why = useWhy(circuit, live, faults, point);
+  const scale = useApp(({ settings }) => settings.scale);
   const card = useRef<HTMLDivElement>(null);
   const [place, setPlace] = useState<CardPlace | null>(null);
   useLayoutEffect(() => {
-    const { offsetWidth: width = 0, offsetHeight: height = 0 } = card.current ?? {};
+    const { width = 0, height = 0 } = card.current?.getBoundingClientRect() ?? {};
     if (why) setPlace(cardPlace(anchor, { width, height }, window, keepClear));
   }, [why, anchor, window, keepClear]);
   if (!why) return null;
   const wire = circuit.wires.find(({ id }) => thing.is === "wire" && id === thing.id);
   const alwaysFed = live.points.get(point)?.alwaysFed ?? false;
   const style: CSSProperties & Record<`--${string}`, string> = {
-    left: place?.left ?? 0,
-    top: place?.top ?? 0,
+    left: (place?.left ?? 0) / scale,
+    top: (place?.top ?? 0) / scale,
     visibility: place ? "visible" : "hidden",
-    "--leader": `${LEADER}px`,
-    "--along": `${place?.along ?? 0}px`,
+    "--leader": `${LEADER / scale}px`,
+    "--along": `${(place?.along ?? 0) / scale}px`,
   };
   return (
     <div

@@ -13,14 +13,17 @@ const NO_KNOTS: readonly Knot[] = [];
 /** Steps after the next one that are pinned on the drawing; all of a long order would hide what they point at. */
 const MOST_AHEAD = 5;
 const NO_IDS: ReadonlySet<string> = new Set();
-/** Room at the edges of a fitted drawing: at the top for the tools and for the switch between good and faulty. */
-const MARGINS: Margins = { top: 64, right: 24, bottom: 24, left: 24 };
+/** Room at the edges of a fitted drawing: at the top for the tools, what is chosen, and the switch between good and faulty. */
+const TOP = 64;
+const SIDES = { right: 24, bottom: 24, left: 24 };
 
 /** What the drawing is to show now; null while nothing is open. The same state gives the same object. */
 export function useShown(): Shown | null {
   const open = useApp((state) => state.open);
   const palette = useApp((state) => state.theme);
   const look = useApp((state) => state.settings.look);
+  const scale = useApp((state) => state.settings.scale);
+  const margins = useMemo((): Margins => ({ ...SIDES, top: TOP * scale }), [scale]);
   const { desk, page, viewports, chosen, also, tool, hovered, wish, step } = open ?? NOTHING;
   const papers = usePapers();
   const order = useApp(orderPinned);
@@ -45,9 +48,9 @@ export function useShown(): Shown | null {
       different: bench.showFaults ? new Set([...differs.parts, ...differs.wires]) : NO_IDS,
       wish,
       papers,
-      margins: MARGINS,
+      margins,
     };
-  }, [desk, papers, page, viewports, chosen, also, tool, hovered, wish, knots, palette, look]);
+  }, [desk, papers, page, viewports, chosen, also, tool, hovered, wish, knots, palette, look, margins]);
 }
 
 const NOTHING = {

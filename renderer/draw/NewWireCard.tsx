@@ -1,22 +1,30 @@
-import { useEffect, useRef } from "react";
-import type { Pixel } from "../canvas/viewport.ts";
+import { useEffect, useLayoutEffect, useRef, useState } from "react";
+import type { Pixel, Size } from "../canvas/viewport.ts";
 import { WireValues } from "../panels/WireValues.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
 
 interface Shown {
   readonly wire: string;
-  /** Where the wire ended, pixels of the drawing's window. */
-  readonly at: Pixel;
+  /** Where a card of this size stands in no way, pixels of the drawing's window. Asked once. */
+  readonly placed: (card: Size) => Pixel;
   readonly close: () => void;
 }
 
-/** Beside a wire that was just drawn: its colour, size and length, to be typed at once or left. Escape goes on drawing. */
-export function NewWireCard({ wire: id, at, close }: Shown) {
+/** At an edge of the drawing, about a wire that was just drawn: its colour, size and length, to be typed at once or left. Escape goes on drawing. */
+export function NewWireCard({ wire: id, placed, close }: Shown) {
   const circuit = useApp(circuitNow);
+  const scale = useApp(({ settings }) => settings.scale);
   const card = useRef<HTMLDivElement>(null);
+  const [place, setPlace] = useState<Pixel | null>(null);
+  const askFor = useRef(placed);
   const wire = circuit?.wires.find((each) => each.id === id);
   const isGone = wire === undefined;
+  useLayoutEffect(() => {
+    // Once for each wire: it does not walk about while somebody types.
+    const { width = 0, height = 0 } = card.current?.getBoundingClientRect() ?? {};
+    setPlace(askFor.current({ width, height }));
+  }, []);
   useEffect(() => {
     if (isGone) close();
     else card.current?.querySelector("input")?.focus();
@@ -29,7 +37,7 @@ export function NewWireCard({ wire: id, at, close }: Shown) {
       className="card new-wire"
       role="group"
       aria-label={`Wire ${id}`}
-      style={{ left: at.x, top: at.y }}
+      style={{ left: (place?.x ?? 0) / scale, top: (place?.y ?? 0) / scale }}
       onKeyDown={(event) => {
         if (event.key !== "Escape" && event.key !== "Enter") return;
         event.stopPropagation();

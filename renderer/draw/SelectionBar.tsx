@@ -23,7 +23,7 @@ const LINES: readonly (readonly [Line, string])[] = [
   ["bottom", "Bottom edges"],
 ];
 
-/** Over the foot of the drawing while something is chosen to be changed: what can be done with all of it. */
+/** Beside the tools, where a fitted drawing leaves room, while something is chosen: what can be done with all of it. */
 export function SelectionBar() {
   const make = useMake();
   const { dispatch } = useAppStore();
@@ -65,7 +65,7 @@ export function SelectionBar() {
         </>
       )}
       {parts.length > 1 && (
-        <Popover label="Align" className="icon-button is-small" place="above" button={<Icon name="left" size={16} />}>
+        <Popover label="Align" className="icon-button is-small" place="below" button={<Icon name="left" size={16} />}>
           {(close) => (
             <ul className="menu">
               {LINES.map(([line, title]) => (

@@ -40,9 +40,11 @@ function Drawing() {
       <main className="bench">
         <SheetCanvas />
         <EmptyPage />
-        <Tools />
-        <SelectionBar />
-        <SheetSwitch />
+        <div className="sheet-top">
+          <Tools />
+          <SelectionBar />
+          <SheetSwitch />
+        </div>
       </main>
       <SidePanel />
       <ControlsStrip />

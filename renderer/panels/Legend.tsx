@@ -6,7 +6,7 @@ import { StateGlyph } from "./StateGlyph.tsx";
 import { useRoom } from "./useRoom.ts";
 
 /** Most states whose words stand in the status line of a narrow window. */
-const MOST_WORDS_NARROW = 4;
+const MOST_WORDS_NARROW = 3;
 
 /** The key to the drawing: the states present on the page with their counts; a button where there is no room for words. */
 export function Legend() {

@@ -1,7 +1,7 @@
 import { useEffect, useLayoutEffect, useRef, useState } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { pointAt } from "../../core/circuit/points.ts";
-import type { Pixel } from "../canvas/viewport.ts";
+import type { Pixel, Size } from "../canvas/viewport.ts";
 import { useApp } from "../state/AppContext.tsx";
 import type { Thing } from "../state/state.ts";
 import { circuitNow } from "../state/views.ts";
@@ -22,12 +22,13 @@ interface Shown {
 /** What can be done with a part, wire or pin of the drawing. Escape and a press outside close it. */
 export function ThingMenu({ thing, at, close }: Shown) {
   const circuit = useApp(circuitNow);
+  const scale = useApp(({ settings }) => settings.scale);
   const card = useRef<HTMLDivElement>(null);
   const [place, setPlace] = useState<Pixel | null>(null);
   useLayoutEffect(() => {
     const box = card.current;
     if (!box) return;
-    const put = (): void => setPlace(placed(at, box.offsetWidth, box.offsetHeight));
+    const put = (): void => setPlace(placed(at, box.getBoundingClientRect()));
     put();
     // It grows when its values are unfolded, and moves so that all of it stays in sight.
     const watcher = new ResizeObserver(put);
@@ -54,7 +55,7 @@ export function ThingMenu({ thing, at, close }: Shown) {
       role="dialog"
       tabIndex={-1}
       aria-label={`What can be done with ${thing.id}`}
-      style={{ left: place?.x ?? 0, top: place?.y ?? 0, visibility: place ? "visible" : "hidden" }}
+      style={{ left: (place?.x ?? 0) / scale, top: (place?.y ?? 0) / scale, visibility: place ? "visible" : "hidden" }}
       onKeyDown={(event) => {
         if (event.key !== "Escape") return;
         event.stopPropagation();
@@ -85,7 +86,7 @@ function Acts({ circuit, thing, close }: Acting) {
 }
 
 /** Right below the place where it fits, else as far over as it must go. */
-function placed({ x, y }: Pixel, width: number, height: number): Pixel {
+function placed({ x, y }: Pixel, { width, height }: Size): Pixel {
   return {
     x: Math.max(EDGE, Math.min(x, window.innerWidth - width - EDGE)),
     y: Math.max(EDGE, Math.min(y, window.innerHeight - height - EDGE)),

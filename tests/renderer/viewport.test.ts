@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cardPlace, LEADER, type PixelBox } from "../../renderer/canvas/cardPlace.ts";
+import { dockPlace } from "../../renderer/canvas/dockPlace.ts";
 import {
   FULL_SIZE,
   fitted,
@@ -165,5 +166,39 @@ describe("the place of a card", () => {
   test("a window smaller than the card still gives a place", () => {
     const place = cardPlace({ x: 10, y: 10 }, CARD, { width: 50, height: 50 }, []);
     expect([place.left, place.top, place.along].every(Number.isFinite)).toBe(true);
+  });
+});
+
+describe("a card that stays while wires are drawn", () => {
+  const SIZE = { width: 300, height: 220 };
+  const ROOM = { width: 900, height: 620 };
+  const covers = (place: { x: number; y: number }, at: { x: number; y: number }) =>
+    at.x > place.x && at.x < place.x + SIZE.width && at.y > place.y && at.y < place.y + SIZE.height;
+
+  test("stands in the window, below the tools, and never on the hand", () => {
+    for (let x = 0; x <= ROOM.width; x += 50) {
+      for (let y = 0; y <= ROOM.height; y += 50) {
+        const place = dockPlace({ x, y }, SIZE, ROOM, [], 1);
+        expect(covers(place, { x, y })).toBe(false);
+        expect(place.x).toBeGreaterThanOrEqual(0);
+        expect(place.y).toBeGreaterThanOrEqual(60);
+        expect(place.x + SIZE.width).toBeLessThanOrEqual(ROOM.width);
+        expect(place.y + SIZE.height).toBeLessThanOrEqual(ROOM.height);
+      }
+    }
+  });
+
+  test("covers no terminal while an edge is free, though it is nearer to the hand", () => {
+    const hand = { x: 100, y: 120 };
+    const far = [500, 650, 800].flatMap((x) => [150, 300, 450, 550].map((y) => ({ at: { x, y }, weight: 1 })));
+    const place = dockPlace(hand, SIZE, ROOM, far, 1);
+    expect(far.some(({ at }) => covers(place, at))).toBe(false);
+    expect(covers(place, hand)).toBe(false);
+  });
+
+  test("with no free edge it covers what is wired before what still waits for its wire", () => {
+    const everywhere = [100, 300, 450, 600, 800].flatMap((x) => [120, 300, 500].map((y) => ({ x, y })));
+    const wanted = everywhere.map((at) => ({ at, weight: at.x < 400 && at.y > 400 ? 1 : 3 }));
+    expect(dockPlace({ x: 860, y: 80 }, SIZE, ROOM, wanted, 1)).toEqual({ x: 12, y: 388 });
   });
 });
