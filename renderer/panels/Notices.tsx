@@ -1,8 +1,14 @@
+import { useCallback } from "react";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import type { Notice } from "../state/state.ts";
 import { Icon } from "./Icon.tsx";
+import { useLeaving } from "./useLeaving.ts";
 
-/** Sentences to the person: under the bar, in the middle, until they are put away. */
+/** How long a note that tells of a success stays, and one that offers something, milliseconds. */
+const STAYS_MS = 6000;
+const OFFER_STAYS_MS = 15_000;
+
+/** Sentences to the person: under the bar, in the middle. An error stays until it is put away or out of date. */
 export function Notices() {
   const notices = useApp((state) => state.notices);
   return (
@@ -16,10 +22,11 @@ export function Notices() {
 
 function NoticeCard({ notice }: { readonly notice: Notice }) {
   const { dispatch } = useAppStore();
-  const { id, title, words, isError, offer } = notice;
-  const putAway = (): void => dispatch({ do: "put-away", notice: id });
+  const { id, title, words, isError, isUntilKept, offer } = notice;
+  const putAway = useCallback((): void => dispatch({ do: "put-away", notice: id }), [dispatch, id]);
+  const stay = useLeaving(isError || isUntilKept ? null : offer ? OFFER_STAYS_MS : STAYS_MS, putAway);
   return (
-    <div className={isError ? "card notice is-error" : "card notice"} role={isError ? "alert" : undefined}>
+    <div {...stay} className={isError ? "card notice is-error" : "card notice"} role={isError ? "alert" : undefined}>
       <Icon name={isError ? "note" : "tick"} size={16} />
       <p>
         <b>{title}</b> {words}

@@ -14,6 +14,7 @@ import type { Autosave } from "./autosave.ts";
 import { begin } from "./begin.ts";
 import { broughtBack, versionsListed } from "./earlier.ts";
 import { pdfArgument } from "./printing.ts";
+import type { Notice } from "./state.ts";
 import type { AppStore, Reaction } from "./store.ts";
 
 /** What the page itself must do for an errand: show its field for files, or hand a file to the browser. */
@@ -123,8 +124,9 @@ const KNOWN = {
   isError: false,
 };
 
-function refused(store: AppStore, refusal: Refusal, title: string): void {
-  store.dispatch({ do: "tell", notice: { title, words: sentence(refusal), isError: true } });
+function refused(store: AppStore, refusal: Refusal, title: string, kind?: Notice["kind"]): void {
+  const notice = { title, words: sentence(refusal), isError: true, ...(kind && { kind }) };
+  store.dispatch({ do: "tell", notice });
 }
 
 async function opened(going: Going, asked: Promise<Outcome<OpenedCircuit>>, title: string): Promise<void> {
@@ -132,7 +134,7 @@ async function opened(going: Going, asked: Promise<Outcome<OpenedCircuit>>, titl
   const answer = await asked;
   if (!isLast()) return;
   if (answer.ok) return store.dispatch({ do: "opened", opened: answer.value });
-  refused(store, answer.refusal, title);
+  refused(store, answer.refusal, title, "open");
   const { open, shelf } = store.getState();
   if (!open && !shelf.isRead) await listed(going);
 }
@@ -147,13 +149,13 @@ async function sampleOpened({ host, store, isLast }: Going, sample: string): Pro
   const answer = await host.ask("samples.open", { sample });
   if (!isLast()) return;
   if (answer.ok) store.dispatch({ do: "sample-opened", circuit: answer.value.circuit });
-  else refused(store, answer.refusal, "That sample was not opened.");
+  else refused(store, answer.refusal, "That sample was not opened.", "open");
 }
 
 async function fileChosen({ host, page, store, autosave }: Going): Promise<void> {
   await autosave.flush();
   const answer = await host.ask("files.open", {});
-  if (!answer.ok) refused(store, answer.refusal, "That file was not opened.");
+  if (!answer.ok) refused(store, answer.refusal, "That file was not opened.", "open");
   else if (answer.value.done === "choose") page.chooseFile();
   else if (answer.value.done === "opened") store.dispatch({ do: "opened", opened: answer.value.opened });
 }
@@ -231,7 +233,7 @@ async function pdfSaved(going: Going): Promise<void> {
   const { open, settings } = store.getState();
   if (!open) return;
   const printed = await host.ask("print.pdf", pdfArgument(open.desk.bench, open.printing, settings));
-  if (!printed.ok) return refused(store, printed.refusal, "Not printed.");
+  if (!printed.ok) return refused(store, printed.refusal, "Not printed.", "file");
   await fileSaved(going, printed.value.name, printed.value.pdf, "base64");
 }
 
@@ -242,8 +244,11 @@ async function fileSaved(
   encoding: "text" | "base64",
 ): Promise<void> {
   const answer = await host.ask("files.save", { name, content, encoding });
-  if (!answer.ok) refused(store, answer.refusal, "Not saved.");
+  if (!answer.ok) refused(store, answer.refusal, "Not saved.", "file");
   else if (answer.value.done === "download") page.download(name, content, encoding);
   else if (answer.value.done === "saved")
-    store.dispatch({ do: "tell", notice: { title: "Saved.", words: answer.value.where, isError: false } });
+    store.dispatch({
+      do: "tell",
+      notice: { title: "Saved.", words: answer.value.where, isError: false, kind: "file" },
+    });
 }

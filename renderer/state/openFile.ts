@@ -12,7 +12,7 @@ export async function openFile({ dispatch }: Pick<AppStore, "dispatch">, file: F
   if (read.ok) dispatch(read.value);
   else {
     const title = `${file.name} was not opened.`;
-    dispatch({ do: "tell", notice: { title, words: sentence(read.refusal), isError: true } });
+    dispatch({ do: "tell", notice: { title, words: sentence(read.refusal), isError: true, kind: "open" } });
   }
 }
 

@@ -8,6 +8,7 @@ import type { Remaining } from "./hostAction.ts";
 import { reduceAnswer } from "./reduceAnswer.ts";
 import { isToldOf, reduceBench } from "./reduceBench.ts";
 import type { AppState, Notice, Theme } from "./state.ts";
+import { succeeded } from "./succeeded.ts";
 
 /** The state after an action. Pure: what must reach the host is an errand. */
 export function reduce(state: AppState, action: Action): AppState {
@@ -88,8 +89,9 @@ function onTheBench(state: AppState, action: BenchAction): AppState {
   if (!after.ok) return isToldOf(after.refusal) ? told(state, refused(after.refusal)) : state;
   if (after.value === open) return state;
   const { desk } = after.value;
+  const isEdit = desk.bench !== open.desk.bench;
   const said = saidBetween(open.desk.bench, desk.bench, editWords(action, open.desk, desk)) ?? state.said;
-  return { ...state, open: after.value, said };
+  return { ...(isEdit ? succeeded(state, "edit") : state), open: after.value, said };
 }
 
 /** What an action did to the bench, in words; null where it only took back what was not done yet. */
@@ -98,16 +100,17 @@ function editWords({ do: done }: BenchAction, before: Desk, after: Desk): string
   return done === "undo" ? undoneWords(namesOf(before).undo) : namesOf(after).undo;
 }
 
-/** A refusal as a notice. */
+/** A refusal of an edit as a notice. */
 export function refused(refusal: Refusal, title = "Not done."): Omit<Notice, "id"> {
-  return { title, words: sentence(refusal), isError: true };
+  return { title, words: sentence(refusal), isError: true, kind: "edit" };
 }
 
 const MOST_NOTICES = 3;
 
-/** A notice more; the oldest go. The same words twice are one. */
+/** A notice more; the oldest go. The same words twice are one, and a success takes errors of its kind away. */
 export function told(state: AppState, notice: Omit<Notice, "id">): AppState {
-  const others = state.notices.filter(({ words, title }) => words !== notice.words || title !== notice.title);
+  const current = notice.isError ? state.notices : succeeded(state, notice.kind).notices;
+  const others = current.filter(({ words, title }) => words !== notice.words || title !== notice.title);
   const id = Math.max(0, ...state.notices.map((each) => each.id)) + 1;
   return { ...state, notices: [...others, { ...notice, id }].slice(-MOST_NOTICES) };
 }

@@ -3,6 +3,7 @@ import type { Asked, Remaining } from "./hostAction.ts";
 import { deskWith, openFor, VERSIONS_SHOWN } from "./openBench.ts";
 import type { Shelf } from "./shelf.ts";
 import type { AppState, Asking, Open } from "./state.ts";
+import { succeeded } from "./succeeded.ts";
 
 /** The state after an answer of host or worker, or after a wish about the library. */
 export function reduceAnswer(state: AppState, action: Remaining): AppState {
@@ -39,7 +40,7 @@ export function reduceAnswer(state: AppState, action: Remaining): AppState {
 function brought(state: AppState, open: Open): AppState {
   const number = state.brought + 1;
   const next = { ...open, number, wish: state.open?.wish ?? null };
-  return { ...state, open: next, brought: number, isFinding: false, isPrinting: false, said: "" };
+  return { ...succeeded(state, "open"), open: next, brought: number, isFinding: false, isPrinting: false, said: "" };
 }
 
 /** Once all is kept, nothing speaks any more of what is not. */

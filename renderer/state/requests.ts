@@ -27,7 +27,7 @@ export function actionFor(request: WindowRequest): Action {
     case "tell":
       return {
         do: "tell",
-        notice: { title: "That file was not opened.", words: sentence(request.refusal), isError: true },
+        notice: { title: "That file was not opened.", words: sentence(request.refusal), isError: true, kind: "open" },
       };
     case "menu":
       return MENU[request.command];

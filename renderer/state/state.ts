@@ -138,6 +138,8 @@ export interface Notice {
   readonly title: string;
   readonly words: string;
   readonly isError: boolean;
+  /** What was tried: an error goes with the next of its kind that succeeds. */
+  readonly kind?: "edit" | "open" | "file";
   /** True where it goes by itself once all changes are kept. */
   readonly isUntilKept?: boolean;
   /** What can be done about it, such as bringing a deleted circuit back. */

@@ -4,6 +4,7 @@ import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import { removeThings } from "../../core/edit/commands/removeThings.ts";
 import { renamePart } from "../../core/edit/commands/renamePart.ts";
+import { keyCommand } from "../../renderer/canvas/keyCommands.ts";
 import type { Action } from "../../renderer/state/action.ts";
 import { reduce } from "../../renderer/state/reduce.ts";
 import { createAppStore } from "../../renderer/state/store.ts";
@@ -261,6 +262,37 @@ describe("notices", () => {
         .notices.map((notice) => notice.words);
     expect(words("a", "b", "c", "d")).toEqual(["b", "c", "d"]);
     expect(words("a", "b", "a")).toEqual(["b", "a"]);
+  });
+
+  test("an error goes with the next success of its kind, and no other", () => {
+    const refusal: Action = { do: "throw", control: "S99", position: "on" };
+    const wrong = stateAfter(VENTS, refusal, {
+      do: "tell",
+      notice: { title: "Not saved.", words: "x", isError: true, kind: "file" },
+    });
+    expect(wrong.notices).toHaveLength(2);
+    const titles = (...actions: readonly Action[]) => actions.reduce(reduce, wrong).notices.map(({ title }) => title);
+    expect(titles({ do: "choose", thing: null })).toEqual(["Not done.", "Not saved."]);
+    expect(titles(KEY_ON)).toEqual(["Not saved."]);
+    const saved = { title: "Saved.", words: "x", isError: false, kind: "file" } as const;
+    expect(titles({ do: "tell", notice: saved })).toEqual(["Not done.", "Saved."]);
+    expect(titles(tell("a"))).toEqual(["Not done.", "Not saved.", "Note."]);
+  });
+
+  test("what cannot be opened is forgotten once something is", () => {
+    const failed = { title: "x was not opened.", words: "y", isError: true, kind: "open" } as const;
+    const told = reduce(createAppStore().getState(), { do: "tell", notice: failed });
+    expect(told.notices).toHaveLength(1);
+    const opened = { id: "c1", version: 1, circuit: VENTS, bench: null, known: false };
+    expect(reduce(told, { do: "opened", opened }).notices).toEqual([]);
+  });
+
+  test("deleting with nothing chosen says so", () => {
+    const state = stateAfter(VENTS);
+    const command = keyCommand("remove", openIn(state).desk.bench, [])!;
+    expect(reduce(state, { do: "make", command }).notices).toMatchObject([
+      { title: "Not done.", words: "Nothing is chosen." },
+    ]);
   });
 
   test("one is put away", () => {
