@@ -24,7 +24,7 @@ export function LooseEnds() {
       place="above"
       button={
         <>
-          <Icon name="loose" size={16} />
+          <Icon name={wrong > 0 ? "note" : "loose"} size={16} />
           {words}
         </>
       }
@@ -34,29 +34,49 @@ export function LooseEnds() {
   );
 }
 
+/** What each severity is called above its rows, the worse first. */
+const GROUPS = [
+  { severity: "problem", icon: "note", title: "problem", about: "wrong in the drawing" },
+  { severity: "loose-end", icon: "loose", title: "loose end", about: "not finished yet" },
+] as const;
+
 function Problems({ problems, close }: { readonly problems: readonly Problem[]; readonly close: () => void }) {
+  return GROUPS.map(({ severity, icon, title, about }) => {
+    const here = problems.filter((each) => each.severity === severity);
+    if (here.length === 0) return null;
+    return (
+      <section key={severity} aria-label={counted(here.length, title)}>
+        <h3 className="place-name">
+          <Icon name={icon} size={16} />
+          {counted(here.length, title)}, {about}
+        </h3>
+        <ul className="menu is-wide">
+          {here.map((problem) => (
+            <ProblemRow key={`${problem.code} ${problem.at}`} problem={problem} close={close} />
+          ))}
+        </ul>
+      </section>
+    );
+  });
+}
+
+function ProblemRow({ problem, close }: { readonly problem: Problem; readonly close: () => void }) {
   const { dispatch } = useAppStore();
   const circuit = useApp(circuitNow);
+  const thing = circuit && thingNamed(circuit, problem.at);
   return (
-    <ul className="menu is-wide">
-      {problems.map((problem) => {
-        const thing = circuit && thingNamed(circuit, problem.at);
-        return (
-          <li key={`${problem.code} ${problem.at}`}>
-            <button
-              type="button"
-              className="menu-item"
-              disabled={!thing}
-              onClick={() => {
-                if (thing) dispatch({ do: "find", thing });
-                close();
-              }}
-            >
-              {sentence(problem)}
-            </button>
-          </li>
-        );
-      })}
-    </ul>
+    <li>
+      <button
+        type="button"
+        className="menu-item"
+        disabled={!thing}
+        onClick={() => {
+          if (thing) dispatch({ do: "find", thing });
+          close();
+        }}
+      >
+        {sentence(problem)}
+      </button>
+    </li>
   );
 }
