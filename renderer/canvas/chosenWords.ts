@@ -1,5 +1,5 @@
-import { kindOf } from "../../core/parts/catalogue.ts";
-import { partWords, pointWords, wireWords } from "../words/live.ts";
+import { pointWords, wireWords } from "../words/live.ts";
+import { partStands, partTitle } from "../words/part.ts";
 import type { Shown } from "./shown.ts";
 
 type Chosen = Pick<Shown, "circuit" | "live" | "selection" | "hover" | "tool">;
@@ -19,8 +19,8 @@ export function chosenWords({ circuit, live, selection, hover, tool }: Chosen): 
       return `${id}, ${wireWords(live.wires.get(id))}`;
     case "part": {
       const part = circuit.parts.find((each) => each.id === id);
-      const about = part?.label ?? kindOf(part?.kind ?? "")?.title ?? "";
-      return [id, about, partWords(live.parts.get(id))].filter((word) => word !== "").join(", ");
+      if (!part) return id;
+      return [id, partTitle(circuit, part), partStands(circuit, live, part)].filter((word) => word !== "").join(", ");
     }
   }
 }

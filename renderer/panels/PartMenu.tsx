@@ -1,10 +1,10 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import { kindOf } from "../../core/parts/catalogue.ts";
 import type { Part } from "../../core/parts/kind.ts";
 import { PrintTie } from "../printed/PrintTie.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { plugIdsOf } from "../state/places.ts";
 import { partNow } from "../state/views.ts";
+import { partTitle } from "../words/part.ts";
 import { PartActs } from "./PartActs.tsx";
 import { PartValues } from "./PartValues.tsx";
 
@@ -23,7 +23,7 @@ export function PartMenu({ circuit, part, close }: Shown) {
     <>
       <header className="menu-head">
         <h2>
-          {part.id} <span>{part.label ?? kindOf(part.kind)?.title}</span>
+          {part.id} <span>{partTitle(circuit, part)}</span>
         </h2>
         {now !== "" && <p className="small figures">{now}</p>}
       </header>

@@ -1,9 +1,9 @@
 import { memo } from "react";
-import { kindOf } from "../../core/parts/catalogue.ts";
 import type { Part } from "../../core/parts/kind.ts";
 import { useApp } from "../state/AppContext.tsx";
 import type { Thing } from "../state/state.ts";
-import { differsPart, partNow } from "../state/views.ts";
+import { circuitNow, differsPart, partNow } from "../state/views.ts";
+import { partTitle } from "../words/part.ts";
 import { PartActs } from "./PartActs.tsx";
 import { RowHead, useIsChosen } from "./RowHead.tsx";
 
@@ -13,11 +13,14 @@ export const PartRow = memo(function PartRow({ part }: { readonly part: Part }) 
   const isChosen = useIsChosen(thing);
   const now = useApp((state) => partNow(state, part.id));
   const differs = useApp((state) => differsPart(state, part.id));
-  const title = kindOf(part.kind)?.title ?? part.kind;
+  const title = useApp((state) => {
+    const circuit = circuitNow(state);
+    return circuit ? partTitle(circuit, part) : "";
+  });
   return (
     <li className={isChosen ? "row is-chosen" : "row"}>
       <RowHead thing={thing} isChosen={isChosen}>
-        <span className="row-about">{part.label ?? title}</span>
+        <span className="row-about">{title}</span>
         <span className="row-state figures">
           {now}
           {differs && <b> differs</b>}

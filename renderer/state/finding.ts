@@ -3,6 +3,7 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { pointsOf } from "../../core/circuit/points.ts";
 import { kindOf } from "../../core/parts/catalogue.ts";
 import { colourWords } from "../words/colour.ts";
+import { partTitle } from "../words/part.ts";
 import type { Thing } from "./state.ts";
 
 /** One thing that can be found: its name, what it is, and all it is known by. */
@@ -18,7 +19,11 @@ export interface Found {
 export const findable = remember((circuit: Circuit): readonly Found[] => [
   ...circuit.parts.map((part): Found => {
     const kind = kindOf(part.kind);
-    const about = [part.label, kind?.title].filter((word) => word !== undefined).join(", ");
+    const titles = [
+      partTitle(circuit, part),
+      ...(part.kind === "page-link" || part.label !== undefined ? [kind?.title] : []),
+    ];
+    const about = titles.filter((word) => word !== undefined).join(", ");
     return {
       thing: { is: "part", id: part.id },
       name: part.id,

@@ -1,6 +1,6 @@
 import { remember } from "../../core/base/memo.ts";
 import type { Circuit, Condition, FunctionCheck, Page } from "../../core/circuit/circuit.ts";
-import { type CircuitControl, controlsOf } from "../../core/circuit/points.ts";
+import { type CircuitControl, controlsOf, partAt } from "../../core/circuit/points.ts";
 import type { Problem } from "../../core/circuit/problem.ts";
 import { positionNow as positionOf } from "../../core/edit/commands/throwControl.ts";
 import { namesOf } from "../../core/edit/history.ts";
@@ -10,7 +10,8 @@ import type { Fault } from "../../core/live/fault.ts";
 import type { Observed, Verdict } from "../../core/live/judge.ts";
 import type { Live } from "../../core/live/live.ts";
 import { LEFT_BY_HAND } from "../../core/live/standing.ts";
-import { partWords } from "../words/live.ts";
+import { kindOf } from "../../core/parts/catalogue.ts";
+import { partStands } from "../words/part.ts";
 import { countsOn, type StateCount } from "./counts.ts";
 import { type AppState, type Asking, benchOf, type Open, type Thing } from "./state.ts";
 
@@ -172,10 +173,12 @@ export function partNow(state: AppState, part: string): string {
     const name = control.name === "" ? "" : `${control.label ?? control.name} `;
     return `${name}${(positionOf(bench, key) ?? rest).replaceAll("-", " ")}`;
   });
-  const out = bench.condition.out?.includes(part) || bench.condition.apart?.includes(part) ? ["out"] : [];
-  return [...out, ...positions, partWords(liveNow(bench).shown.parts.get(part))]
-    .filter((word) => word !== "")
-    .join(", ");
+  const here = partAt(bench.circuit, part);
+  const isFuse = kindOf(here?.kind ?? "")?.role === "protection";
+  const isOut = bench.condition.out?.includes(part) || bench.condition.apart?.includes(part);
+  if (isOut && isFuse) return "pulled";
+  const stands = here ? partStands(bench.circuit, liveNow(bench).shown, here) : "";
+  return [...(isOut ? ["out"] : []), ...positions, stands].filter((word) => word !== "").join(", ");
 }
 
 const only = remember((thing: Thing): readonly Thing[] => [thing]);

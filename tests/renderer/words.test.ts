@@ -1,8 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import { setUp } from "../../core/edit/commands/setUp.ts";
+import { takeOut } from "../../core/edit/commands/takeOut.ts";
 import { throwControl } from "../../core/edit/commands/throwControl.ts";
 import { liveOf } from "../../core/live/live.ts";
+import { partNow } from "../../renderer/state/views.ts";
 import { failsAs, OBSERVED_TITLES, VERDICT_TITLES } from "../../renderer/words/check.ts";
 import { colourWords } from "../../renderer/words/colour.ts";
 import { conditionList, conditionPhrase, positionTitle, thrownWords } from "../../renderer/words/condition.ts";
@@ -10,6 +12,7 @@ import { faultTitle, modesOf, targetsOf } from "../../renderer/words/fault.ts";
 import { ampsText, counted, minutesText, rangeText, unitSign, voltsText } from "../../renderer/words/figures.ts";
 import { circuitFacts, fileNameFor, lessonOf, sinceWords } from "../../renderer/words/library.ts";
 import { partWords, pointWords, wireWords } from "../../renderer/words/live.ts";
+import { partStands, partTitle } from "../../renderer/words/part.ts";
 import { drivenPins, fusesOf, hasEngine, plugsOf } from "../../renderer/words/pulls.ts";
 import { saidBetween, undoneWords } from "../../renderer/words/said.ts";
 import { notKept } from "../../renderer/words/saving.ts";
@@ -19,7 +22,7 @@ import { answerTo } from "../../renderer/workers/answer.ts";
 import type { Answers } from "../../renderer/workers/question.ts";
 import { FILE_ENDINGS } from "../../schemas/calls/files.ts";
 import { after, afterAll, VENTS } from "../edit/given.ts";
-import { openAfter } from "./stage.ts";
+import { openAfter, stateAfter } from "./stage.ts";
 
 /** A space that does not break is set between a figure and its unit; here it is written as `_`. */
 const plain = (words: string): string => words.replaceAll("\u00A0", "_");
@@ -111,6 +114,28 @@ describe("live state", () => {
     expect(plain(wireWords(live.wires.get("W1")))).toMatch(/^powered, always fed, 12\.\d\d_V, \d\.\d_A$/);
     expect(plain(wireWords(live.wires.get("W16")))).toMatch(/^grounded, 0\.\d\d_V$/);
     expect(plain(pointWords(live.points.get("F1.1")))).toMatch(/^powered, 12\.\d\d_V$/);
+  });
+
+  test("of what lets current through, whether it does and how much", () => {
+    const open = liveOf(VENTS, { set: { S1: "on", S6: "open" } }, []);
+    const part = (id: string) => VENTS.parts.find((each) => each.id === id)!;
+    expect(plain(partStands(VENTS, open, part("F4")))).toMatch(/^whole, \d\.\d_A$/);
+    expect(partStands(VENTS, open, part("F5"))).toMatch(/^whole, /);
+    expect(plain(partStands(VENTS, open, part("GP2")))).toMatch(/^grounded, 0\.\d\d_V, \d\.\d_A$/);
+    expect(plain(partStands(VENTS, open, part("L3")))).toMatch(/^powered, \d\d\.\d\d_V, \d\.\d_A$/);
+    const melted = liveOf(VENTS, { set: { S1: "on" } }, [{ target: "F4", mode: "blown" }]);
+    expect(partStands(VENTS, melted, part("F4"))).toBe("melted");
+    const out = afterAll(VENTS, (bench) => takeOut(bench, "F4"));
+    expect(out.condition.out).toEqual(["F4"]);
+    const pulled = stateAfter(VENTS, { do: "make", command: (bench) => takeOut(bench, "F4") });
+    expect(partNow(pulled, "F4")).toBe("pulled");
+  });
+
+  test("a page link is called by what it links and where it goes on", () => {
+    const title = (id: string) => plain(partTitle(VENTS, VENTS.parts.find((each) => each.id === id)!));
+    expect(title("L3")).toBe("Vent feed, to L1 on page_1");
+    expect(title("L4")).toBe("Lock-out on, to L10 on page_4");
+    expect(title("F4")).toBe("Own switches");
   });
 
   test("of a wire that is open in its middle, both ends are told", () => {
