@@ -2,6 +2,7 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Control, Part } from "../../core/parts/kind.ts";
 import { ContinuityTable } from "./ContinuityTable.tsx";
 import { ControlTabs } from "./ControlTabs.tsx";
+import { TableText } from "./TableText.tsx";
 
 interface Shown {
   readonly circuit: Circuit;
@@ -29,6 +30,7 @@ export function SwitchEditor({ circuit, part, controls, at, onTurn, onShow }: Sh
         control={control}
         onShow={onShow}
       />
+      <TableText key={part.id} part={part} />
     </section>
   );
 }

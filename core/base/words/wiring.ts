@@ -43,6 +43,10 @@ export const WIRING_WORDS = {
   "check-expects": "{expect} is nothing that a load can be expected to do; it is one of {words}.",
   "caption-long": "A caption has at most {most} characters, not {length}.",
   "no-scene": "There is no scene {scene}.",
+  "table-none": "No table could be read; write the positions of a control and what each joins.",
+  "table-name": '"{text}": a position begins with its name, then the terminals it joins.',
+  "table-join": '"{text}": terminals that are joined stand with a dash between, such as 4-6.',
+  "table-label": '"{text}": of several controls, each line begins with the control and a colon.',
   "pins-none": "No pin could be read; write a number, a colour and words on each line.",
 } as const;
 
@@ -61,6 +65,7 @@ export const WIRING_NAMES = {
   nothing: "nothing",
   changePositions: (part: string, control: string) =>
     control === "" ? `change the table of ${part}` : `change the table of ${control} in ${part}`,
+  writeTable: (part: string) => `write the table of ${part}`,
   renameControl: (part: string, control: string) => `name control ${control} of ${part}`,
   removeControl: (part: string, control: string) => `remove control ${control} of ${part}`,
   changeTerminals: (part: string) => `change the terminals of ${part}`,
@@ -106,6 +111,7 @@ export const WIRING_TITLES = {
   "fill-cavity": "Terminal in the cavity",
   "fill-pins": "Fill in a pin list",
   "change-positions": "Continuity table",
+  "write-table": "Table as text",
   "rename-control": "Name of the control",
   "remove-control": "Remove the control",
   "change-terminals": "Terminals",

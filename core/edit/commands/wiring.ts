@@ -36,6 +36,7 @@ import { resizePage } from "./resizePage.ts";
 import { retitlePage } from "./retitlePage.ts";
 import { setReach } from "./setReach.ts";
 import { setRows } from "./setRows.ts";
+import { writeTable } from "./writeTable.ts";
 
 /** Commands that draw wires, connectors, switch tables, places and pages; `index.ts` lists them with all others. */
 export const WIRING_COMMANDS = [
@@ -49,6 +50,7 @@ export const WIRING_COMMANDS = [
   { id: "fill-cavity", key: null, make: fillCavity },
   { id: "fill-pins", key: null, make: fillPins },
   { id: "change-positions", key: null, make: changePositions },
+  { id: "write-table", key: null, make: writeTable },
   { id: "rename-control", key: null, make: renameControl },
   { id: "remove-control", key: null, make: removeControl },
   { id: "change-terminals", key: null, make: changeTerminals },

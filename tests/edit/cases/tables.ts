@@ -51,6 +51,27 @@ export const TABLE_CASES = {
       ["already-so", vents, "S1", "", [off, on]],
     ],
   },
+  "write-table": {
+    good: [
+      [thrown, "S1", "off; run 30-15"],
+      [thrown, "S2", "Lock-out: off P-P0; on P-P1\nMiddle: rest C1-31; open held C1-30"],
+      [thrown, "S5", "rest 4-1 5-2; open held 4-6 5-2; close held 4-1 5-6; away held 4-9"],
+      [thrown, "S1", "Key: off; on 30-15\nLight: off; on 30-58"],
+    ],
+    bad: [
+      ["part-unknown", vents, "S99", "off; on 1-2"],
+      ["part-positions-idle", vents, "M1", "off; on 1-2"],
+      ["table-none", vents, "S1", " "],
+      ["table-name", vents, "S1", "Key:"],
+      ["table-join", vents, "S1", "off; on 30-15 and"],
+      ["table-label", vents, "S1", "off; on 30-15\noff; on 30-50"],
+      ["control-spelling", vents, "S1", "9 x: off; on 30-15"],
+      ["join-itself", vents, "S1", "off; on 30-30"],
+      ["twice", vents, "S1", "off; off 30-15"],
+      ["cavity-spelling", vents, "S1", "off; on 30-a.b"],
+      ["already-so", vents, "S1", "off; on 30-15"],
+    ],
+  },
   "rename-control": {
     good: [
       [thrown, "S2", "middle", "centre", "Centre"],
