@@ -1,16 +1,14 @@
-import { remember } from "../../core/base/memo.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { sheetOf } from "../../core/circuit/sheet.ts";
 import type { Mark, Spot } from "../../core/drawing/mark.ts";
-import { boundsOfAll } from "../../core/drawing/measure.ts";
 import { onPaper, type PaperSpot } from "../../core/drawing/paint.ts";
-import { boxAround, type Corner } from "../../core/drawing/projection.ts";
 import type { Live } from "../../core/live/live.ts";
 import type { Look } from "../../core/parts/kind.ts";
 import type { Thing } from "../state/state.ts";
 import { paintTurning, TURN_MS, type TurningBlade, turningBlades } from "./blades.ts";
 import { CardTimer } from "./cardTimer.ts";
 import { paintCarried } from "./carrying.ts";
+import { contentOf, pageAt } from "./content.ts";
 import { paintFlags } from "./flags.ts";
 import { paintFocus } from "./focusRing.ts";
 import { type Ground, paintUnder } from "./halos.ts";
@@ -18,6 +16,7 @@ import { paintKnots } from "./knots.ts";
 import { type Painted, painted } from "./painted.ts";
 import { SHEET_FONT } from "./paintOn.ts";
 import { paintPapers } from "./paintPapers.ts";
+import { paintDesk, paperOf } from "./paperEdge.ts";
 import { paintFrame, paintPen } from "./penPaint.ts";
 import { spotOf } from "./places.ts";
 import { paintPreview, type ThrowPreview } from "./preview.ts";
@@ -36,7 +35,6 @@ import {
   middleOf,
   type PaperBox,
   type Pixel,
-  paperBox,
   pixelOf,
   type Size,
   showing,
@@ -159,8 +157,9 @@ export class SheetSurface {
   resize(window: Size, ratio: number): void {
     this.window = window;
     this.stage.resize(window, ratio);
-    if (this.isFitted || this.source === null) this.fit();
-    else this.goTo(keptInSight(this.view, this.content(), window), false);
+    const kept = this.source === null ? this.shown.viewport : this.isFitted ? null : this.view;
+    if (kept === null) this.fit();
+    else this.goTo(keptInSight(kept, this.content(), window), false);
     this.draw();
   }
 
@@ -284,9 +283,12 @@ export class SheetSurface {
   }
 
   private paintUnder(canvas: CanvasRenderingContext2D): void {
-    const { selection, also, hover, different } = this.shown;
+    const { circuit, page, selection, also, hover, different } = this.shown;
+    const paper = pageAt(circuit, page);
+    const ground = this.ground(canvas);
+    if (paper) paintDesk({ ...ground, window: this.window }, paperOf(paper));
     const chosen = selection ? [selection, ...also] : [];
-    paintUnder(this.ground(canvas), { chosen, hovered: hover, different });
+    paintUnder(ground, { chosen, hovered: hover, different });
   }
 
   private paintOver(canvas: CanvasRenderingContext2D): void {
@@ -356,34 +358,6 @@ function isSameSource(one: Source, other: Source): boolean {
 function marksOf({ circuit, page, live, look, level }: Source): readonly Mark[] {
   const sheet = sheetOf({ circuit, page, live, look, framed: false, zoom: level });
   return sheet.ok ? sheet.value.marks : [];
-}
-
-const A_PAGE = { left: 0, top: 0, right: 120, bottom: 80 };
-
-const contents = remember((_: Circuit) => new Map<string, PaperBox>());
-
-/** The box round what is drawn of a page at rest, or some paper where nothing is. */
-function contentOf(circuit: Circuit, page: string, look: Look, level: number): PaperBox {
-  const key = `${look} ${level} ${page}`;
-  const known = contents(circuit).get(key);
-  if (known) return known;
-  const sheet = sheetOf({ circuit, page, look, framed: false, zoom: level });
-  const drawn = sheet.ok ? boundsOfAll(sheet.value.marks) : undefined;
-  const box = withPapers(circuit, page, drawn ? paperBox(drawn) : null);
-  contents(circuit).set(key, box);
-  return box;
-}
-
-/** Printed pages that are shown belong to what is fitted into the window, as far as they lie on the page. */
-function withPapers({ pages }: Circuit, id: string, drawn: PaperBox | null): PaperBox {
-  const page = pages.find((each) => each.id === id);
-  const corners = (page?.underlays ?? []).flatMap(({ isHidden, corners }) => (isHidden ? [] : corners));
-  if (!page || corners.length === 0) return drawn ?? paperBox(A_PAGE);
-  const within = corners.map(
-    ([x, y]): Corner => [Math.min(page.widthMm, Math.max(0, x)), Math.min(page.heightMm, Math.max(0, y))],
-  );
-  const spots: readonly Corner[] = drawn ? [[drawn.left, drawn.top], [drawn.right, drawn.bottom], ...within] : within;
-  return boxAround(spots);
 }
 
 function wireIds({ wires }: Circuit): ReadonlySet<string> {

@@ -7,6 +7,8 @@ export interface Tones {
   readonly ink: string;
   readonly quiet: string;
   readonly desk: string;
+  /** Round the paper: close enough to the sheet that what is measured on it holds here too. */
+  readonly round: string;
   readonly accent: string;
   readonly onAccent: string;
   readonly halo: string;
@@ -22,6 +24,7 @@ export const TONES: Readonly<Record<"light" | "dark", Tones>> = {
     ink: "#16201d",
     quiet: "#44504b",
     desk: "#e7eae8",
+    round: "#f4f6f5",
     accent: "#12645a",
     onAccent: "#ffffff",
     halo: "#12645a33",
@@ -34,6 +37,7 @@ export const TONES: Readonly<Record<"light" | "dark", Tones>> = {
     ink: "#e8edeb",
     quiet: "#bac4c0",
     desk: "#0b0e11",
+    round: "#0f1317",
     accent: "#7fcbb8",
     onAccent: "#06211b",
     halo: "#7fcbb83d",

@@ -57,7 +57,9 @@ function FindCard({ close }: { readonly close: () => void }) {
   const goTo = (hit: Found | undefined): void => {
     if (!hit) return;
     dispatch({ do: "find", thing: hit.thing });
-    close();
+    dispatch({ do: "close-find" });
+    // What was found is on the drawing, and so is what comes next.
+    document.querySelector<HTMLElement>(".sheet-canvas")?.focus({ preventScroll: true });
   };
   return (
     <search className="card popover-card is-below find-card" ref={card}>
