@@ -46,10 +46,11 @@ function boxOf({ left, top, right, bottom }: Bounds, role: Role): BoxMark {
 
 const PAD: GridUnits = gridUnitsOf(3);
 
-/** The condition drawn, in one line under the upper frame: every control off its rest, in type that shrinks to fit. */
+/** What is drawn, in one line under the upper frame: faults, then every control off its rest, in type that shrinks to fit. */
 export function bannerMarks(setup: SheetSetup, printScale: number): readonly Mark[] {
   const { banner } = setup.area;
-  const said = conditionWords(setup.circuit, setup.live?.condition ?? {}).join(" · ");
+  const standing = conditionWords(setup.circuit, setup.live?.condition ?? {});
+  const said = [...(setup.putIn === "" ? [] : [setup.putIn]), ...standing].join(" · ");
   const lead: SheetType = { points: leastPoints(9, printScale), weight: 400, role: "text-quiet" };
   const room = banner.right - banner.left - 3 * PAD - widthOf(SHEET_WORDS.positionDrawn, lead);
   const sizes = [12, 10.5, 9, 7.5].map((points) => leastPoints(points, printScale));

@@ -41,6 +41,8 @@ export interface SheetRequest {
   readonly page: string;
   /** Absent for a plain drawing at rest in ink. */
   readonly live?: SheetLive;
+  /** Which faults the live state is with, in words for the banner; none where empty or absent. */
+  readonly putIn?: string;
   readonly look?: Look;
   /** False leaves out frame, banner, legend and title block, as the bench does; usual with a zoom. */
   readonly framed?: boolean;
@@ -70,6 +72,8 @@ export interface SheetSetup extends Pick<SheetPage, "spots" | "wires" | "wiresAt
   readonly circuit: Circuit;
   readonly page: Page;
   readonly live: SheetLive | null;
+  /** Faults in words; empty where there is none. */
+  readonly putIn: string;
   readonly look: Look;
   readonly area: SheetArea;
   readonly sight: Sight;
@@ -80,13 +84,14 @@ export interface SheetSetup extends Pick<SheetPage, "spots" | "wires" | "wiresAt
 
 /** Places the symbols of a page, each as it stands now. */
 export function setUpSheet(request: SheetRequest, page: Page): SheetSetup {
-  const { circuit, live = null, look = "iec", printScale = 1, zoom } = request;
+  const { circuit, live = null, putIn = "", look = "iec", printScale = 1, zoom } = request;
   const sight = zoom === undefined ? printedAt(printScale) : zoomedTo(zoom);
   const { parts, spots, wires, wiresAt } = sheetPage(circuit, page.id, look);
   return {
     circuit,
     page,
     live,
+    putIn,
     look,
     area: sheetArea(page),
     sight,

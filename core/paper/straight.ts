@@ -23,7 +23,7 @@ import { type LaidBand, type LaidSheet, layOut } from "./straightPages.ts";
 import { placeMarks } from "./straightPlaces.ts";
 import { endMarksOf, headingMarks, type RowSetting, rowMarks } from "./straightRow.ts";
 import { AT, LEAST, STRAIGHT_TYPE as TYPE } from "./straightSize.ts";
-import { ampsWords, branchWords, faultWords, placeWords, positionWords } from "./straightWords.ts";
+import { ampsWords, branchWords, placeWords, planted, positionWords } from "./straightWords.ts";
 
 /** What a straight branch is printed from. */
 export interface StraightInput {
@@ -44,8 +44,8 @@ export function straightSheets(input: StraightInput): Outcome<readonly Drawing[]
   const { circuit, load, condition, faults = [] } = input;
   const good = branchOf(circuit, { load, ...(condition && { condition }) });
   if (!good.ok) return good;
-  const planted = faults.length === 0 ? null : branchOf(circuit, { load, condition: good.value.condition, faults });
-  const faulty = planted?.ok ? planted.value : null;
+  const withThem = faults.length === 0 ? null : branchOf(circuit, { load, condition: good.value.condition, faults });
+  const faulty = withThem?.ok ? withThem.value : null;
   const sheets = layOut([...sectionsOf(circuit, good.value, faulty, headingFor), ...elsewhere(circuit, good.value)]);
   const look = input.look ?? "iec";
   const setting: RowSetting & FaultSetting = {
@@ -88,7 +88,7 @@ function factsOf({ circuit, load, faults = [] }: StraightInput, branch: Branch):
     branch: branchWords(circuit, branch),
     volts: restVoltsOf(circuit),
     amps: ampsWords(branch.goodAmps),
-    fault: faults.length === 0 ? "" : faultWords(circuit, faults),
+    fault: faults.length === 0 ? "" : planted(circuit, faults),
   };
 }
 

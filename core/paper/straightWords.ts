@@ -7,9 +7,10 @@ import { conditionWords } from "../circuit/sheetCondition.ts";
 import type { Branch, BranchControl, BranchLine, BranchPart, BranchRow } from "../live/branch.ts";
 import { apartFrom, carriersOf, partsOf } from "../live/branchRow.ts";
 import type { Tap } from "../live/branchTaps.ts";
-import { type Fault, faultModes, targetOf } from "../live/fault.ts";
+import type { Fault } from "../live/fault.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import { viewOf } from "../parts/view.ts";
+import { faultWords } from "./faultWords.ts";
 import { plainNumber } from "./range.ts";
 import type { RowBand } from "./straightBand.ts";
 
@@ -160,16 +161,7 @@ export function branchWords(circuit: Circuit, { lines }: Branch): string {
 }
 
 /** What the right side shows: the fault in words, or how many. */
-export function faultWords(circuit: Circuit, faults: readonly Fault[]): string {
+export function planted(circuit: Circuit, faults: readonly Fault[]): string {
   const [fault] = faults;
-  if (!fault || faults.length > 1) return WORDS.withFaults(faults.length);
-  const target = targetOf(circuit, fault.target);
-  const mode = target && faultModes(circuit, target).find(({ mode: each }) => each === fault.mode);
-  const value =
-    typeof fault.value === "number"
-      ? ` ${plainNumber(fault.value)} ${mode?.value?.unit ?? ""}`
-      : typeof fault.value === "string"
-        ? ` ${fault.value}`
-        : "";
-  return WORDS.ifFault(fault.target, `${mode?.title ?? fault.mode}${value.trimEnd()}`);
+  return fault && faults.length === 1 ? WORDS.ifFault(faultWords(circuit, fault)) : WORDS.withFaults(faults.length);
 }

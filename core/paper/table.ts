@@ -3,10 +3,12 @@ import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { connectorAt } from "../circuit/points.ts";
 import type { PositionRow, PositionTable } from "../diagnose/positionTable.ts";
+import type { Fault } from "../live/fault.ts";
 import { cautionFrame } from "./cautionFrame.ts";
 import { tableCautions } from "./cautions.ts";
 import { type Drawn, outline, ruled, stroke, together } from "./cell.ts";
 import { circuitTitle, restVoltsOf } from "./facts.ts";
+import { putInWords } from "./faultWords.ts";
 import { type Block, gapBlock, glued, gridRow } from "./grid.ts";
 import { BODY_BOTTOM, type Facts, SHEET, type Sheet } from "./page.ts";
 import { voltsText } from "./range.ts";
@@ -23,6 +25,8 @@ import { columnHeads, MOST_SAME, sameNotes } from "./tableWords.ts";
 export interface TableInput {
   readonly circuit: Circuit;
   readonly table: PositionTable;
+  /** Faults that the table was worked out with. */
+  readonly faults?: readonly Fault[];
   /** The complaint in the customer's words, where the table belongs to one. */
   readonly complaintLabel?: string;
   /** The day in words; left to be written by hand where absent. */
@@ -56,11 +60,12 @@ export function tableSheets(input: TableInput): readonly Sheet[] {
   );
 }
 
-function factsOf({ circuit, table, complaintLabel, date, restVolts }: TableInput): Facts {
+function factsOf({ circuit, table, faults = [], complaintLabel, date, restVolts }: TableInput): Facts {
   const volts = restVolts ?? restVoltsOf(circuit);
   const id = table.connector;
+  const title = WORDS.positionTable(connectorAt(circuit, id) ? WORDS.connector(id) : id);
   return {
-    title: WORDS.positionTable(connectorAt(circuit, id) ? WORDS.connector(id) : id),
+    title: faults.length === 0 ? title : `${title}, ${putInWords(circuit, faults)}`,
     vehicle: circuit.vehicle ?? "",
     complaint: complaintLabel ?? "",
     circuit: circuitTitle(circuit),

@@ -1,14 +1,12 @@
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import { sheetOf } from "../../core/circuit/sheet.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
 import type { Drawing } from "../../core/drawing/mark.ts";
 import { parseCondition } from "../../core/live/condition.ts";
-import { liveOf } from "../../core/live/live.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
-import { type Paper, placingOn } from "../../core/paper/placing.ts";
-import { sheetCode } from "../../core/paper/sheetCode.ts";
+import { circuitSheets } from "../../core/paper/circuitSheets.ts";
+import type { Paper } from "../../core/paper/placing.ts";
 import { straightSheets } from "../../core/paper/straight.ts";
 import { tableSheets } from "../../core/paper/table.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
@@ -18,7 +16,7 @@ import { connectorOf, faultsOf, seenOf } from "../asked.ts";
 export function sheetsFor(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly Drawing[]> {
   switch (ask.what) {
     case "sheet":
-      return circuitSheets(circuit, ask, paper);
+      return sheet(circuit, ask, paper);
     case "checklist":
       return checklist(circuit, ask);
     case "table":
@@ -28,7 +26,7 @@ export function sheetsFor(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcom
   }
 }
 
-function circuitSheets(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly Drawing[]> {
+function sheet(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly Drawing[]> {
   const known = circuit.pages.map((page) => page.id);
   if (ask.page !== undefined && !known.includes(ask.page))
     return refuse("page-unknown-print", { page: ask.page, pages: known.join(", ") });
@@ -36,19 +34,8 @@ function circuitSheets(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<r
   if (!condition.ok) return condition;
   const faults = faultsOf(circuit, ask.faults);
   if (!faults.ok) return faults;
-  const live = liveOf(circuit, condition.value, faults.value);
-  const sheets: Drawing[] = [];
-  for (const [index, page] of circuit.pages.entries()) {
-    if (ask.page !== undefined && page.id !== ask.page) continue;
-    const request = { circuit, page: page.id, live, look: ask.look, sheet: [index + 1, known.length] } as const;
-    const plain = sheetOf(request);
-    if (!plain.ok) return plain;
-    const printScale = placingOn(plain.value, paper).scale;
-    const sheet = sheetOf({ ...request, printScale, code: sheetCode(plain.value.marks) });
-    if (!sheet.ok) return sheet;
-    sheets.push(sheet.value);
-  }
-  return ok(sheets);
+  const { page = null, look } = ask;
+  return circuitSheets({ circuit, page, condition: condition.value, faults: faults.value, look, paper });
 }
 
 function checklist(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
@@ -63,7 +50,9 @@ function table(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
   if (!connector.ok) return connector;
   const faults = faultsOf(circuit, ask.faults);
   if (!faults.ok) return faults;
-  return ok(tableSheets({ circuit, table: positionTable(circuit, connector.value, faults.value) }));
+  return ok(
+    tableSheets({ circuit, table: positionTable(circuit, connector.value, faults.value), faults: faults.value }),
+  );
 }
 
 /** The branch of the load that is named, or of the complaint's, in the condition given or else the complaint's own. */

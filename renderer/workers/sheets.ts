@@ -1,15 +1,14 @@
+import type { Outcome } from "../../core/base/outcome.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
-import { sheetOf } from "../../core/circuit/sheet.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
 import type { Observation } from "../../core/diagnose/suspects.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
 import type { Drawing } from "../../core/drawing/mark.ts";
 import { svgOf } from "../../core/drawing/svg.ts";
 import type { Fault } from "../../core/live/fault.ts";
-import { liveOf } from "../../core/live/live.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
+import { circuitSheets } from "../../core/paper/circuitSheets.ts";
 import { type Paper, type Placing, type PrintPalette, placingOn } from "../../core/paper/placing.ts";
-import { sheetCode } from "../../core/paper/sheetCode.ts";
 import { straightSheets } from "../../core/paper/straight.ts";
 import { tableSheets } from "../../core/paper/table.ts";
 import type { Look } from "../../core/parts/kind.ts";
@@ -50,29 +49,19 @@ export function printedPages(circuit: Circuit, wanted: SheetsWanted): readonly P
 
 function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] {
   const { what, complaint, others, connector, faults } = wanted;
-  if (what === "sheet") return circuitSheets(circuit, wanted);
+  if (what === "sheet") return sheetsIn(circuitSheets({ circuit, ...wanted }));
   if (what === "table")
-    return connector === "" ? [] : tableSheets({ circuit, table: positionTable(circuit, connector, faults) });
-  if (what === "straight") return straight(circuit, wanted);
+    return connector === "" ? [] : tableSheets({ circuit, table: positionTable(circuit, connector, faults), faults });
+  if (what === "straight") {
+    const { load, condition, look } = wanted;
+    return sheetsIn(straightSheets({ circuit, load, condition, faults, look }));
+  }
   if (!complaint) return [];
   const order = probeOrder(circuit, complaint, others);
   return order.suspects.length === 0 ? [] : checklistSheets({ circuit, order });
 }
 
-function circuitSheets(circuit: Circuit, { page, condition, faults, look, paper }: SheetsWanted): readonly Drawing[] {
-  const live = liveOf(circuit, condition, faults);
-  return circuit.pages.flatMap(({ id }, index) => {
-    if (page !== null && page !== id) return [];
-    const request = { circuit, page: id, live, look, sheet: [index + 1, circuit.pages.length] } as const;
-    const plain = sheetOf(request);
-    if (!plain.ok) return [];
-    const printScale = placingOn(plain.value, paper).scale;
-    const sheet = sheetOf({ ...request, printScale, code: sheetCode(plain.value.marks) });
-    return sheet.ok ? [sheet.value] : [];
-  });
-}
-
-function straight(circuit: Circuit, { load, condition, faults, look }: SheetsWanted): readonly Drawing[] {
-  const sheets = straightSheets({ circuit, load, condition, faults, look });
+/** The sheets, or none where there is nothing to print. */
+function sheetsIn(sheets: Outcome<readonly Drawing[]>): readonly Drawing[] {
   return sheets.ok ? sheets.value : [];
 }

@@ -7,7 +7,7 @@ export const STRAIGHT_WORDS = {
     what: "Part or wire, mm²",
     volts: "Volts to battery −",
   },
-  ifFault: (target: string, title: string) => `If ${target}: ${title}`,
+  ifFault: (fault: string) => `If ${fault}`,
   withFaults: (count: number) => `With ${count} faults`,
   plugsOn: "all plugs on",
   noFault: "no fault",
