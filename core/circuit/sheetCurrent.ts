@@ -22,8 +22,8 @@ type Busy = ReadonlyMap<number, readonly Spot[]>;
 /** Chevrons of current, + to -, on every longer straight piece, clear of the words taken in the room. */
 export function currentMarks(wires: readonly SheetWire[], room: SheetRoom): readonly Mark[] {
   const busy = busySpots(wires);
-  return wires.flatMap(({ live, corners, from, to, cut, wire }) => {
-    if (live === null || cut !== null || Math.abs(live.amps) < LEAST_AMPS) return [];
+  return wires.flatMap(({ live, corners, from, to, cut, isBroken, wire }) => {
+    if (live === null || isBroken || Math.abs(live.amps) < LEAST_AMPS) return [];
     return piecesOf(corners, from, to).flatMap(({ start, length }) => {
       if (length < SHORTEST) return [];
       const count = Math.max(1, Math.round(length / EVERY));
@@ -31,7 +31,12 @@ export function currentMarks(wires: readonly SheetWire[], room: SheetRoom): read
         const place = clearPlace(corners, wanted, Math.min(length / count / 2, 4), busy, room);
         if (place === null) return [];
         const { at, degrees } = spotAlong(corners, place);
-        return chevronMarks(at, live.amps > 0 ? degrees : degrees + 180, live.state[0], wire.id);
+        return chevronMarks(
+          at,
+          live.amps > 0 ? degrees : degrees + 180,
+          live.state[cut !== null && place > cut ? 1 : 0],
+          wire.id,
+        );
       });
     });
   });

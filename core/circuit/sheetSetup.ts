@@ -17,6 +17,8 @@ export interface SheetWireLive {
   readonly state: readonly [WireState, WireState];
   readonly volts: readonly [Volts | null, Volts | null];
   readonly amps: Amps;
+  /** The conductor itself is open. */
+  readonly isBroken: boolean;
   readonly alwaysFed: boolean;
   readonly weak: boolean;
 }

@@ -14,8 +14,10 @@ export interface SheetWire {
   /** The stretch that is drawn: what it shares with a wire drawn before is left out at both ends. */
   readonly from: GridUnits;
   readonly to: GridUnits;
-  /** Middle of the cut where the two ends differ; null where they agree. */
+  /** Where one end's state gives way to the other's, and where a broken wire is open; null where it is whole and of one state. */
   readonly cut: GridUnits | null;
+  /** Drawn with a gap at the cut: nothing passes there. */
+  readonly isBroken: boolean;
   /** Where it joins another wire of its terminal. */
   readonly dots: readonly { readonly at: Spot; readonly state: WireState | null }[];
 }
@@ -44,7 +46,8 @@ export function layWires(setup: SheetSetup, ways: readonly WireWay[]): readonly 
     while (from < steps.length && isShared(from, first)) from++;
     let to = length;
     while (to > from && isShared(to - 1, last)) to--;
-    const cut = first === last ? null : cutAt(corners, from, to);
+    const isBroken = live?.isBroken === true;
+    const cut = first === last && !isBroken ? null : cutAt(corners, from, to);
     steps.forEach((key, index) => {
       if (!drawn.has(key)) drawn.set(key, cut === null || index + 0.5 < cut ? first : last);
     });
@@ -52,7 +55,7 @@ export function layWires(setup: SheetSetup, ways: readonly WireWay[]): readonly 
       ...(from > 0 ? [{ at: spotAlong(corners, from).at, state: first }] : []),
       ...(to < length ? [{ at: spotAlong(corners, to).at, state: last }] : []),
     ];
-    return { wire, corners, live, from, to, cut, dots };
+    return { wire, corners, live, from, to, cut, isBroken, dots };
   });
 }
 

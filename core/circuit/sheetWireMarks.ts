@@ -13,10 +13,11 @@ const HALF_PLUG: GridUnits = 0.45;
 /** How far from the terminal a plug that is apart is drawn open. */
 const PLUG_GAP: GridUnits = 1;
 
-/** The lines of all wires, each end in its state, open where the ends differ or a plug is apart. */
+/** The lines of all wires, each end in its state, open where a wire is broken or a plug is apart. */
 export function lineMarks(setup: SheetSetup, wires: readonly SheetWire[]): readonly Mark[] {
   return wires.flatMap((wire) => {
-    const { corners, from, to, cut } = wire;
+    const { corners, from, to, cut, isBroken } = wire;
+    const gap = isBroken ? HALF_CUT : 0;
     const id = wire.wire.id;
     const isApart = [from === 0 && isPlugApart(setup, wire.wire.from), isPlugApart(setup, wire.wire.to)];
     const start = isApart[0] ? from + PLUG_GAP + HALF_CUT : from;
@@ -29,9 +30,9 @@ export function lineMarks(setup: SheetSetup, wires: readonly SheetWire[]): reado
       cut === null
         ? piece(start, end, roleAt(wire, 0))
         : [
-            ...piece(start, cut - HALF_CUT, roleAt(wire, 0)),
-            ...strokes(corners, cut, HALF_STROKE, id),
-            ...piece(cut + HALF_CUT, end, roleAt(wire, 1)),
+            ...piece(start, cut - gap, roleAt(wire, 0)),
+            ...(isBroken ? strokes(corners, cut, HALF_STROKE, id) : []),
+            ...piece(cut + gap, end, roleAt(wire, 1)),
           ];
     return [
       ...(isApart[0] ? plugMarks(corners, from, from + PLUG_GAP, id) : []),

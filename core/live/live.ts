@@ -18,7 +18,7 @@ export interface PointLive {
   /** Volts it ranges over where its state is undecided. */
   readonly range: readonly [Volts, Volts] | null;
   readonly sourceOhms: Ohms | null;
-  /** Fed through nothing that a control can switch off. */
+  /** Powered, and through nothing that a control can switch off. */
   readonly alwaysFed: boolean;
   /** Firm, but more than 5 % of nominal from its post. */
   readonly weak: boolean;
@@ -33,6 +33,8 @@ export interface WireLive {
   /** Volts each end ranges over where its state is undecided. */
   readonly range: readonly [PointLive["range"], PointLive["range"]];
   readonly amps: Amps;
+  /** Nothing passes along it: the conductor itself is open. */
+  readonly isBroken: boolean;
   readonly alwaysFed: boolean;
   readonly weak: boolean;
 }
@@ -159,6 +161,7 @@ function assemble(
       volts: [from.volts, to.volts],
       range: [from.range, to.range],
       amps: first.amps[fromElement]!,
+      isBroken: rig.isOpen[fromElement] === 1 || rig.isOpen[toElement] === 1,
       alwaysFed: from.alwaysFed && to.alwaysFed,
       weak: from.weak || to.weak,
     });
@@ -180,7 +183,7 @@ function pointLive(moments: readonly Snapshot[], node: number): PointLive {
     volts: agrees && state === "floating" ? null : isRange ? null : volts[0]!,
     range: isRange ? range : null,
     sourceOhms: state === "floating" || !Number.isFinite(first.sourceOhms[node]!) ? null : first.sourceOhms[node]!,
-    alwaysFed: first.nodes.alwaysFed[node] === 1,
+    alwaysFed: agrees && state === "powered" && first.nodes.alwaysFed[node] === 1,
     weak: first.nodes.weak[node] === 1,
     ghost: first.nodes.ghost[node] === 1,
   };

@@ -4,7 +4,7 @@ import { STATE_WORDS } from "../../core/base/words/sheet.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import type { Live } from "../../core/live/live.ts";
-import { whyBesides, whyPath } from "../../core/live/whyWords.ts";
+import { flowAlong, whyBesides, whyPath } from "../../core/live/whyWords.ts";
 import { StateGlyph } from "../panels/StateGlyph.tsx";
 import { Swatch } from "../panels/Swatch.tsx";
 import { useApp } from "../state/AppContext.tsx";
@@ -44,6 +44,7 @@ export function WhyCard({ circuit, live, faults, thing, anchor, window, keepClea
   }, [why, anchor, window, keepClear]);
   if (!why) return null;
   const wire = circuit.wires.find(({ id }) => thing.is === "wire" && id === thing.id);
+  const flow = wire && flowAlong(wire, live.wires.get(wire.id)?.amps ?? 0);
   const alwaysFed = live.points.get(point)?.alwaysFed ?? false;
   const style: CSSProperties & Record<`--${string}`, string> = {
     left: (place?.left ?? 0) / scale,
@@ -71,8 +72,8 @@ export function WhyCard({ circuit, live, faults, thing, anchor, window, keepClea
         </span>
         {why.volts !== null && <span className="why-volts figures together">{voltsText(why.volts)}</span>}
       </h3>
-      <p>{whyPath(why).join(" ")}</p>
-      <p className="why-besides">{whyBesides(why).slice(0, MOST_BESIDES).join(" ")}</p>
+      <p>{whyPath(circuit, why).join(" ")}</p>
+      <p className="why-besides">{whyBesides(circuit, why, flow).slice(0, MOST_BESIDES).join(" ")}</p>
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { liveOf } from "../../core/live/live.ts";
 import { whyOf } from "../../core/live/why.ts";
-import { whyLines } from "../../core/live/whyWords.ts";
+import { flowAlong, whyBesides, whyLines, whyPath } from "../../core/live/whyWords.ts";
 import { sample } from "../samples/onTheBench.ts";
 import { ROW } from "./vehicle.ts";
 
@@ -41,9 +42,32 @@ describe("why a point is as it is", () => {
     expect(because("1-roof-vents")).toBe("released: its coil has no feed");
   });
 
+  it("says of a wire its own current and which way it goes, not what its end takes in all", () => {
+    const vents = sample("1-roof-vents");
+    const condition = { set: { S1: "on", S3: "open", S5: "open" } };
+    const live = liveOf(vents, condition);
+    const feed = vents.wires.find(({ id }) => id === "W6")!;
+    const leg = vents.wires.find(({ id }) => id === "W13")!;
+    const amps = live.wires.get("W13")!.amps;
+    expect(live.wires.get("W6")!.amps).toBeCloseTo(amps + live.wires.get("W23")!.amps, 6);
+    expect(amps).toBeGreaterThan(2);
+    expect(flowAlong(leg, amps)).toBe(`${amps.toFixed(2)} A flow along it from SP1.3 to X5-6.`);
+    expect(flowAlong(leg, -amps)).toBe(`${amps.toFixed(2)} A flow along it from X5-6 to SP1.3.`);
+    expect(flowAlong(feed, 0.001)).toBe("");
+    const [first] = whyBesides(vents, whyOf(vents, leg.from, condition), flowAlong(leg, amps));
+    expect(first).toBe(flowAlong(leg, amps));
+  });
+
+  it("calls a control as it is labelled, and a part once", () => {
+    const vents = sample("1-roof-vents");
+    const why = whyOf(vents, "S2.C1", on);
+    expect(whyPath(vents, why).join(" ")).toContain("S2 (C1-31, Middle rest)");
+    expect(whyBesides(vents, why).join(" ")).toContain("with S2 Middle open.");
+  });
+
   it("puts it in sentences that end", () => {
     for (const point of ["M1.1", "M1.2", "S1.2"]) {
-      for (const line of whyLines(whyOf(ROW, point, on))) expect(line).toMatch(/^[A-Z0-9].*\.$/);
+      for (const line of whyLines(ROW, whyOf(ROW, point, on))) expect(line).toMatch(/^[A-Z0-9].*\.$/);
     }
   });
 });
