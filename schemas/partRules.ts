@@ -51,7 +51,7 @@ function settingsRefusal(kind: Kind, part: Part, path: string): Refusal | null {
   const written = new Map(Object.entries(part.settings ?? {}));
   for (const [name, value] of written) {
     const spec = kind.settings.find((candidate) => candidate.name === name);
-    const at = { path: `${path}.settings.${name}`, part: part.id, setting: name };
+    const at = { path: `${path}.settings.${name}`, part: part.id, setting: spec?.label ?? name };
     if (!spec) {
       const known = kind.settings.map((candidate) => candidate.name).join(", ") || "none";
       return refuse("setting-unknown", { ...at, kind: kind.name, known }).refusal;
@@ -61,7 +61,7 @@ function settingsRefusal(kind: Kind, part: Part, path: string): Refusal | null {
   }
   for (const spec of kind.settings) {
     if (isRequired(spec) && !written.get(spec.name)) {
-      return refuse("setting-missing", { path: `${path}.settings`, part: part.id, setting: spec.name }).refusal;
+      return refuse("setting-missing", { path: `${path}.settings`, part: part.id, setting: spec.label }).refusal;
     }
   }
   return null;

@@ -1,5 +1,6 @@
 import { kindOf } from "../parts/catalogue.ts";
 import type { Around, Part, PartView, Sees } from "../parts/kind.ts";
+import { orderRefusal } from "../parts/rising.ts";
 import { viewOf } from "../parts/view.ts";
 import type { Circuit } from "./circuit.ts";
 import { looseEnd, type Problem, problem } from "./problem.ts";
@@ -11,21 +12,23 @@ const MOST_VOLTS = 60;
 export function checkParts(circuit: Circuit): readonly Problem[] {
   return [
     ...(circuit.nominalVolts > MOST_VOLTS ? [problem("over-60-volts", "", { volts: circuit.nominalVolts })] : []),
-    ...circuit.parts.flatMap((part) => [...checkPart(part), ...checkPlace(circuit, part)]),
+    ...circuit.parts.flatMap((part) => [...checkPart(circuit, part), ...checkPlace(circuit, part)]),
     ...checkLinks(circuit),
     ...checkLoads(circuit),
   ];
 }
 
-function checkPart(part: Part): readonly Problem[] {
+function checkPart(circuit: Circuit, part: Part): readonly Problem[] {
   const kind = kindOf(part.kind);
   if (!kind) return [problem("part-kind", part.id, { part: part.id, kind: part.kind })];
   const found: Problem[] = [];
-  for (const { name, value } of kind.settings) {
+  for (const { name, label, value } of kind.settings) {
     if (value.type !== "number" && value.usual === "" && !part.settings?.[name]) {
-      found.push(problem("setting-missing", part.id, { part: part.id, setting: name }));
+      found.push(problem("setting-missing", part.id, { part: part.id, setting: label }));
     }
   }
+  const order = orderRefusal(kind, part, circuit.nominalVolts);
+  if (order) found.push(problem(order.code, part.id, order.about));
   if (kind.name === "switch" && kind.controls(part).length === 0) {
     found.push(problem("switch-without-positions", part.id, { part: part.id }));
   }

@@ -35,11 +35,11 @@ export function firstFace(kind: Kind, part: Part): Connector | null {
 export function settingsRefusal(kind: Kind, part: string, settings: Settings): Refusal | null {
   for (const [setting, value] of Object.entries(settings)) {
     const spec = kind.settings.find(({ name }) => name === setting);
-    const about = { part, setting };
     if (!spec) {
       const known = kind.settings.map(({ name }) => name).join(", ") || "none";
-      return refuse("setting-unknown", { ...about, kind: kind.name, known }).refusal;
+      return refuse("setting-unknown", { part, setting, kind: kind.name, known }).refusal;
     }
+    const about = { part, setting: spec.label };
     const { value: rule, unit } = spec;
     if (!isOfType(rule.type, value)) return refuse("setting-type", { ...about, expected: EXPECTED[rule.type] }).refusal;
     if (rule.type === "number" && !(Number(value) >= rule.min && Number(value) <= rule.max)) {

@@ -59,6 +59,7 @@ export const motor: Kind = {
   words: ["actuator", "window motor", "blower", "fan", "pump"],
   letter: "M",
   role: "load",
+  rising: [["amps", "stall"]],
   settings: [
     amount("volts", "rated volts", "V", by(12, 24), [1, 60], "nominal volts of the vehicle"),
     amount("amps", "amps running with its mechanism", "A", by(3, 1.5), [0.01, 200], "common practice, no source"),

@@ -127,6 +127,7 @@ export const relay: Kind = {
   words: ["coil", "contactor", "mini relay", "change-over relay"],
   letter: "K",
   role: "control",
+  rising: [["dropOutVolts", "pullInVolts"]],
   settings: [
     choice("form", "contacts", "make", Object.keys(FORMS), "DIN 72552 terminals"),
     amount("coilOhms", "coil", "ohm", (volts) => coilDefaults(volts).ohms, [1, 5000], COIL_SOURCE),

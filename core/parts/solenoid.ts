@@ -22,6 +22,7 @@ export const solenoid: Kind = {
   words: ["valve", "lock", "fuel shut-off", "plunger", "clutch"],
   letter: "Y",
   role: "load",
+  rising: [["dropOutVolts", "pullInVolts"]],
   settings: [
     amount("ohms", "coil", "ohm", by(12, 48), [0.05, 5000], "from memory"),
     amount("pullInVolts", "pulls in at", "V", by(9, 18), [0.5, 60], "TM 5-3820-256-24-5, section 6-II-A: 9 V of 12"),

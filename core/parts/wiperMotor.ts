@@ -63,6 +63,11 @@ export const wiperMotor: Kind = {
   words: ["two-speed motor", "park switch", "wiper", "windscreen", "windshield"],
   letter: "M",
   role: "load",
+  rising: [
+    ["lowAmps", "stall"],
+    ["highAmps", "stall"],
+    ["lowRpm", "highRpm"],
+  ],
   settings: [
     amount("volts", "rated volts", "V", by(12, 24), [1, 60], "nominal volts of the vehicle"),
     amount(

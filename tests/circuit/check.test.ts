@@ -217,3 +217,20 @@ test("problems come before loose ends, and each has a sentence with all its plac
     expect(sentence(each)).toMatch(/^[^{}]+\.$/);
   }
 });
+
+describe("values of one part", () => {
+  test.each([
+    [
+      { id: "K1", kind: "relay", settings: { dropOutVolts: 8.5 } },
+      "K1: drops out at 8.5 V must be less than pulls in at",
+    ],
+    [{ id: "K1", kind: "relay", settings: { pullInVolts: 1 } }, "must be less than pulls in at 1 V."],
+    [{ id: "Y1", kind: "solenoid", settings: { dropOutVolts: 9, pullInVolts: 9 } }, "Y1: lets go at 9 V must be less"],
+    [{ id: "M1", kind: "motor", settings: { amps: 12 } }, "M1: amps running with its mechanism 12 A must be less"],
+  ])("that contradict each other are a problem: %o", (part, words) => {
+    const [found, ...others] = problemsOf(net([G1, part])).filter(({ code }) => code === "setting-order");
+    expect(others).toEqual([]);
+    expect(found).toMatchObject({ severity: "problem", at: part.id });
+    expect(sentence(found!)).toContain(words);
+  });
+});

@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { Mark } from "../../core/drawing/mark.ts";
+import { firstPart } from "../../core/edit/newPart.ts";
 import { KINDS, kindOf } from "../../core/parts/catalogue.ts";
 import type { Around, FaultEffect, Kind, Look, PartView, Pose, Sees } from "../../core/parts/kind.ts";
+import { orderRefusal } from "../../core/parts/rising.ts";
 import { viewOf } from "../../core/parts/view.ts";
 import type { Law } from "../../core/solve/element.ts";
 import { CASES } from "./sampleParts.ts";
@@ -72,6 +74,17 @@ describe("the catalogue", () => {
 });
 
 describe("settings", () => {
+  test("of which one must be the smaller are numbers of the kind, and stand so as they are first drawn", () => {
+    for (const kind of KINDS) {
+      for (const name of (kind.rising ?? []).flat()) {
+        expect(kind.settings.find((spec) => spec.name === name)?.value.type, `${kind.name} ${name}`).toBe("number");
+      }
+      for (const volts of [6, 12, 24]) {
+        expect(orderRefusal(kind, firstPart(kind, "X1"), volts), `${kind.name} ${volts} V`).toBeNull();
+      }
+    }
+  });
+
   test("have a default within their limits at 6, 12 and 24 V, and a source", () => {
     for (const kind of KINDS) {
       const names = kind.settings.map(({ name }) => name);

@@ -21,7 +21,7 @@ export const EDIT_WORDS: Readonly<Record<string, string>> = {
   "not-placed": "{part} stands on no page.",
   "off-the-page": "{part} would stand off page {page}.",
   "label-long": "A label has at most {most} characters, not {length}.",
-  "setting-needed": "{part}: the setting {setting} must say something.",
+  "setting-needed": '{part}: "{setting}" must say something.',
   "amount-empty": "Type an amount.",
   "amount-spelling": "{text} is no amount; write a number and its unit.",
   "amount-unit": "{text} is not in {unit}.",

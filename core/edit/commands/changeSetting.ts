@@ -5,6 +5,7 @@ import { EDIT_NAMES } from "../../base/words/edit.ts";
 import { partAt } from "../../circuit/points.ts";
 import { kindOf } from "../../parts/catalogue.ts";
 import type { Part, Setting, SettingSpec, Settings } from "../../parts/kind.ts";
+import { orderRefusal } from "../../parts/rising.ts";
 import type { Bench } from "../bench.ts";
 import type { Change } from "../change.ts";
 import type { Edit } from "../edit.ts";
@@ -13,8 +14,8 @@ import { MOST_LABEL } from "./relabelPart.ts";
 
 /**
  * Gives a part's setting the value that was typed, "20A", "1k2" or one of its words; the empty text is the usual value.
- * Refuses `part-unknown`, `setting-unknown`, a value that the kind does not take, and one that would leave a wire
- * without its terminal.
+ * Refuses `part-unknown`, `setting-unknown`, a value that the kind does not take, `setting-order`, and one that would leave a
+ * wire without its terminal.
  */
 export function changeSetting(bench: Bench, id: PartId, setting: string, typed: string): Outcome<Edit> {
   const part = partAt(bench.circuit, id);
@@ -27,15 +28,21 @@ export function changeSetting(bench: Bench, id: PartId, setting: string, typed: 
   }
   const value = settingOf(part, spec, typed);
   if (!value.ok) return value;
+  const order = orderRefusal(kind, withSetting(part, setting, value.value), bench.circuit.nominalVolts);
+  if (order) return { ok: false, refusal: order };
   if (part.settings?.[setting] === value.value) return alreadySo(`${spec.label} of ${id}`);
   const name = EDIT_NAMES.changeSetting(nameOf(bench.circuit, id), spec.label, wordsOf(spec, value.value));
   return editOf(bench, name, [goingOn(bench), settingChange(part, setting, value.value)]);
 }
 
+function withSetting(part: Part, setting: string, value: Setting | undefined): Part & { readonly settings: Settings } {
+  const settings = value === undefined ? without(part.settings, setting) : { ...part.settings, [setting]: value };
+  return { ...part, settings };
+}
+
 /** A setting keeps its place among the others; the last one to go takes the whole field along. */
 function settingChange(part: Part, setting: string, value: Setting | undefined): Change {
-  const settings: Settings =
-    value === undefined ? without(part.settings, setting) : { ...part.settings, [setting]: value };
+  const { settings } = withSetting(part, setting, value);
   const isEmpty = Object.keys(settings).length === 0;
   return { change: "item", list: "parts", id: part.id, field: "settings", ...(!isEmpty && { value: settings }) };
 }
@@ -43,7 +50,7 @@ function settingChange(part: Part, setting: string, value: Setting | undefined):
 /** The value that was typed, or undefined for the usual one. */
 function settingOf(part: Part, spec: SettingSpec, typed: string): Outcome<Setting | undefined> {
   const rule = spec.value;
-  const about = { part: part.id, setting: spec.name };
+  const about = { part: part.id, setting: spec.label };
   const text = typed.trim();
   if (text === "") {
     const isNeeded = rule.type === "word" && rule.usual === "";

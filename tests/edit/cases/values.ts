@@ -61,6 +61,8 @@ export const VALUE_CASES = {
       ["part-unknown", vents, "F99", "amps", "20"],
       ["setting-unknown", vents, "F3", "ohms", "1"],
       ["setting-limits", vents, "F3", "amps", "5000"],
+      ["setting-order", vents, "K1", "dropOutVolts", "9 V"],
+      ["setting-order", vents, "M1", "stall", "2 A"],
       ["setting-choice", vents, "F3", "family", "enormous"],
       ["setting-choice", vents, "G1", "reference", "perhaps"],
       ["amount-unit", vents, "F3", "amps", "20 V"],
