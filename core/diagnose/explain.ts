@@ -1,3 +1,4 @@
+import { figure } from "../base/figure.ts";
 import type { PartId } from "../base/ids.ts";
 import type { Volts } from "../base/units.ts";
 import type { Circuit } from "../circuit/circuit.ts";
@@ -34,7 +35,7 @@ function voltsAt({ volts, classes }: Column, circuits: readonly number[]): strin
     classes.findIndex((numbers) => numbers[circuits[0]!] !== numbers[0]),
   );
   const reads = circuits.map((circuit) => volts[setting]![circuit]!);
-  return `${(reads.reduce((sum, read) => sum + read, 0) / reads.length).toFixed(1)} V`;
+  return `${figure(reads.reduce((sum, read) => sum + read, 0) / reads.length, 1)} V`;
 }
 
 /** The word for what one circuit reads: of a sweep, the positions that differ from the good circuit. */
@@ -64,7 +65,7 @@ function limitOf({ candidate, volts, classes }: Column, circuits: readonly numbe
   const high = Math.max(...own);
   const below = Math.max(...reads.filter((read) => read < low));
   const above = Math.min(...reads.filter((read) => read > high));
-  const half = (one: Volts, other: Volts): string => ((one + other) / 2).toFixed(1);
+  const half = (one: Volts, other: Volts): string => figure((one + other) / 2, 1);
   if (!Number.isFinite(below) && !Number.isFinite(above)) return "";
   if (!Number.isFinite(below)) return `below ${half(high, above)}`;
   if (!Number.isFinite(above)) return `above ${half(low, below)}`;

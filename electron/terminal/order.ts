@@ -1,3 +1,4 @@
+import { figure } from "../../core/base/figure.ts";
 import { refuse } from "../../core/base/outcome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
@@ -79,7 +80,7 @@ function printStep(console: Console, step: Step): void {
 function settingText({ condition, position, expect }: Setting, { sweepOf }: Step): string {
   const where = sweepOf === null ? conditionText(condition) || "rest" : position;
   const lamp = expect.lamp === null ? "" : `, lamp ${expect.lamp}`;
-  return `${where} ${expect.low.toFixed(1)} – ${expect.high.toFixed(1)} V${lamp}`;
+  return `${where} ${figure(expect.low, 1)} – ${figure(expect.high, 1)} V${lamp}`;
 }
 
 function orderJson({ complaint, steps, suspects, cleared, minutes }: ProbeOrder): object {

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { connectorsOf } from "../state/places.ts";
-import { circuitNow, hasFaults, tablesNow } from "../state/views.ts";
+import { circuitNow, hasFaults, showsFaults, tablesNow } from "../state/views.ts";
 import { ConnectorFace } from "./ConnectorFace.tsx";
 import { Empty } from "./Empty.tsx";
 import { PositionRows } from "./PositionRows.tsx";
@@ -13,7 +13,7 @@ export function PositionTableView() {
   const circuit = useApp(circuitNow);
   const connector = useApp(({ open }) => open?.connector ?? "");
   const { answer, isOld, trouble } = useApp(tablesNow);
-  const faulty = useApp(hasFaults);
+  const faulty = useApp((state) => hasFaults(state) && showsFaults(state));
   const [plugged, setPlugged] = useState(true);
   if (!circuit) return null;
   const connectors = connectorsOf(circuit);

@@ -1,3 +1,5 @@
+import { figure } from "../../core/base/figure.ts";
+
 /** Volts with their unit: "12.09 V"; null is a point that floats. */
 export function voltsText(volts: number | null, digits = 2): string {
   if (volts === null) return "floating";
@@ -12,8 +14,7 @@ export function rangeText(low: number, high: number): string {
 
 /** A number with a true minus, and none before a zero. */
 export function signed(value: number, digits = 0): string {
-  const rounded = value.toFixed(digits);
-  return Number(rounded) === 0 ? (0).toFixed(digits) : rounded.replace("-", "−");
+  return figure(value, digits).replace("-", "−");
 }
 
 /** Amps with as many figures as help: "4.2 A", "85 mA"; "no current" below a milliamp. */
