@@ -16,19 +16,20 @@ const allSpots = remember((circuit: Circuit): ReadonlyMap<PointId, TerminalSpot 
   return spots;
 });
 
-/** Where a spot of a page is, as flags say it: `page 4 · D2`. */
-function placeText(circuit: Circuit, page: string, spot: Spot): string {
+/** Where spots of a page are, as flags say it: `page 4 · D2`, `page 3 · A1, A5`. */
+function placeText(circuit: Circuit, page: string, spots: readonly Spot[]): string {
   const number = circuit.pages.findIndex(({ id }) => id === page) + 1;
-  return `${SHEET_WORDS.page}\u00A0${number} · ${zoneOf(sheetArea(circuit.pages[number - 1]!), spot)}`;
+  const area = sheetArea(circuit.pages[number - 1]!);
+  return `${SHEET_WORDS.page}\u00A0${number} · ${spots.map((spot) => zoneOf(area, spot)).join(", ")}`;
 }
 
 /** Where a point is, as flags say it; that it is not placed where it stands on no page. */
 export function whereIs(circuit: Circuit, point: PointId): string {
   const spot = allSpots(circuit).get(point);
-  return spot === undefined ? SHEET_WORDS.notPlaced : placeText(circuit, spot.page, spot);
+  return spot === undefined ? SHEET_WORDS.notPlaced : placeText(circuit, spot.page, [spot]);
 }
 
-/** Where the other ends of a page link are; that it joins nothing where there are none. */
+/** Where the other ends of a page link are, page by page; that it joins nothing where there are none. */
 export function otherLinks(circuit: Circuit, { part, view, kind }: SheetPart): readonly string[] {
   if (kind.name !== "page-link") return [];
   const name = view.word("name").trim();
@@ -39,10 +40,12 @@ export function otherLinks(circuit: Circuit, { part, view, kind }: SheetPart): r
       name !== "" &&
       String(other.settings?.name ?? "").trim() === name,
   );
-  const places = others.flatMap(({ id }): readonly string[] => {
-    const place = circuit.placement.parts[id];
-    const isOnPage = place !== undefined && circuit.pages.some((page) => page.id === place.page);
-    return isOnPage ? [placeText(circuit, place.page, place)] : [];
+  const places = circuit.pages.flatMap((page): readonly string[] => {
+    const spots = others.flatMap(({ id }) => {
+      const place = circuit.placement.parts[id];
+      return place?.page === page.id ? [place] : [];
+    });
+    return spots.length > 0 ? [placeText(circuit, page.id, spots)] : [];
   });
   return places.length > 0 ? places : [SHEET_WORDS.notJoined];
 }

@@ -1,9 +1,9 @@
 import type { PartId } from "../base/ids.ts";
 import type { GridUnits } from "../base/units.ts";
 import type { TextMark } from "../drawing/mark.ts";
-import { boundsOf, wrapText } from "../drawing/measure.ts";
+import { type Bounds, boundsOf, gapBetween, wrapText } from "../drawing/measure.ts";
 import { otherLinks } from "./sheetElsewhere.ts";
-import { around, homes, inside, NAME_GAP, type NameLines, setLines } from "./sheetNamePlaces.ts";
+import { around, homes, inside, NAME_GAP, type NameLines, type NamePlace, setLines } from "./sheetNamePlaces.ts";
 import { connectorsShownByName } from "./sheetPlugs.ts";
 import { FARTHEST, type SheetRoom } from "./sheetRoom.ts";
 import { settingText } from "./sheetSettings.ts";
@@ -44,7 +44,7 @@ function setNames(
   for (const part of parts) {
     const own = unset.get(part.part.id) ?? [];
     const forms = [WIDE, NARROW, 0].map((width) => nameLines(setup, part, own, width));
-    const marks = firstFree(setup, room, part, forms);
+    const marks = firstFree(setup, room, part, forms, neighboursOf(part, parts));
     for (const mark of marks) room.takeWord(mark, setup.sight.besideWords);
     names.set(part.part.id, marks);
   }
@@ -74,28 +74,65 @@ const plain = (text: string) => text.replace(/\s/g, " ");
 
 /**
  * The marks at the first free place: in the body, where the symbol wants them, near the part, then without the label and
- * farther away. Where nothing is free, where the symbol wants them; none on a screen.
+ * farther away. Every word stands nearer to its own part than to any other, so that nobody takes one for the other's; only
+ * a designator that finds no such place stands where it can. Where nothing is free, where the symbol wants them;
+ * none on a screen.
  */
 function firstFree(
   { sight }: SheetSetup,
   room: SheetRoom,
   part: SheetPart,
   forms: readonly NameLines[],
+  neighbours: readonly Bounds[],
 ): readonly TextMark[] {
   const least = forms.at(-1)!;
   const full = forms.slice(0, -1);
+  const short = inOneLine(least);
+  const last = { lines: least, margin: 0 };
   const tries = [
     ...full.map((lines) => ({ lines, places: inside(part, lines), margin: 0.4 })),
     ...full.map((lines) => ({ lines, places: homes(part, lines), margin: 0.15 })),
     ...full.map((lines) => ({ lines, places: around(part, lines, NAME_GAP, NEAR), margin: 0.1 })),
     { lines: least, places: homes(part, least), margin: 0.15 },
-    { lines: least, places: around(part, least, NAME_GAP, FARTHEST), margin: 0 },
+    { ...last, places: around(part, least, NAME_GAP, FARTHEST) },
+    { ...last, lines: short, places: around(part, short, NAME_GAP, FARTHEST) },
+    { ...last, places: around(part, least, NAME_GAP, FARTHEST), isAnyones: true },
   ];
-  for (const { lines, places, margin } of tries) {
+  for (const { lines, places, margin, isAnyones = false } of tries as readonly Try[]) {
     for (const [at, anchor] of places) {
       const marks = setLines(lines, at, anchor, part.part.id);
-      if (marks.every((mark) => room.isFree(boundsOf(mark), margin))) return marks;
+      if (!marks.every((mark) => room.isFree(boundsOf(mark), margin))) continue;
+      if (isAnyones || marks.every((mark) => isNearest(boundsOf(mark), part.shape.outline, neighbours))) return marks;
     }
   }
   return sight.isScreen ? [] : setLines(least, part.shape.nameAt, part.shape.nameAt.anchor, part.part.id);
+}
+
+/** A name without its label, its lines one after the other. */
+function inOneLine(lines: NameLines): NameLines {
+  return [lines.flat()];
+}
+
+interface Try {
+  readonly lines: NameLines;
+  readonly places: Iterable<NamePlace>;
+  readonly margin: GridUnits;
+  /** True where it may also stand nearer to another part. */
+  readonly isAnyones?: boolean;
+}
+
+/** How far a part may be from another for its name to come near that one. */
+const NEIGHBOUR: GridUnits = FARTHEST + WIDE;
+
+/** Outlines of the parts that a name could be taken for. */
+function neighboursOf(part: SheetPart, parts: readonly SheetPart[]): readonly Bounds[] {
+  const own = part.shape.outline;
+  return parts.flatMap(({ shape: { outline } }) =>
+    outline !== own && gapBetween(own, outline) <= NEIGHBOUR ? [outline] : [],
+  );
+}
+
+function isNearest(word: Bounds, own: Bounds, others: readonly Bounds[]): boolean {
+  const away = gapBetween(word, own);
+  return others.every((other) => gapBetween(word, other) > away);
 }

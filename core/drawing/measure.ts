@@ -179,3 +179,10 @@ function turned(spot: Spot, centre: Spot, degrees: number): Spot {
     y: centre.y + dx * Math.sin(radians) + dy * Math.cos(radians),
   };
 }
+
+/** The shortest way between two boxes; none where they touch. */
+export function gapBetween(one: Bounds, other: Bounds): GridUnits {
+  const across = Math.max(0, other.left - one.right, one.left - other.right);
+  const down = Math.max(0, other.top - one.bottom, one.top - other.bottom);
+  return Math.hypot(across, down);
+}
