@@ -12,6 +12,7 @@ import { standingMarks } from "./sheetStanding.ts";
 import { tagMarks } from "./sheetTags.ts";
 import { titleMarks } from "./sheetTitle.ts";
 import { layWires } from "./sheetWire.ts";
+import { wireListMarks } from "./sheetWireList.ts";
 import { dotMarks, lineMarks } from "./sheetWireMarks.ts";
 
 export type { SheetLive, SheetPartLive, SheetRequest, SheetWireLive } from "./sheetSetup.ts";
@@ -54,7 +55,9 @@ function drawingMarks(setup: SheetSetup, layout: SheetLayout): readonly Mark[] {
   ];
   const tags = tagMarks(setup, wires, room);
   const written = new SheetRoom(setup.area.frame);
-  for (const mark of [...layout.words, ...names, ...tags]) written.take(boundsOf(mark));
+  for (const mark of [...layout.words, ...names, ...tags.marks]) written.take(boundsOf(mark));
+  for (const mark of tags.marks) room.take(boundsOf(mark));
+  const list = setup.sight.isScreen ? [] : wireListMarks(setup, tags.withoutColour, room);
   const isBody = (mark: Mark) => "role" in mark && mark.role === "body";
   return [
     ...symbols.filter(isBody),
@@ -65,6 +68,7 @@ function drawingMarks(setup: SheetSetup, layout: SheetLayout): readonly Mark[] {
     ...layout.words,
     ...layout.loose.flatMap(({ marks }) => marks),
     ...names,
-    ...tags,
+    ...tags.marks,
+    ...list,
   ];
 }

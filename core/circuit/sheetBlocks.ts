@@ -61,7 +61,7 @@ function gapBetween(one: Block, other: Block): GridUnits {
 }
 
 /** A block in the room of another one, in line at one side of it. */
-export function padded(block: Block, { width, height }: Block, align: Align): Block {
+export function padded(block: Block, { width, height }: Pick<Block, "width" | "height">, align: Align): Block {
   const wide = Math.max(width, block.width);
   return {
     width: wide,

@@ -2,6 +2,7 @@ import type { WireState } from "../base/states.ts";
 import type { GridUnits, Volts } from "../base/units.ts";
 import { SHEET_WORDS } from "../base/words/sheet.ts";
 import { parseColour } from "../trade/colours.ts";
+import type { Wire } from "./circuit.ts";
 import { type Block, glyphBlock, padded, row, stack, swatchBlock, wordBlock } from "./sheetBlocks.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
 import type { TagPlace } from "./sheetTagPlaces.ts";
@@ -92,12 +93,18 @@ function voltsText(volts: Volts, decimals: number): string {
   return `${(Math.abs(volts) < LEAST_VOLTS ? 0 : volts).toFixed(decimals).replace("-", "−")}\u00A0V`;
 }
 
+/** The sample of a wire's insulation; none where its colour is not known in the circuit's codes. */
+export function swatchOf({ circuit, sight }: SheetSetup, { id, colour }: Wire): readonly Block[] {
+  if (colour === undefined || circuit.colourCodes === "free") return [];
+  const read = parseColour(colour, circuit.colourCodes);
+  return read.ok ? [swatchBlock(read.value, sight.swatchGrowth, id)] : [];
+}
+
 /** Swatch, code and size: in one line, below each other, without the size, and the code alone. */
-function colourForms({ circuit, types, sight }: SheetSetup, { wire }: SheetWire): readonly Form[] {
+function colourForms(setup: SheetSetup, { wire }: SheetWire): readonly Form[] {
+  const { types, sight } = setup;
   if (!sight.hasWords || (wire.colour === undefined && wire.mm2 === undefined)) return [];
-  const colour =
-    wire.colour === undefined || circuit.colourCodes === "free" ? null : parseColour(wire.colour, circuit.colourCodes);
-  const swatch = colour?.ok ? [swatchBlock(colour.value, sight.swatchGrowth, wire.id)] : [];
+  const swatch = swatchOf(setup, wire);
   if (!sight.hasCodes) return swatch.map((each) => () => each);
   const code = wire.colour === undefined ? [] : [wordBlock(wire.colour, types.code, wire.id)];
   const size = wire.mm2 === undefined ? [] : [wordBlock(`${wire.mm2}`, types.wire, wire.id)];

@@ -2,6 +2,7 @@ import type { GridUnits } from "../base/units.ts";
 import type { Mark } from "../drawing/mark.ts";
 import { type Bounds, boundsOf } from "../drawing/measure.ts";
 import type { Side } from "../parts/kind.ts";
+import type { Wire } from "./circuit.ts";
 import type { Block } from "./sheetBlocks.ts";
 import type { SheetRoom } from "./sheetRoom.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
@@ -9,8 +10,13 @@ import { type Form, type Wish, wishesOf } from "./sheetTagForms.ts";
 import { tagPieces, tagPlaces } from "./sheetTagPlaces.ts";
 import type { SheetWire } from "./sheetWire.ts";
 
-interface Tagged {
+/** Tags that found their place, and the wires whose colour found none. */
+export interface Tags {
   readonly marks: readonly Mark[];
+  readonly withoutColour: readonly Wire[];
+}
+
+interface Tagged extends Tags {
   /** Numbers of the wishes whose volts found no place, and how much else was left out. */
   readonly withoutVolts: readonly number[];
   readonly missing: number;
@@ -20,10 +26,10 @@ interface Tagged {
  * Tags beside the wires: state glyph and volts, insulation colour with size, name. They keep off wires, symbols and
  * each other; where room is short the name goes first, then the colour, volts last.
  */
-export function tagMarks(setup: SheetSetup, wires: readonly SheetWire[], room: SheetRoom): readonly Mark[] {
+export function tagMarks(setup: SheetSetup, wires: readonly SheetWire[], room: SheetRoom): Tags {
   const wishes = wires.flatMap((wire) => wishesOf(setup, wire));
   let order = wishes.map((_, index) => index);
-  let best: Tagged = { marks: [], withoutVolts: order, missing: Number.POSITIVE_INFINITY };
+  let best: Tagged = { marks: [], withoutColour: [], withoutVolts: order, missing: Number.POSITIVE_INFINITY };
   for (let round = 0; round < setup.sight.tagRounds; round++) {
     const tagged = setAll(wishes, order, room.copy());
     const gained = best.withoutVolts.length - tagged.withoutVolts.length;
@@ -31,32 +37,37 @@ export function tagMarks(setup: SheetSetup, wires: readonly SheetWire[], room: S
     if (tagged.withoutVolts.length === 0) break;
     order = [...tagged.withoutVolts, ...order.filter((index) => !tagged.withoutVolts.includes(index))];
   }
-  return best.marks;
+  return best;
 }
 
 function setAll(wishes: readonly Wish[], order: readonly number[], room: SheetRoom): Tagged {
   const marks: Mark[] = [];
   const withoutVolts: number[] = [];
+  const withoutColour = new Set<Wish>();
   let missing = 0;
   for (const index of order) {
-    const set = setWish(wishes[index]!, room);
+    const wish = wishes[index]!;
+    const set = setWish(wish, room);
+    if (!set.hasColour) withoutColour.add(wish);
     marks.push(...set.marks);
     missing += set.missing;
     if (!set.hasVolts) withoutVolts.push(index);
   }
-  return { marks, withoutVolts, missing };
+  const bare = wishes.flatMap((wish) => (withoutColour.has(wish) ? [wish.wire.wire] : []));
+  return { marks, withoutColour: bare, withoutVolts, missing };
 }
 
 /** All in one place where that is free, else volts, colour and name each where there is room for it. */
 function setWish(wish: Wish, room: SheetRoom) {
   const together = setForms(wish, wish.whole, room);
-  if (together !== null) return { marks: together, hasVolts: true, missing: 0 };
+  if (together !== null) return { marks: together, hasVolts: true, hasColour: true, missing: 0 };
   const [volts, colour, name] = [wish.volts, wish.colour, wish.name].map((forms) =>
     forms.length === 0 ? [] : setForms(wish, forms, room),
   );
   return {
     marks: [...(volts ?? []), ...(colour ?? []), ...(name ?? [])],
     hasVolts: volts !== null,
+    hasColour: colour !== null,
     missing: [volts, colour, name].filter((marks) => marks === null).length,
   };
 }

@@ -5,7 +5,7 @@ import { gridUnitsOf } from "../drawing/scale.ts";
 import { line } from "../drawing/shapes.ts";
 import { terminalPoint, wireSideOf } from "./points.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
-import { leastPoints, rise, type SheetType, widthOf, words } from "./sheetType.ts";
+import { depth, leastPoints, rise, type SheetType, widthOf, words } from "./sheetType.ts";
 
 interface Field {
   readonly label: string;
@@ -71,6 +71,7 @@ function voltsFor({ circuit, live }: SheetSetup): string {
   return volts.length === 0 ? "" : `${Math.max(...volts).toFixed(2)}\u00A0V ${SHEET_WORDS.atThePost}`;
 }
 
+/** A label over each value, or before it where type of that size leaves no room for two lines. */
 function fieldMarks(
   { area: { title } }: SheetSetup,
   fields: readonly Field[],
@@ -83,14 +84,23 @@ function fieldMarks(
   return fields.flatMap(({ label, value, share, weight = 600 }, index) => {
     const width = (title.right - title.left) * share;
     const type: SheetType = { points: leastPoints(10.5, printScale), weight, role: "text" };
+    const spare = bottom - top - tall(small) - tall(type);
+    const beside = spare < 0 ? widthOf(label, small) + PAD : 0;
+    const shown = fitted(value, type, width - 2 * PAD - beside);
+    const last = spare < 0 ? (top + bottom + rise(type.points)) / 2 : bottom - spare / 3 - depth(type.points);
     const marks: Mark[] = [
-      words(label, { x: left + PAD, y: top + 0.7 + rise(small.points) }, small),
-      words(fitted(value, type, width - 2 * PAD), { x: left + PAD, y: bottom - 0.75 }, type),
+      words(label, { x: left + PAD, y: spare < 0 ? last : top + spare / 3 + rise(small.points) }, small),
+      words(shown, { x: left + PAD + beside, y: last }, type),
     ];
     if (index > 0) marks.push(line("rule", left, top, left, bottom));
     left += width;
     return marks;
   });
+}
+
+/** From the top of the capitals to the foot of the letters that hang. */
+function tall({ points }: SheetType): GridUnits {
+  return rise(points) + depth(points);
 }
 
 /** The text, cut with an ellipsis where it is too long for its field. */

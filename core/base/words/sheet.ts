@@ -12,6 +12,7 @@ export const SHEET_WORDS = {
   batteryOff: "battery off",
   running: "engine running",
   weak: "weak",
+  withoutRoom: "Wires with no room for their colour:",
   to: "to",
   page: "page",
   notPlaced: "not placed",
