@@ -6,6 +6,7 @@ import { bannerMarks, frameMarks } from "./sheetFrame.ts";
 import { layoutOf, type SheetLayout } from "./sheetLayout.ts";
 import { symbolMarks } from "./sheetLeads.ts";
 import { legendMarks } from "./sheetLegend.ts";
+import { rayMarks } from "./sheetRays.ts";
 import { FROM_SYMBOL, SheetRoom } from "./sheetRoom.ts";
 import { type SheetRequest, type SheetSetup, setUpSheet } from "./sheetSetup.ts";
 import { standingMarks } from "./sheetStanding.ts";
@@ -57,6 +58,7 @@ function drawingMarks(setup: SheetSetup, layout: SheetLayout): readonly Mark[] {
   const written = new SheetRoom(setup.area.frame);
   for (const mark of [...layout.words, ...names, ...tags.marks]) written.take(boundsOf(mark));
   for (const mark of tags.marks) room.take(boundsOf(mark));
+  const rays = rayMarks(setup, written);
   const list = setup.sight.isScreen ? [] : wireListMarks(setup, tags.withoutColour, room);
   const isBody = (mark: Mark) => "role" in mark && mark.role === "body";
   return [
@@ -65,6 +67,7 @@ function drawingMarks(setup: SheetSetup, layout: SheetLayout): readonly Mark[] {
     ...dotMarks(wires),
     ...currentMarks(wires, written),
     ...symbols.filter((mark) => !isBody(mark)),
+    ...rays,
     ...layout.words,
     ...layout.loose.flatMap(({ marks }) => marks),
     ...names,

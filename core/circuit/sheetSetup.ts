@@ -3,7 +3,7 @@ import { remember } from "../base/memo.ts";
 import type { WireState } from "../base/states.ts";
 import type { Amps, Volts } from "../base/units.ts";
 import type { TextMark } from "../drawing/mark.ts";
-import type { Look } from "../parts/kind.ts";
+import type { Doing, Look } from "../parts/kind.ts";
 import type { Circuit, Condition, Page } from "./circuit.ts";
 import type { PlacedShape } from "./placeSymbol.ts";
 import { type SheetArea, sheetArea } from "./sheetArea.ts";
@@ -23,9 +23,10 @@ export interface SheetWireLive {
   readonly weak: boolean;
 }
 
-/** How a part stands now: its state (`pulled-in`, `melted`, "" for none) and the keys of its closed contacts. */
+/** How a part stands now: its state (`pulled-in`, `melted`, "" for none), its work, and the keys of its closed contacts. */
 export interface SheetPartLive {
   readonly state: string;
+  readonly doing: Doing["doing"] | null;
   readonly closed: ReadonlySet<string>;
 }
 

@@ -1,5 +1,5 @@
 import type { PartId } from "../base/ids.ts";
-import { PART_STATE_WORDS, SHEET_WORDS } from "../base/words/sheet.ts";
+import { PART_STATE_WORDS, SHEET_WORDS, WORKING_WORDS } from "../base/words/sheet.ts";
 import type { TextMark } from "../drawing/mark.ts";
 import { boundsOf } from "../drawing/measure.ts";
 import { type OffRest, offRest, standingOn } from "./sheetCondition.ts";
@@ -14,7 +14,7 @@ interface Word {
 }
 
 /**
- * How each part stands now, beside its name or under it: `pulled in`, `held OPEN`. It is set after all names, which so
+ * How each part stands now and what it does, beside its name or under it: `pulled in`, `held OPEN`, `runs forward`. It is set after all names, which so
  * keep their places when a switch is thrown. On a screen a word that finds no room is left out. What is set is taken in
  * the room.
  */
@@ -43,12 +43,14 @@ export function standingMarks(
 function wordsOf(
   { types }: SheetSetup,
   { part: { id }, state }: SheetPart,
-  { condition }: SheetLive,
+  { condition, parts }: SheetLive,
   standing: readonly OffRest[],
 ): readonly Word[] {
   const word = condition.out?.includes(id) ? SHEET_WORDS.out : PART_STATE_WORDS[state];
+  const works = WORKING_WORDS[parts.get(id)?.doing ?? ""];
   return [
     ...(word === undefined ? [] : [{ text: word, type: types.name }]),
+    ...(works === undefined ? [] : [{ text: works, type: types.volts }]),
     ...standingOn(standing, id).map((text) => ({ text, type: types.volts })),
   ];
 }

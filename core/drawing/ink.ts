@@ -133,6 +133,7 @@ const RECIPES: Readonly<Record<Exclude<Role, `wire-${WireState}` | `glyph-${Wire
   body: { line: { width: 0.26, cap: "butt" }, tone: "edge", fill: "body" },
   terminal: { line: { width: 0.42, cap: "butt" }, fill: "ink", ground: "paper" },
   joint: { line: { width: 0.42, cap: "butt" }, fill: "ink" },
+  ray: { line: { width: 0.5, cap: "round" }, fill: "ink" },
   chevron: { fill: "ink" },
   swatch: { line: { width: 0.28, cap: "butt" }, tone: "edge" },
   frame: { line: { width: 0.25, cap: "butt" }, fill: "ink" },

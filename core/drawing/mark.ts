@@ -19,6 +19,7 @@ export const PLAIN_ROLES = [
   "body",
   "terminal",
   "joint",
+  "ray",
   // beside and on wires
   "chevron",
   "swatch",

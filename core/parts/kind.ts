@@ -242,6 +242,8 @@ export interface Kind {
   readonly settings: readonly SettingSpec[];
   /** Pairs of settings of which the first must be the smaller: a relay drops out below where it pulls in. */
   readonly rising?: readonly (readonly [string, string])[];
+  /** Gives light: a symbol with rays while it does. */
+  readonly shines?: boolean;
   /** Terminal names where the part gives none. */
   terminals(part: Part, settings: Settings): readonly string[];
   /** Its controls for a condition to set; parts with drawn positions return those. */

@@ -22,6 +22,7 @@ export const lamp: Kind = {
   words: ["bulb", "light"],
   letter: "E",
   role: "load",
+  shines: true,
   settings: [
     amount("volts", "rated volts", "V", by(12, 24), [1, 60], "nominal volts of the vehicle"),
     amount("watts", "rated watts", "W", 21, [0.1, 250], "UN R37, category P21W, rated watts"),

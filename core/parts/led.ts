@@ -17,6 +17,7 @@ export const led: Kind = {
   words: ["light-emitting diode", "tell-tale", "indicator", "lamp"],
   letter: "H",
   role: "load",
+  shines: true,
   settings: [
     amount("volts", "rated volts", "V", by(12, 24), [3, 60], "nominal volts of the vehicle"),
     amount("amps", "amps at rated volts", "A", USUAL_AMPS, [0.0005, 10], LED_TELL_TALE.source.document),

@@ -30,6 +30,7 @@ export const twoFilamentLamp: Kind = {
   words: ["bulb", "tail and brake lamp", "headlamp", "dual filament"],
   letter: "E",
   role: "load",
+  shines: true,
   settings: [
     amount("volts", "rated volts", "V", by(12, 24), [1, 60], "nominal volts of the vehicle"),
     amount("mainWatts", "rated watts of the main filament", "W", rated(0, "ratedWatts"), [0.1, 250], SHEET),

@@ -55,3 +55,14 @@ export const PART_STATE_WORDS: Readonly<Record<string, string>> = {
   melted: "melted",
   tripped: "tripped",
 };
+
+/** What a part does that works, as a word beside it on the drawing; of one that is off there is none. */
+export const WORKING_WORDS: Readonly<Record<string, string>> = {
+  on: "on",
+  dim: "dim",
+  forward: "runs forward",
+  reverse: "runs in reverse",
+  stalled: "held still",
+  flashing: "flashes",
+  charging: "charges",
+};
