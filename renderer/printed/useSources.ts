@@ -1,6 +1,7 @@
 import { useEffect, useState } from "react";
 import type { Refusal } from "../../core/base/outcome.ts";
-import { type Source, sourceOf } from "./source.ts";
+import type { Source } from "./source.ts";
+import { sourceOf } from "./sourceOf.ts";
 
 /** What became of files that were given: those that can be read, and why others cannot. */
 export interface Sources {
