@@ -5,6 +5,7 @@ import type { Corner } from "../../core/drawing/projection.ts";
 import { unpackCircuit } from "../../electron/pack/pack.ts";
 import { between, CORNERS, FIELD, PHOTO, pdf, photograph } from "./printedFiles.ts";
 import { expect, story } from "./story.ts";
+import { openView } from "./views.ts";
 
 const GREEN = [0, 150, 60] as const;
 const RED = [200, 20, 20] as const;
@@ -38,8 +39,7 @@ async function boxOf(page: Page, colour: readonly [number, number, number], most
 
 async function begin(page: Page): Promise<void> {
   await page.getByRole("button", { name: "New circuit" }).first().click();
-  await page.getByRole("button", { name: "More views" }).click();
-  await page.getByRole("button", { name: "Printed pages" }).click();
+  await openView(page, "Printed pages");
   await expect(page.getByText("No printed page lies under this page")).toBeVisible();
 }
 
