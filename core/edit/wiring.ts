@@ -1,4 +1,4 @@
-import type { Circuit } from "../circuit/circuit.ts";
+import type { Circuit, Page } from "../circuit/circuit.ts";
 
 /** More circuits with the same parts are not kept: what was solved for older ones is let go. */
 const MOST_ALIKE = 4;
@@ -6,7 +6,8 @@ const MOST_ALIKE = 4;
 const known = new WeakMap<object, Circuit[]>();
 
 /**
- * The circuit as the first one seen that differs from it in nothing but where things stand on the pages. What is solved
+ * The circuit as the first one seen that differs from it in nothing but where things stand on the pages and what is printed
+ * under them. What is solved
  * for it is remembered under that one, so that moving a part solves nothing anew.
  */
 export function wiringOf(circuit: Circuit): Circuit {
@@ -22,5 +23,16 @@ export function wiringOf(circuit: Circuit): Circuit {
 function isSameButPlaced(one: Circuit, other: Circuit): boolean {
   const names = new Set([...Object.keys(one), ...Object.keys(other)] as (keyof Circuit)[]);
   names.delete("placement");
-  return [...names].every((name) => one[name] === other[name]);
+  names.delete("pages");
+  return arePagesSame(one.pages, other.pages) && [...names].every((name) => one[name] === other[name]);
+}
+
+function arePagesSame(some: Circuit["pages"], others: Circuit["pages"]): boolean {
+  if (some === others) return true;
+  return some.length === others.length && some.every((page, index) => isSameButPrinted(page, others[index]!));
+}
+
+function isSameButPrinted(one: Page, other: Page): boolean {
+  const { id, title, widthMm, heightMm } = one;
+  return id === other.id && title === other.title && widthMm === other.widthMm && heightMm === other.heightMm;
 }

@@ -35,8 +35,9 @@ interface Shown {
 export function Handles({ surface, box }: Shown) {
   const adjusting = useApp(({ open }) => open?.adjusting ?? null);
   const circuit = useApp(circuitNow);
+  const inSight = useApp(({ open }) => open?.page);
   const lying = adjusting && circuit ? underlayAt(circuit, adjusting.underlay) : null;
-  if (!adjusting || !lying || !surface.current) return null;
+  if (!adjusting || lying?.page.id !== inSight || !lying || !surface.current) return null;
   return (
     <Frame
       box={box}

@@ -25,7 +25,7 @@ export function PrintedView() {
         <h2>Printed pages</h2>
         <p className="small">Under the drawing of {page.title}, to redraw over. They are not printed with it.</p>
       </header>
-      {adjusting && <AdjustCard adjusting={adjusting} />}
+      {underlays.some(({ id }) => id === adjusting?.underlay) && <AdjustCard adjusting={adjusting!} />}
       {underlays.length === 0 && (
         <Empty title="No printed page lies under this page">
           Bring in the PDF, a scan or a photograph of the schematic: choose files, drop them on the drawing, or copy a

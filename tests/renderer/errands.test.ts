@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { refuse } from "../../core/base/outcome.ts";
+import { addUnderlay } from "../../core/edit/commands/addUnderlay.ts";
 import { changeLength } from "../../core/edit/commands/changeLength.ts";
 import type { Action } from "../../renderer/state/action.ts";
 import { begin } from "../../renderer/state/begin.ts";
@@ -8,6 +9,7 @@ import { actionFor, listen } from "../../renderer/state/requests.ts";
 import type { OpenedCircuit } from "../../schemas/calls.ts";
 import { formatCircuit, readCircuit } from "../../schemas/circuit.ts";
 import { LIMITS } from "../../schemas/limits.ts";
+import { SHEET } from "../circuit/printed.ts";
 import { got, VENTS } from "../edit/given.ts";
 import { openIn, pageOn, watched } from "./stage.ts";
 
@@ -278,6 +280,30 @@ describe("files", () => {
     await settle();
     expect(downloads).toMatchObject([{ name: "Roof vents.circuit.json", encoding: "text" }]);
     expect(got(readCircuit(downloads[0]!.content))).toEqual(openIn(store).desk.bench.circuit);
+  });
+
+  test("a circuit over printed pages is saved with them, and without them where a picture is missing", async () => {
+    const { store, downloads, notices, ids, sent } = await libraryOf("Horn");
+    store.dispatch({ do: "open-circuit", id: ids[0]! });
+    await settle();
+    const { page } = openIn(store);
+    const { title, image } = SHEET;
+    store.dispatch({ do: "make", command: (bench) => addUnderlay(bench, page, { title, image }) });
+    store.dispatch({ do: "save-file" });
+    await settle();
+    expect(sent("circuits.pack")).toHaveLength(1);
+    expect(downloads).toMatchObject([{ name: "Horn.circuit.json", encoding: "text" }]);
+    expect(got(readCircuit(downloads[0]!.content)).pages.some(({ underlays }) => underlays?.length === 1)).toBe(true);
+    expect(notices().at(-1)).toMatch(/^Saved without the printed pages\. /);
+  });
+
+  test("a packed circuit that is dropped in goes to the host as it is", async () => {
+    const { store, sent, notices } = await libraryOf("Horn");
+    const packed = new Uint8Array([0x50, 0x4b, 3, 4, 250, 0, 7]);
+    await openFile(store, file(packed, "horn.wirefathom"));
+    await settle();
+    expect(sent("circuits.unpack")).toMatchObject([{ bytes: Buffer.from(packed).toString("base64") }]);
+    expect(notices().at(-1)).toMatch(/^horn\.wirefathom was not opened\. /);
   });
 
   test("a PDF goes to the browser under the host's name, and a refusal is told", async () => {

@@ -1,6 +1,9 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
 import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "@playwright/test";
 import { openSample } from "./acts.ts";
+import { photograph } from "./printedFiles.ts";
 import { expect, story } from "./story.ts";
 import { openView } from "./views.ts";
 
@@ -19,6 +22,7 @@ const VIEWS = [
   "List",
   "Straight branch",
   "Circuit",
+  "Printed pages",
 ];
 
 for (const theme of ["light", "dark"] as const) {
@@ -33,6 +37,21 @@ for (const theme of ["light", "dark"] as const) {
       await page.waitForTimeout(300);
       all.push(...(await found(page, view)));
     }
+    const file = join(program.folder, "bench.jpg");
+    writeFileSync(file, photograph());
+    const [field] = await Promise.all([
+      page.waitForEvent("filechooser"),
+      page.getByRole("button", { name: "Bring in printed pages" }).click(),
+    ]);
+    await field.setFiles(file);
+    const bring = page.getByRole("button", { name: "Bring in 1 page" });
+    await expect(bring).toBeEnabled();
+    all.push(...(await found(page, "bringing in")));
+    await bring.click();
+    await page.getByRole("button", { name: "Make square" }).click();
+    await page.waitForTimeout(300);
+    all.push(...(await found(page, "making square")));
+    await page.getByRole("button", { name: "Leave it" }).click();
     await page.getByRole("button", { name: "Settings" }).click();
     all.push(...(await found(page, "settings")));
     await page.keyboard.press("Escape");
