@@ -17,7 +17,8 @@ export function paintPapers(
     const [width, height] = [(box.right - box.left) * view.scale, (box.bottom - box.top) * view.scale];
     if (x > window.width || y > window.height || x + width < 0 || y + height < 0) continue;
     const level = levels.findLast((each) => each.width >= width * ratio) ?? levels[0];
-    if (!level) continue;
+    // One that was let go has no width any more.
+    if (!level || level.width === 0) continue;
     canvas.globalAlpha = opacity;
     canvas.drawImage(level, x, y, width, height);
   }

@@ -6,6 +6,7 @@ import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
 import { counted } from "../words/figures.ts";
+import { GONE_WORDS } from "../words/gone.ts";
 import { bringPages, type ChosenPage, type Where } from "./bringing.ts";
 import { PageChooser } from "./PageChooser.tsx";
 import { usePictures } from "./PicturesContext.tsx";
@@ -40,6 +41,14 @@ export function BringIn({ files }: { readonly files: readonly File[] }) {
     setTrouble(few.ok ? null : sentence(few.refusal));
     if (!few.ok) return;
     setDone(0);
+    try {
+      await bringChosen();
+    } catch {
+      setDone(null);
+      setTrouble(GONE_WORDS);
+    }
+  };
+  const bringChosen = async (): Promise<void> => {
     const told = await bringPages(pages, {
       store,
       pictures,
@@ -76,17 +85,17 @@ export function BringIn({ files }: { readonly files: readonly File[] }) {
             Reading {counted(files.length, "file")}
           </p>
         )}
-        {refused.map(({ name, refusal }) => (
-          <p key={name} className="error" role="alert">
+        {refused.map((told) => (
+          <p key={refused.indexOf(told)} className="error" role="alert">
             <Icon name="note" size={16} />
             <span>
-              <b>{name}.</b> {sentence(refusal)}
+              <b>{told.name}.</b> {sentence(told.refusal)}
             </span>
           </p>
         ))}
         {sources.map((source) => (
           <PageChooser
-            key={source.name}
+            key={sources.indexOf(source)}
             source={source}
             chosen={chosen.get(source) ?? (source.pages === 1 ? [1] : [])}
             choose={(numbers) => setChosen((before) => new Map(before).set(source, numbers))}

@@ -178,6 +178,42 @@ story("a part is tied to the print under it and shows where it is printed", asyn
   await expect(menu.getByRole("button", { name: "Show where it is printed" })).toHaveCount(0);
 });
 
+story("a picture is pasted on the drawing, another dropped on it", async ({ program }) => {
+  const { page } = program;
+  await begin(page);
+  const given = async (kind: "paste" | "drop"): Promise<void> => {
+    await page.locator(".sheet-canvas").evaluate(
+      async (drawing, [kind, base64]) => {
+        const data = new DataTransfer();
+        const bytes = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+        data.items.add(new File([bytes], "image.jpg", { type: "image/jpeg" }));
+        const about = { bubbles: true, cancelable: true };
+        drawing.dispatchEvent(
+          kind === "paste"
+            ? new ClipboardEvent("paste", { clipboardData: data, ...about })
+            : new DragEvent("drop", { dataTransfer: data, ...about }),
+        );
+      },
+      [kind, photograph().toString("base64")] as const,
+    );
+    await page.getByRole("dialog").getByRole("button", { name: "Bring in 1 page" }).click();
+  };
+  await given("paste");
+  await expect(page.getByRole("textbox", { name: "Title of Pasted picture" })).toBeVisible();
+  await given("drop");
+  const rows = page.getByRole("list", { name: /^Printed pages under this page/ }).getByRole("listitem");
+  await expect(rows).toHaveCount(2);
+  await rows.first().getByText("Shown").click();
+  await rows.last().getByText("Locked").click();
+  await expect(rows.last().getByRole("button", { name: "Make square" })).toBeDisabled();
+  await rows
+    .last()
+    .getByRole("slider", { name: /^Strength/ })
+    .focus();
+  for (let step = 0; step < 3; step++) await page.keyboard.press("ArrowLeft");
+  await expect(rows.last().getByText("45\u00a0%")).toBeVisible();
+});
+
 story("files that hold no printed page are told in one sentence each", async ({ program }) => {
   const { page, folder } = program;
   const whole = await pdf(1);
