@@ -17,8 +17,14 @@ export function CircuitEntry({ row }: { readonly row: CircuitRow }) {
       <button type="button" className="entry-open" tabIndex={isRenaming ? -1 : 0} onClick={open}>
         <CircuitPicture picture={circuitKey(row)} />
         <span className="entry-words">
-          {!isRenaming && <b>{row.title}</b>}
-          <span className="small">{row.vehicle}</span>
+          {!isRenaming && (
+            <b title={row.title}>
+              <bdi>{row.title}</bdi>
+            </b>
+          )}
+          <span className="small entry-vehicle" title={row.vehicle}>
+            <bdi>{row.vehicle}</bdi>
+          </span>
           <span className="caption figures">{circuitFacts(row)}</span>
         </span>
         <span className="entry-since caption">{sinceWords(row.edited, Date.now())}</span>

@@ -17,7 +17,9 @@ export function Samples({ title, note }: { readonly title: string; readonly note
           <li key={row.sample}>
             <button type="button" className="tile" onClick={() => dispatch({ do: "open-sample", sample: row.sample })}>
               <CircuitPicture picture={sampleKey(row)} />
-              <b>{row.title}</b>
+              <b>
+                <bdi>{row.title}</bdi>
+              </b>
               <span className="caption">{lessonOf(row)}</span>
             </button>
           </li>

@@ -20,9 +20,12 @@ export function BenchView() {
   const close = useCallback(() => dispatch({ do: "edit-part", part: null }), [dispatch]);
   const wasEditing = useRef(false);
   useEffect(() => {
+    // What had the focus in the library is gone with it.
+    if (document.activeElement === document.body) drawing()?.focus({ preventScroll: true });
+  }, []);
+  useEffect(() => {
     // Whoever leaves the editor goes on with the drawing.
-    if (editing === null && wasEditing.current)
-      document.querySelector<HTMLElement>(".sheet-canvas")?.focus({ preventScroll: true });
+    if (editing === null && wasEditing.current) drawing()?.focus({ preventScroll: true });
     wasEditing.current = editing !== null;
   }, [editing]);
   return (
@@ -32,6 +35,10 @@ export function BenchView() {
       <StatusLine />
     </div>
   );
+}
+
+function drawing(): HTMLElement | null {
+  return document.querySelector<HTMLElement>(".sheet-canvas");
 }
 
 function Drawing() {

@@ -22,17 +22,21 @@ export function Notices() {
 
 function NoticeCard({ notice }: { readonly notice: Notice }) {
   const { dispatch } = useAppStore();
-  const { id, title, words, isError, isUntilKept, offer } = notice;
+  const { id, title, words, isError, isUntilKept, offers = [] } = notice;
   const putAway = useCallback((): void => dispatch({ do: "put-away", notice: id }), [dispatch, id]);
-  const stay = useLeaving(isError || isUntilKept ? null : offer ? OFFER_STAYS_MS : STAYS_MS, putAway);
+  const stay = useLeaving(isError || isUntilKept ? null : offers.length > 0 ? OFFER_STAYS_MS : STAYS_MS, putAway);
   return (
     <div {...stay} className={isError ? "card notice is-error" : "card notice"} role={isError ? "alert" : undefined}>
       <Icon name={isError ? "note" : "tick"} size={16} />
       <p>
-        <b>{title}</b> {words}
+        <b>
+          <bdi>{title}</bdi>
+        </b>{" "}
+        <bdi>{words}</bdi>
       </p>
-      {offer && (
+      {offers.map((offer) => (
         <button
+          key={offer.words}
           type="button"
           className="button is-quiet is-low"
           onClick={() => {
@@ -42,7 +46,7 @@ function NoticeCard({ notice }: { readonly notice: Notice }) {
         >
           {offer.words}
         </button>
-      )}
+      ))}
       <button type="button" className="icon-button is-small" aria-label="Put away" onClick={putAway}>
         <Icon name="close" size={16} />
       </button>

@@ -1,6 +1,6 @@
 import type { Refusal } from "../../core/base/outcome.ts";
 import type { Host } from "../host/host.ts";
-import { keptAsCopy, notKept } from "../words/saving.ts";
+import { keptAsCopy, notedOn, notKept, trialEnded } from "../words/saving.ts";
 import { asCopy, isParted, isWorthKeeping, type Keeping, keepingOf, saved } from "./keeping.ts";
 import type { AppStore, Reaction } from "./store.ts";
 
@@ -20,7 +20,8 @@ export interface Autosave {
 
 /**
  * Keeps every accepted edit in the store of the host, a moment after it; what was in sight goes with it. A bench that is
- * put away is kept to its last edit, however long that takes; a sample that was only tried is taken out again.
+ * put away is kept to its last edit, however long that takes; a sample that was only tried is taken out again, and where
+ * something was noted on it, offered.
  */
 export function autosave(host: Host, later: (run: () => void, ms: number) => () => void): Autosave {
   let current: Keeping | null = null;
@@ -45,7 +46,7 @@ export function autosave(host: Host, later: (run: () => void, ms: number) => () 
   };
   const keepAll = async (store: AppStore): Promise<void> => {
     for (const keeping of away) {
-      if (keeping.open.isTrial) await takeOut(keeping);
+      if (keeping.open.isTrial) await takeOut(keeping, store);
       else if (isWorthKeeping(keeping)) await keep(keeping, store);
       if (!keeping.isFailing) away = away.filter((each) => each !== keeping);
     }
@@ -81,8 +82,18 @@ export function autosave(host: Host, later: (run: () => void, ms: number) => () 
     if (isNews) store.dispatch({ do: "tell", notice: notKept(keeping.open, refusal, isParted(refusal)) });
     if (!isParted(refusal)) wait(TRY_AGAIN_MS);
   };
-  const takeOut = async ({ id }: Keeping): Promise<void> => {
-    if (id !== null) await quietly(host.ask("circuits.remove", { id }));
+  /** What was noted on a sample is a circuit of its own that can be brought back. */
+  const takeOut = async (keeping: Keeping, store: AppStore): Promise<void> => {
+    const words = notedOn(keeping.open);
+    if (words !== "") {
+      keeping.open = { ...keeping.open, isTrial: false };
+      await keep(keeping, store);
+      if (keeping.isFailing) return;
+    }
+    const { id } = keeping;
+    if (id === null) return;
+    await quietly(host.ask("circuits.remove", { id }));
+    if (words !== "") store.dispatch({ do: "tell", notice: trialEnded(keeping.open, words, id) });
   };
   const isFailing = (): boolean => [...away, ...(current ? [current] : [])].some((keeping) => keeping.isFailing);
   const isAllKept = (): boolean => away.length === 0 && !(current && isWorthKeeping(current));

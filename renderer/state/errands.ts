@@ -207,7 +207,7 @@ async function removed(going: Going, id: string): Promise<void> {
         title: `${answer.value.title} is deleted.`,
         words: "It can be brought back for 30 days.",
         isError: false,
-        offer: { words: "Bring it back", action: { do: "restore", id } },
+        offers: [{ words: "Bring it back", action: { do: "restore", id } }],
       },
     });
   await listed(going);
@@ -222,11 +222,19 @@ async function circuitSaved(going: Going): Promise<void> {
   const { open } = store.getState();
   if (!open) return;
   const { circuit } = open.desk.bench;
-  const packed = underlaysOf(circuit).length > 0 ? await host.ask("circuits.pack", { circuit }) : null;
+  const packed =
+    underlaysOf(circuit).length > 0 ? await host.ask("circuits.pack", { circuit }).catch(() => null) : null;
   if (packed?.ok) return fileSaved(going, fileNameFor(circuit, "wirefathom"), packed.value.bytes, "base64");
   await fileSaved(going, fileNameFor(circuit), formatCircuit(circuit), "text");
   if (packed) refused(store, packed.refusal, "Saved without the printed pages.");
 }
+
+const HANDED_OUT: Omit<Notice, "id"> = {
+  title: "Handed to the browser.",
+  words: "The program behind this page does not answer; look for the file among the downloads.",
+  isError: false,
+  kind: "file",
+};
 
 async function pdfSaved(going: Going): Promise<void> {
   const { host, store } = going;
@@ -243,8 +251,12 @@ async function fileSaved(
   content: string,
   encoding: "text" | "base64",
 ): Promise<void> {
-  const answer = await host.ask("files.save", { name, content, encoding });
-  if (!answer.ok) refused(store, answer.refusal, "Not saved.", "file");
+  const answer = await host.ask("files.save", { name, content, encoding }).catch(() => null);
+  if (!answer) {
+    // The page can hand a file out by itself, and it is all that is left.
+    page.download(name, content, encoding);
+    store.dispatch({ do: "tell", notice: HANDED_OUT });
+  } else if (!answer.ok) refused(store, answer.refusal, "Not saved.", "file");
   else if (answer.value.done === "download") page.download(name, content, encoding);
   else if (answer.value.done === "saved")
     store.dispatch({

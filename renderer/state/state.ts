@@ -143,11 +143,13 @@ export interface Notice {
   /** True where it goes by itself once all changes are kept. */
   readonly isUntilKept?: boolean;
   /** What can be done about it, such as bringing a deleted circuit back. */
-  readonly offer?: { readonly words: string; readonly action: Offered };
+  readonly offers?: readonly { readonly words: string; readonly action: Offered }[];
 }
 
 /** What a notice can offer to do. */
-export type Offered = { readonly do: "restore"; readonly id: string } | { readonly do: "keep-as-copy" };
+export type Offered =
+  | { readonly do: "restore" | "open-circuit"; readonly id: string }
+  | { readonly do: "keep-as-copy" | "save-file" };
 
 /** All that the window shows. */
 export interface AppState {

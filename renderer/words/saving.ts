@@ -1,16 +1,42 @@
 import type { Refusal } from "../../core/base/outcome.ts";
 import { sentence } from "../../core/base/words.ts";
 import type { Notice, Open } from "../state/state.ts";
+import { counted } from "./figures.ts";
 
 /** That the last changes to a bench are not kept, and why; null is a host that does not answer. */
-export function notKept({ desk }: Open, refusal: Refusal | null, canBeCopied: boolean): Omit<Notice, "id"> {
+export function notKept({ desk, id }: Open, refusal: Refusal | null, canBeCopied: boolean): Omit<Notice, "id"> {
   const words = refusal
     ? sentence(refusal)
     : "The program behind this page does not answer; it is asked again until it does.";
   const title = `Your last changes to ${desk.bench.circuit.title} are not kept yet.`;
   const notice = { title, words, isError: true, isUntilKept: true };
-  if (!canBeCopied) return notice;
-  return { ...notice, offer: { words: "Keep mine as a copy", action: { do: "keep-as-copy" } } };
+  if (!canBeCopied) return { ...notice, offers: [{ words: "Save a copy to a file", action: { do: "save-file" } }] };
+  // What is on the bench is kept as a copy when the other one takes its place.
+  const reopen = { words: "Open it again", action: { do: "open-circuit", id: id ?? "" } } as const;
+  const copy = { words: "Keep mine as a copy", action: { do: "keep-as-copy" } } as const;
+  return { ...notice, offers: refusal?.code === "circuit-changed-elsewhere" ? [copy, reopen] : [copy] };
+}
+
+/** What was noted on a sample beside how it stands: "a complaint, 2 ticks and 1 fault"; "" where nothing was. */
+export function notedOn({ desk }: Pick<Open, "desk">): string {
+  const { complaint, observed, faults } = desk.bench;
+  const ticks = Object.keys(observed).filter((check) => check !== complaint).length;
+  const said = [
+    ...(complaint === null ? [] : ["the complaint"]),
+    ...(ticks === 0 ? [] : [counted(ticks, "tick")]),
+    ...(faults.length === 0 ? [] : [counted(faults.length, "fault")]),
+  ];
+  return said.length < 2 ? said.join("") : `${said.slice(0, -1).join(", ")} and ${said.at(-1)}`;
+}
+
+/** That a sample is as it came again, and what of it can be kept all the same. */
+export function trialEnded({ desk }: Pick<Open, "desk">, noted: string, id: string): Omit<Notice, "id"> {
+  return {
+    title: `${desk.bench.circuit.title} is a sample, and is as it came again.`,
+    words: `What you noted on it was put away: ${noted}.`,
+    isError: false,
+    offers: [{ words: "Keep it as my circuit", action: { do: "restore", id } }],
+  };
 }
 
 /** That a bench that was put away went into the library beside the circuit it was made from. */

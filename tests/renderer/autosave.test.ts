@@ -1,6 +1,8 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { changeLength } from "../../core/edit/commands/changeLength.ts";
+import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
+import { observeCheck } from "../../core/edit/commands/observeCheck.ts";
 import type { Action } from "../../renderer/state/action.ts";
 import { SAVE_AFTER_MS, TRY_AGAIN_MS } from "../../renderer/state/autosave.ts";
 import { LIMITS } from "../../schemas/limits.ts";
@@ -203,7 +205,7 @@ describe("a save that fails", () => {
       await vi.advanceTimersByTimeAsync(TRY_AGAIN_MS * 3);
       expect(sent("circuits.save")).toHaveLength(1);
       const [notice] = store.getState().notices;
-      store.dispatch(notice!.offer!.action);
+      store.dispatch(notice!.offers![0]!.action);
       await vi.advanceTimersByTimeAsync(SAVE_AFTER_MS);
       const copy = openIn(store).id!;
       expect(copy).not.toBe(id);
@@ -334,6 +336,35 @@ describe("a sample", () => {
     await vi.advanceTimersByTimeAsync(1000);
     expect(await listed(page)).toBe(0);
     expect(openIn(page.store)).toMatchObject({ id: null, isTrial: true });
+  });
+
+  test("on which something was noted is offered when it is closed, and comes back as a circuit with all of it", async () => {
+    const page = pageOn();
+    page.store.dispatch({ do: "open-sample", sample: "vents" });
+    await vi.advanceTimersByTimeAsync(0);
+    const [complaint, other] = VENTS.checks;
+    page.store.dispatch({ do: "make", command: (bench) => chooseComplaint(bench, complaint!.id) });
+    page.store.dispatch({ do: "make", command: (bench) => observeCheck(bench, other!.id, "works") });
+    page.store.dispatch({ do: "close" });
+    await vi.advanceTimersByTimeAsync(0);
+    expect(await listed(page)).toBe(0);
+    const [notice] = page.store.getState().notices;
+    expect(notice).toMatchObject({
+      words: "What you noted on it was put away: the complaint and 1\u00A0tick.",
+      isError: false,
+    });
+    page.store.dispatch(notice!.offers![0]!.action);
+    await vi.advanceTimersByTimeAsync(0);
+    const [row] = page.store.getState().shelf.circuits;
+    page.store.dispatch({ do: "open-circuit", id: row!.id });
+    await vi.advanceTimersByTimeAsync(0);
+    expect(openIn(page.store).desk.bench).toMatchObject({
+      complaint: complaint!.id,
+      observed: { [other!.id]: "works" },
+    });
+    page.store.dispatch({ do: "close" });
+    await vi.advanceTimersByTimeAsync(0);
+    expect(await listed(page)).toBe(1);
   });
 
   test("whose circuit was edited stays in the library", async () => {

@@ -330,10 +330,16 @@ describe("the library", () => {
       words: "The program behind this page does not answer; it is asked again until it does.",
       isError: true,
       isUntilKept: true,
+      offers: [{ words: "Save a copy to a file", action: { do: "save-file" } }],
     });
     expect(notKept(open, { code: "circuit-changed-elsewhere", about: {} }, true)).toMatchObject({
       words: "This circuit was changed in another window; open it again, or keep yours as a copy.",
-      offer: { words: "Keep mine as a copy", action: { do: "keep-as-copy" } },
+      offers: [
+        { words: "Keep mine as a copy", action: { do: "keep-as-copy" } },
+        { words: "Open it again", action: { do: "open-circuit" } },
+      ],
     });
+    const { offers } = notKept(open, { code: "circuit-unknown", about: {} }, true);
+    expect(offers?.map(({ words }) => words)).toEqual(["Keep mine as a copy"]);
   });
 });
