@@ -69,6 +69,7 @@ function choose(
   const groups = suspects.map((suspect) => suspect.repairGroup);
   const weights = suspects.map((suspect) => suspect.probability);
   const open = new Set<string>();
+  let place: string | null | undefined;
   const chosen: Chosen[] = [];
   let labels: readonly string[] = suspects.map(() => "");
   let left = bitsLeft(labels, groups, weights);
@@ -76,7 +77,7 @@ function choose(
   while (chosen.length < MOST_ROWS) {
     let best: (Chosen & { readonly joined: readonly string[]; readonly after: number }) | null = null;
     for (const column of columns) {
-      const minutes = minutesOf(circuit, column.candidate, open);
+      const minutes = minutesOf(circuit, column.candidate, open, place);
       if (spent + minutes > budget) continue;
       const joined = labels.map((label, index) => `${label};${column.labels[index + 1]}`);
       const after = bitsLeft(joined, groups, weights);
@@ -90,15 +91,25 @@ function choose(
     left = best.after;
     spent += best.minutes;
     const { access } = best.column.candidate.at;
+    place = access;
     if (access !== null) for (const group of groupsToOpen(circuit, access)) open.add(group.id);
   }
   return chosen;
 }
 
-/** Minutes a row adds: the probe, the throws, the lamp, a second person, and trim that is still shut. */
-export function minutesOf(circuit: Circuit, candidate: Candidate, open: ReadonlySet<string>): Minutes {
+/**
+ * Minutes a row adds: the probe, the throws, the lamp, a second person, trim that is still shut, and the way from the place
+ * of the row before; undefined for the first.
+ */
+export function minutesOf(
+  circuit: Circuit,
+  candidate: Candidate,
+  open: ReadonlySet<string>,
+  before?: string | null,
+): Minutes {
   const lamp = candidate.instrument === "meter volts" ? 0 : MINUTES.lamp;
   const throws = candidate.conditions.length * MINUTES.throwControl;
   const second = candidate.hands === 2 ? MINUTES.secondPerson : 0;
-  return candidate.at.minutes + throws + lamp + second + minutesToOpen(circuit, candidate.at.access, open);
+  const way = before === undefined || before === candidate.at.access ? 0 : MINUTES.changePlace;
+  return candidate.at.minutes + throws + lamp + second + way + minutesToOpen(circuit, candidate.at.access, open);
 }

@@ -14,6 +14,7 @@ export const MINUTES = {
   meterMode: 0.2,
   lamp: 0.3,
   secondPerson: 1,
+  changePlace: 0.5,
 } as const;
 
 /** A place a probe can reach, with what it takes to get there. */

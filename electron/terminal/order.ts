@@ -49,11 +49,14 @@ function minutesOf(text: string | undefined): number | undefined {
 
 function printSteps(console: Console, circuit: Circuit, { steps }: ProbeOrder): void {
   let place: string | null | undefined;
+  const opened = new Set<string>();
   for (const step of steps) {
     if (step.access !== place) {
       place = step.access;
       const group = circuit.access.find((each) => each.id === place);
-      console.write(group ? `\n${group.label}, ${group.minutes} min once\n` : "\nNothing to take off\n");
+      const cost = group && opened.has(group.id) ? "open by now" : `${group?.minutes} min once`;
+      console.write(group ? `\n${group.label}, ${cost}\n` : "\nNothing to take off\n");
+      if (group) opened.add(group.id);
     }
     printStep(console, step);
   }

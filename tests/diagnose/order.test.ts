@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { probeOrder } from "../../core/diagnose/order.ts";
 import { standsFor } from "../../core/diagnose/tablePositions.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
-import { minutesToOpen, testPointsOf } from "../../core/diagnose/testPoint.ts";
+import { MINUTES, minutesToOpen, testPointsOf } from "../../core/diagnose/testPoint.ts";
 import { ROW } from "../live/vehicle.ts";
 import { sample } from "../samples/onTheBench.ts";
 
@@ -29,6 +29,23 @@ describe("the probe order", () => {
         );
       }
     }
+  });
+
+  it("charges the way from one place to another, so that rows of one place stand together", () => {
+    let before: string | null | undefined;
+    const open = new Set<string>();
+    for (const step of order.steps) {
+      const way = before === undefined || before === step.access ? 0 : MINUTES.changePlace;
+      const trim = minutesToOpen(vents, step.access, open);
+      expect(step.minutes).toBeGreaterThanOrEqual(trim + way);
+      if (step.access !== null) open.add(step.access);
+      before = step.access;
+    }
+    const lasts = new Map(order.steps.map(({ access }, index) => [access, index]));
+    const returns = order.steps.filter(
+      ({ access }, index) => order.steps[index + 1]?.access !== access && lasts.get(access) !== index,
+    );
+    expect(returns.length).toBeLessThanOrEqual(2);
   });
 
   it("offers no row that parts nothing, and none where probing is forbidden", () => {
