@@ -17,7 +17,7 @@ const WORDS: Readonly<Record<Adjusting["how"], { readonly title: string; readonl
   lay: {
     title: "Move and scale",
     words:
-      "Drag the page to move it, a corner to scale it; with Shift that corner moves alone. Arrow keys move what has the focus, with Shift ten times as far.",
+      "Drag the page to move it, a corner to scale it; with Shift that corner moves alone. Arrow keys move what has the focus, with Shift ten times as far; + and - scale.",
   },
   square: {
     title: "Make square",
@@ -39,7 +39,13 @@ export function AdjustCard({ adjusting }: { readonly adjusting: Adjusting }) {
   if (!lying) return null;
   const { title, words } = WORDS[adjusting.how];
   return (
-    <section className="circuit-form adjust-card" aria-label={title}>
+    <section
+      className="circuit-form adjust-card"
+      aria-label={title}
+      onKeyDown={(event) => {
+        if (event.key === "Escape") leave();
+      }}
+    >
       <h3>
         {title}: {lying.underlay.title}
       </h3>

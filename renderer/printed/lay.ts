@@ -16,9 +16,16 @@ export interface Lay extends Treatment {
 }
 
 /** Most pixels of what is made: at 200 dots an inch an A3 sheet has 7.7 million. */
-export const MOST_PIXELS = 9_000_000;
+const MOST_PIXELS = 9_000_000;
+/** Most of all printed pages of a page together: four bytes each, and a third more for views further away. */
+const ALL_PIXELS = 36_000_000;
 /** Most while it is still being moved about. */
-export const PREVIEW_PIXELS = 500_000;
+const PREVIEW_PIXELS = 500_000;
+
+/** Most pixels of one of so many printed pages that are shown together. */
+export function mostPixels(count: number, isMoving: boolean): number {
+  return Math.min(isMoving ? PREVIEW_PIXELS : MOST_PIXELS, ALL_PIXELS / Math.max(1, count));
+}
 
 /**
  * What is to be made of a printed page, and the box of the page in millimetres that it fills. As fine as the picture is where

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useReducer, useRef } from "react";
 import { useApp } from "../state/AppContext.tsx";
 import type { AppState } from "../state/state.ts";
-import { layOf, MOST_PIXELS, PREVIEW_PIXELS } from "./lay.ts";
+import { layOf, mostPixels } from "./lay.ts";
 import { MadePapers } from "./madePapers.ts";
 import { usePictures } from "./PicturesContext.tsx";
 import { type Paper, papersWanted, strengthOf } from "./papers.ts";
@@ -25,8 +25,9 @@ export function usePapers(): readonly Paper[] {
   // An edit elsewhere in the circuit leaves the list of printed pages the very same.
   const wanted = useMemo(() => {
     if (!circuit) return [];
-    return papersWanted(circuit, page, adjusting).map(({ underlay, isMoving }) => {
-      const { lay, box } = layOf(underlay, isDark, isMoving ? PREVIEW_PIXELS : MOST_PIXELS);
+    const all = papersWanted(circuit, page, adjusting);
+    return all.map(({ underlay, isMoving }) => {
+      const { lay, box } = layOf(underlay, isDark, mostPixels(all.length, isMoving));
       // Another circuit may have a printed page of the same id.
       const id = `${bench} ${underlay.id}`;
       return { id, opacity: strengthOf(underlay), lay, box, key: JSON.stringify(lay) };

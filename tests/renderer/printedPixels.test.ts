@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Corner, projected, projectionOf, type Quad, rectangle } from "../../core/drawing/projection.ts";
-import { isStraight, layOf, MOST_PIXELS } from "../../renderer/printed/lay.ts";
+import { isStraight, layOf, mostPixels } from "../../renderer/printed/lay.ts";
 import { halved, laidDown, type Pixels, treat } from "../../renderer/printed/pixels.ts";
 import { PHOTO, SHEET } from "../circuit/printed.ts";
 
@@ -131,14 +131,20 @@ describe("laying down", () => {
 
 describe("what is made of a printed page", () => {
   it("is as fine as its picture, within bounds, and the same again wherever it is moved", () => {
-    const { lay, box } = layOf(SHEET, false, MOST_PIXELS);
+    const { lay, box } = layOf(SHEET, false, mostPixels(1, false));
     expect(box).toEqual({ left: 0, top: 0, right: 297, bottom: 210 });
     expect([lay.width, lay.height]).toEqual([2_339, 1_654]);
     expect(isStraight(lay)).toBe(true);
     const moved = { ...SHEET, corners: rectangle(12.34, -5.67, 297, 210) };
-    expect(layOf(moved, false, MOST_PIXELS).lay).toEqual(lay);
+    expect(layOf(moved, false, mostPixels(1, false)).lay).toEqual(lay);
     const small = layOf(SHEET, false, 100_000).lay;
     expect(small.width * small.height).toBeLessThan(101_000);
+  });
+
+  it("is coarser where many lie under one page, so that all of them have room", () => {
+    expect(mostPixels(1, false)).toBe(9_000_000);
+    expect(mostPixels(40, false) * 40).toBe(36_000_000);
+    expect(mostPixels(1, true)).toBeLessThan(1_000_000);
   });
 
   it("is straight when it was turned by a quarter, and not when a photograph is laid askew", () => {
@@ -151,7 +157,7 @@ describe("what is made of a printed page", () => {
         [0, 0],
       ] as unknown as Quad,
     };
-    expect(isStraight(layOf(turned, false, MOST_PIXELS).lay)).toBe(true);
+    expect(isStraight(layOf(turned, false, mostPixels(1, false)).lay)).toBe(true);
     const askew = {
       ...PHOTO,
       cut: [
@@ -161,6 +167,6 @@ describe("what is made of a printed page", () => {
         [40, 1_490],
       ] as unknown as Quad,
     };
-    expect(isStraight(layOf(askew, false, MOST_PIXELS).lay)).toBe(false);
+    expect(isStraight(layOf(askew, false, mostPixels(1, false)).lay)).toBe(false);
   });
 });

@@ -44,6 +44,12 @@ describe("printed pages in a circuit file", () => {
     }
   });
 
+  test("may be an empty list, which stays one", () => {
+    const empty = { ...SMALL, pages: SMALL.pages.map((page) => ({ ...page, underlays: [] })) };
+    const read = readCircuit(formatCircuit(empty));
+    expect(read.ok && formatCircuit(read.value)).toBe(formatCircuit(empty));
+  });
+
   test.each([
     [
       "a turned one",

@@ -45,7 +45,15 @@ async function tour(page: Page, shoot: Shoot): Promise<void> {
   await page.keyboard.press("ContextMenu");
   await shoot("menu");
   await page.keyboard.press("Escape");
-  for (const view of ["Straight branch", "What works", "Position table", "Condition", "List", "Circuit"]) {
+  for (const view of [
+    "Straight branch",
+    "What works",
+    "Position table",
+    "Condition",
+    "List",
+    "Circuit",
+    "Printed pages",
+  ]) {
     await openView(page, view);
     await page.waitForTimeout(1_500);
     await shoot(view.toLowerCase().replace(" ", "-"));
