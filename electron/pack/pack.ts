@@ -13,9 +13,6 @@ export interface Packed {
   readonly pictures: readonly PictureFile[];
 }
 
-/** Ending of the name of a file in which a circuit travels with its pictures. */
-export const PACK_ENDING = "wirefathom";
-
 const CIRCUIT = "circuit.json";
 const SUMS = "checksums.json";
 const FOLDER = "images/";

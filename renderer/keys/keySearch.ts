@@ -21,6 +21,7 @@ const TITLES: Readonly<Record<KeyPlace, string>> = {
   window: "Anywhere",
   drawing: "On the drawing",
   pen: "With a part or wire in hand",
+  print: "On the corners of a printed page",
   strip: "On a control under the drawing",
 };
 const WITHOUT = "Without a key: from menus, lists and the part editor";

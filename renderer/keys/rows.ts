@@ -1,8 +1,11 @@
 import type { CommandId } from "../../core/edit/commands/index.ts";
 import { hasCommandKey, type KeyPress, printed, spelled } from "./press.ts";
 
-/** Where a key is looked for: in the whole window, on the drawing, with a part or wire in hand, on a control of the strip. */
-export type KeyPlace = "window" | "drawing" | "pen" | "strip";
+/**
+ * Where a key is looked for: in the whole window, on the drawing, with a part or wire in hand, on the corners of a printed
+ * page, on a control of the strip.
+ */
+export type KeyPlace = "window" | "drawing" | "pen" | "print" | "strip";
 
 /** What keys do one thing in one place. */
 interface Row {
@@ -140,6 +143,30 @@ export const KEY_ROWS = [
   { id: "pen-flip", place: "pen", keys: ["M"], words: "Mirror the part" },
   { id: "pen-back", place: "pen", keys: ["Backspace"], words: "Take the last bend of the wire back" },
   { id: "pen-leave", place: "pen", keys: ["Escape"], words: "Give the wire up, then the tool" },
+
+  {
+    id: "print-arrow",
+    place: "print",
+    keys: ARROWS,
+    words: "Move the corner, or all of the page, by 1\u00A0mm",
+    commands: ["move-underlay", "place-underlay", "crop-underlay"],
+  },
+  {
+    id: "print-far",
+    place: "print",
+    keys: ARROWS.map((key) => `Shift+${key}` as const),
+    words: "Move it by 10\u00A0mm",
+  },
+  {
+    id: "print-fine",
+    place: "print",
+    keys: ARROWS.map((key) => `Alt+${key}` as const),
+    words: "Move it by 0.2\u00A0mm",
+  },
+  { id: "print-larger", place: "print", keys: ["+", "="], words: "Make the page larger", commands: ["scale-underlay"] },
+  { id: "print-smaller", place: "print", keys: ["-"], words: "Make the page smaller" },
+  { id: "print-take", place: "print", keys: ["Enter"], words: "Take it as it lies now" },
+  { id: "print-leave", place: "print", keys: ["Escape"], words: "Leave it as it was" },
 
   { id: "strip-next", place: "strip", keys: ["ArrowRight", "ArrowDown"], words: "Next position of the control" },
   { id: "strip-previous", place: "strip", keys: ["ArrowLeft", "ArrowUp"], words: "Previous position" },

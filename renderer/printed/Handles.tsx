@@ -4,6 +4,7 @@ import { underlayAt } from "../../core/circuit/underlays.ts";
 import type { Corner } from "../../core/drawing/projection.ts";
 import type { SheetSurface } from "../canvas/surface.ts";
 import { inWindow, onSheet } from "../canvas/viewport.ts";
+import { bound } from "../keys/rows.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import type { Adjusting } from "../state/state.ts";
 import { circuitNow } from "../state/views.ts";
@@ -11,19 +12,17 @@ import { allMoved, allScaled, cornerMoved } from "./adjusting.ts";
 import { useTake } from "./useTake.ts";
 
 const NAMES = ["Top left corner", "Top right corner", "Bottom right corner", "Bottom left corner"];
-/** How far an arrow key moves, millimetres: alone, with Shift, with Alt. */
-const STEP = 1;
-const FAR = 10;
-const FINE = 0.2;
+/** How far an arrow key moves, millimetres. */
+const STEPS = { "print-arrow": 1, "print-far": 10, "print-fine": 0.2 } as const;
 /** How much + and - scale. */
 const LARGER = 1.02;
 
-const ARROWS: Readonly<Record<string, Corner>> = {
+const WAYS = {
   ArrowLeft: [-1, 0],
   ArrowRight: [1, 0],
   ArrowUp: [0, -1],
   ArrowDown: [0, 1],
-};
+} as const;
 
 interface Shown {
   readonly surface: RefObject<SheetSurface | null>;
@@ -100,21 +99,20 @@ function Frame({ box, surface, adjusting, page, underlay }: Framed) {
     dragged.current = null;
   };
   const key = (event: KeyboardEvent, at: number): void => {
-    const arrow = ARROWS[event.key];
-    const now = getState().open?.adjusting ?? adjusting;
-    if (event.ctrlKey || event.metaKey) return;
-    if (arrow) {
-      const step = event.altKey ? FINE : event.shiftKey ? FAR : STEP;
-      const [dx, dy] = arrow.map((each) => each * step) as [number, number];
-      const [x, y] = now.quad[Math.max(0, at)]!;
-      set(at < 0 ? allMoved(now, dx, dy) : cornerMoved(now, underlay, page, at, [x + dx, y + dy], now.how !== "crop"));
-    } else if (event.key === "+" || event.key === "=") set(allScaled(now, LARGER));
-    else if (event.key === "-") set(allScaled(now, 1 / LARGER));
-    else if (event.key === "Enter") take();
-    else if (event.key === "Escape") leave();
-    else return;
+    const id = bound("print", event);
+    if (id === null) return;
     event.preventDefault();
     event.stopPropagation();
+    const now = getState().open?.adjusting ?? adjusting;
+    if (id === "print-take") take();
+    else if (id === "print-leave") leave();
+    else if (id === "print-larger") set(allScaled(now, LARGER));
+    else if (id === "print-smaller") set(allScaled(now, 1 / LARGER));
+    else {
+      const [dx, dy] = WAYS[event.key as keyof typeof WAYS].map((each) => each * STEPS[id]) as [number, number];
+      const [x, y] = now.quad[Math.max(0, at)]!;
+      set(at < 0 ? allMoved(now, dx, dy) : cornerMoved(now, underlay, page, at, [x + dx, y + dy], true));
+    }
   };
 
   const pixels = adjusting.quad.map(([x, y]) => inWindow(surface.view, { x, y }));

@@ -1,7 +1,7 @@
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 
 /** Most pages that are brought in at once. */
-export const MOST_PAGES = 40;
+const MOST_PAGES = 40;
 
 /** The pages that a text names, "3, 5-8", in their order and each once. Refuses `pages-typed` and `pages-many`. */
 export function pagesTyped(text: string, last: number): Outcome<readonly number[]> {

@@ -89,7 +89,7 @@ async function drawn(page: PDFPageProxy, gone: AbortSignal): Promise<HTMLCanvasE
 }
 
 /** Pixels for each point of a page of this size in points. */
-export function scaleFor({ width, height }: { readonly width: number; readonly height: number }): number {
+function scaleFor({ width, height }: { readonly width: number; readonly height: number }): number {
   return Math.min(
     DOTS / POINTS,
     Math.sqrt(MOST_PIXELS / (width * height)),

@@ -178,41 +178,62 @@ story("a part is tied to the print under it and shows where it is printed", asyn
   await expect(menu.getByRole("button", { name: "Show where it is printed" })).toHaveCount(0);
 });
 
-story("a picture is pasted on the drawing, another dropped on it", async ({ program }) => {
-  const { page } = program;
-  await begin(page);
-  const given = async (kind: "paste" | "drop"): Promise<void> => {
-    await page.locator(".sheet-canvas").evaluate(
-      async (drawing, [kind, base64]) => {
-        const data = new DataTransfer();
-        const bytes = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
-        data.items.add(new File([bytes], "image.jpg", { type: "image/jpeg" }));
-        const about = { bubbles: true, cancelable: true };
-        drawing.dispatchEvent(
-          kind === "paste"
-            ? new ClipboardEvent("paste", { clipboardData: data, ...about })
-            : new DragEvent("drop", { dataTransfer: data, ...about }),
-        );
-      },
-      [kind, photograph().toString("base64")] as const,
-    );
-    await page.getByRole("dialog").getByRole("button", { name: "Bring in 1 page" }).click();
-  };
-  await given("paste");
-  await expect(page.getByRole("textbox", { name: "Title of Pasted picture" })).toBeVisible();
-  await given("drop");
-  const rows = page.getByRole("list", { name: /^Printed pages under this page/ }).getByRole("listitem");
-  await expect(rows).toHaveCount(2);
-  await rows.first().getByText("Shown").click();
-  await rows.last().getByText("Locked").click();
-  await expect(rows.last().getByRole("button", { name: "Make square" })).toBeDisabled();
-  await rows
-    .last()
-    .getByRole("slider", { name: /^Strength/ })
-    .focus();
-  for (let step = 0; step < 3; step++) await page.keyboard.press("ArrowLeft");
-  await expect(rows.last().getByText("45\u00a0%")).toBeVisible();
-});
+story(
+  "a picture is pasted on the drawing, another dropped on it, faded, locked and moved by keys",
+  async ({ program }) => {
+    const { page } = program;
+    await begin(page);
+    const given = async (kind: "paste" | "drop"): Promise<void> => {
+      await page.locator(".sheet-canvas").evaluate(
+        async (drawing, [kind, base64]) => {
+          const data = new DataTransfer();
+          const bytes = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+          data.items.add(new File([bytes], "image.jpg", { type: "image/jpeg" }));
+          const about = { bubbles: true, cancelable: true };
+          drawing.dispatchEvent(
+            kind === "paste"
+              ? new ClipboardEvent("paste", { clipboardData: data, ...about })
+              : new DragEvent("drop", { dataTransfer: data, ...about }),
+          );
+        },
+        [kind, photograph().toString("base64")] as const,
+      );
+      await page.getByRole("dialog").getByRole("button", { name: "Bring in 1 page" }).click();
+    };
+    await given("paste");
+    await expect(page.getByRole("textbox", { name: "Title of Pasted picture" })).toBeVisible();
+    await given("drop");
+    const rows = page.getByRole("list", { name: /^Printed pages under this page/ }).getByRole("listitem");
+    await expect(rows).toHaveCount(2);
+    await rows.first().getByText("Shown").click();
+    await rows.last().getByText("Locked").click();
+    await expect(rows.last().getByRole("button", { name: "Make square" })).toBeDisabled();
+    await rows
+      .last()
+      .getByRole("slider", { name: /^Strength/ })
+      .focus();
+    for (let step = 0; step < 3; step++) await page.keyboard.press("ArrowLeft");
+    await rows.first().getByRole("button", { name: "Move and scale" }).click();
+    const corner = page.getByRole("button", { name: /^Top left corner/ });
+    const leftOf = async (): Promise<number> =>
+      Number(/, (-?\d+),/.exec((await corner.getAttribute("aria-label")) ?? "")![1]);
+    await expect(page.getByRole("button", { name: "The whole page" })).toBeFocused();
+    const left = await leftOf();
+    for (let step = 0; step < 2; step++) await page.keyboard.press("Shift+ArrowRight");
+    expect(await leftOf()).toBe(left + 20);
+    await page.keyboard.press("Enter");
+    await expect(corner).toHaveCount(0);
+    await rows.first().getByRole("button", { name: "Move and scale" }).click();
+    expect(await leftOf()).toBe(left + 20);
+    await page.keyboard.press("Shift+ArrowDown");
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Control+z");
+    await rows.first().getByRole("button", { name: "Move and scale" }).click();
+    expect(await leftOf()).toBe(left);
+    await page.keyboard.press("Escape");
+    await expect(rows.last().getByText("45\u00a0%")).toBeVisible();
+  },
+);
 
 story("files that hold no printed page are told in one sentence each", async ({ program }) => {
   const { page, folder } = program;
