@@ -3,7 +3,9 @@ import type { Around, Part, PartView, Sees } from "../parts/kind.ts";
 import { orderRefusal } from "../parts/rising.ts";
 import { viewOf } from "../parts/view.ts";
 import type { Circuit } from "./circuit.ts";
+import { boxesOn } from "./overlap.ts";
 import { looseEnd, type Problem, problem } from "./problem.ts";
+import { overlaps } from "./sheetRoom.ts";
 
 /** Above this many volts DC the work belongs to licensed people (UN R100, class A ends at 60 V DC). */
 const MOST_VOLTS = 60;
@@ -13,6 +15,7 @@ export function checkParts(circuit: Circuit): readonly Problem[] {
   return [
     ...(circuit.nominalVolts > MOST_VOLTS ? [problem("over-60-volts", "", { volts: circuit.nominalVolts })] : []),
     ...circuit.parts.flatMap((part) => [...checkPart(circuit, part), ...checkPlace(circuit, part)]),
+    ...checkOverlaps(circuit),
     ...checkLinks(circuit),
     ...checkLoads(circuit),
   ];
@@ -41,6 +44,18 @@ function checkPart(circuit: Circuit, part: Part): readonly Problem[] {
 function checkPlace(circuit: Circuit, part: Part): readonly Problem[] {
   if (circuit.pages.length === 0 || Object.hasOwn(circuit.placement.parts, part.id)) return [];
   return [looseEnd("part-not-placed", part.id, { part: part.id })];
+}
+
+/** Of two parts that lie over one another, one is read for the other. */
+function checkOverlaps(circuit: Circuit): readonly Problem[] {
+  return circuit.pages.flatMap(({ id: page }) =>
+    boxesOn(circuit, page).flatMap(({ id, box }, index, all) =>
+      all
+        .slice(index + 1)
+        .filter(({ box: other }) => overlaps(box, other))
+        .map((over) => looseEnd("part-over-part", over.id, { part: over.id, other: id, page })),
+    ),
+  );
 }
 
 /** A page link waits for another of its name. */

@@ -1,10 +1,11 @@
 import type { PointId } from "../base/ids.ts";
 import type { GridUnits } from "../base/units.ts";
 import type { Circuit, Wire } from "../circuit/circuit.ts";
+import { boxesOn } from "../circuit/overlap.ts";
+import { overlaps } from "../circuit/sheetRoom.ts";
 import type { Spot } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import { distanceToPath, pathLength, spotAlong } from "../drawing/path.ts";
-import { shapeAt } from "./standOnPage.ts";
 import type { WirePath } from "./wirePath.ts";
 
 /** From the dot of a splice to where a wire that leaves a leg may turn: half the splice and one grid unit. */
@@ -21,13 +22,13 @@ const SAME: GridUnits = 0.25;
  * other wires. In grid units from its first end.
  */
 export function cutPlace(circuit: Circuit, path: WirePath, met: GridUnits): GridUnits {
-  const parts = outlinesOn(circuit, path.page.id);
+  const parts = boxesOn(circuit, path.page.id);
   const turns = path.corners.slice(1, -1).map((_, index) => pathLength(path.corners.slice(0, index + 2)));
   const costAt = (along: GridUnits): number => {
     const square = squareRound(spotAlong(path.corners, along).at);
     const ends = [along, path.length - along].filter((room) => room < CLEAR).length;
     const corners = turns.filter((turn) => turn !== along && Math.abs(turn - along) < REACH).length;
-    const covered = parts.filter((outline) => overlaps(square, outline)).length;
+    const covered = parts.filter(({ box }) => overlaps(square, box)).length;
     const crossed = path.others.filter(({ corners: spots }) => runsThrough(square, spots)).length;
     const { end, corner, part, wire } = IN_THE_WAY;
     return Math.abs(along - met) + end * ends + corner * corners + part * covered + wire * crossed;
@@ -49,19 +50,8 @@ export function sharedEnd({ from, to }: Wire, path: WirePath, met: Spot): PointI
   return null;
 }
 
-function outlinesOn(circuit: Circuit, page: string): readonly Bounds[] {
-  return circuit.parts.flatMap((part) => {
-    const place = circuit.placement.parts[part.id];
-    return place?.page === page ? [shapeAt(circuit, part, place).outline] : [];
-  });
-}
-
 function squareRound({ x, y }: Spot): Bounds {
   return { left: x - REACH, top: y - REACH, right: x + REACH, bottom: y + REACH };
-}
-
-function overlaps(one: Bounds, other: Bounds): boolean {
-  return one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
 }
 
 /** Whether a run of level and upright lines passes through the square; along its edge it does not. */

@@ -1,6 +1,5 @@
 import type { PartId } from "../base/ids.ts";
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
-import type { GridUnits } from "../base/units.ts";
 import type { Circuit, Wire } from "../circuit/circuit.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import type { Part } from "../parts/kind.ts";
@@ -9,6 +8,7 @@ import type { Change } from "./change.ts";
 import { without } from "./editOf.ts";
 import type { Fragment } from "./fragment.ts";
 import { freshId, takenIds } from "./ids.ts";
+import { arrivingOf, clearShift, type Landing } from "./landing.ts";
 import { type Names, renamed } from "./renaming.ts";
 import { placing } from "./standOnPage.ts";
 
@@ -19,13 +19,6 @@ export interface Inserted {
   readonly parts: readonly PartId[];
   /** How many wires lost a colour for which the circuit's codes have no word. */
   readonly coloursLost: number;
-}
-
-/** Where a fragment goes: what is added to its places, in grid units, and the page of each of its parts. */
-export interface Landing {
-  readonly x: GridUnits;
-  readonly y: GridUnits;
-  pageOf(part: PartId): string;
 }
 
 /**
@@ -67,16 +60,19 @@ export function inserting(circuit: Circuit, fragment: Fragment, landing: Landing
     "wires",
     wires.map((wire) => ({ ...wire, ...ends(wire) })),
   );
-  for (const [index, { id }] of fragment.parts.entries()) {
-    const place = fragment.places[id];
-    if (!place) continue;
-    const { x, y } = { x: place.x + landing.x, y: place.y + landing.y };
-    const placed = placing(circuit, parts[index]!, { ...place, page: landing.pageOf(id), x, y });
+  const arriving = arrivingOf(fragment, landing);
+  const [dx, dy] = clearShift(circuit, arriving);
+  for (const { part, place } of arriving) {
+    const placed = placing(
+      circuit,
+      { ...part, id: renamed(names, part.id) },
+      { ...place, x: place.x + dx, y: place.y + dy },
+    );
     if (!placed.ok) return placed;
     changes.push(placed.value);
   }
   for (const [id, bends] of Object.entries(fragment.bends)) {
-    const value = bends.map(([x, y]) => [x + landing.x, y + landing.y] as const);
+    const value = bends.map(([x, y]) => [x + landing.x + dx, y + landing.y + dy] as const);
     changes.push({ change: "entry", record: "bends", key: renamed(names, id), value });
   }
   const coloursLost = wires.filter(({ colour }, index) => colour === undefined && fragment.wires[index]!.colour).length;

@@ -1,6 +1,7 @@
 import type { PartId } from "../base/ids.ts";
-import { type Outcome, ok, refuse } from "../base/outcome.ts";
+import { type Outcome, ok, type Refusal, refuse } from "../base/outcome.ts";
 import type { Circuit, PartPlace } from "../circuit/circuit.ts";
+import { boxesOn, hides } from "../circuit/overlap.ts";
 import { type PlacedShape, placeSymbol } from "../circuit/placeSymbol.ts";
 import { restPose } from "../circuit/sheetPose.ts";
 import { gridUnitsOf } from "../drawing/scale.ts";
@@ -32,4 +33,20 @@ export function placing(circuit: Circuit, part: Part, place: PartPlace): Outcome
   const isOn = left >= 0 && top >= 0 && right <= gridUnitsOf(page.widthMm) && bottom <= gridUnitsOf(page.heightMm);
   if (!isOn) return refuse("off-the-page", { part: part.id, page: page.id });
   return ok({ change: "entry", record: "places", key: part.id, value: place });
+}
+
+/** `part-hidden` where a part would lie just over another one, those that move with it left out; null where it may stand. */
+export function hidingRefusal(
+  circuit: Circuit,
+  moves: readonly { readonly part: Part; readonly to: PartPlace }[],
+): Refusal | null {
+  const moving = new Set(moves.map(({ part }) => part.id));
+  const going = moves.map(({ part, to }) => ({ id: part.id, page: to.page, box: shapeAt(circuit, part, to).outline }));
+  for (const [index, { id, page, box }] of going.entries()) {
+    const staying = boxesOn(circuit, page).filter((other) => !moving.has(other.id));
+    const others = [...staying, ...going.slice(index + 1).filter((other) => other.page === page)];
+    const hidden = others.find((other) => hides(box, other.box));
+    if (hidden) return refuse("part-hidden", { part: id, other: hidden.id }).refusal;
+  }
+  return null;
 }

@@ -5,7 +5,7 @@ import type { Bounds } from "../drawing/measure.ts";
 import type { Part } from "../parts/kind.ts";
 import { bendsFollowing, type Move } from "./bendsFollowing.ts";
 import type { Change } from "./change.ts";
-import { placeOf, placing, shapeAt } from "./standOnPage.ts";
+import { hidingRefusal, placeOf, placing, shapeAt } from "./standOnPage.ts";
 
 /** A part with its place and the outline of its symbol there, in grid units. */
 export interface Standing {
@@ -59,8 +59,13 @@ export function placingAll(circuit: Circuit, moves: readonly Pick<Move, "part" |
   return ok(changes);
 }
 
-/** Changes that move parts on their pages, and the bends of their wires with them. Refuses as `placing` does. */
+/**
+ * Changes that move parts on their pages, and the bends of their wires with them. Refuses as `placing` does, and
+ * `part-hidden`.
+ */
 export function movingAll(circuit: Circuit, moves: readonly Move[]): Outcome<readonly Change[]> {
+  const refusal = hidingRefusal(circuit, moves);
+  if (refusal) return { ok: false, refusal };
   const placed = placingAll(circuit, moves);
   return placed.ok ? ok([...placed.value, ...bendsFollowing(circuit, moves)]) : placed;
 }

@@ -6,13 +6,16 @@ import { GRID_MM } from "../../core/drawing/scale.ts";
 import { type Ground, trace } from "./halos.ts";
 import type { Painted } from "./painted.ts";
 import { paintOn } from "./paintOn.ts";
+import { paintStandsOn } from "./standsOn.ts";
 import type { Carried } from "./underWay.ts";
 import { pixelOf } from "./viewport.ts";
 
 /** Paints what is carried where it would be put down. */
 export function paintCarried(ground: Ground, circuit: Circuit, painted: Painted, carried: Carried): void {
-  if (carried.is === "parts") paintParts(ground, circuit, painted, carried);
-  else paintLine(ground, carried.line, carried.is === "end" && carried.point !== null);
+  if (carried.is === "parts") {
+    paintParts(ground, circuit, painted, carried);
+    paintStandsOn(ground, carried.standsOn);
+  } else paintLine(ground, carried.line, carried.is === "end" && carried.point !== null);
 }
 
 interface Parts {

@@ -12,6 +12,7 @@ import type { Card } from "./shown.ts";
 import type { SheetSurface } from "./surface.ts";
 import { thingsIn } from "./thingsIn.ts";
 import { standsIn, type ThrowControl, thrownTo } from "./throwPlaces.ts";
+import { HAND, isDropping } from "./tool.ts";
 import { onSheet, type Pixel, pixelOf, zoomed } from "./viewport.ts";
 
 /** Kinds whose body is clicked for what can be done with it; all others are chosen by a click. */
@@ -98,6 +99,16 @@ export class Hand implements PointerHost {
     this.surface.calls.onThrow(control, position, wasTap ? "click" : "release");
   }
 
+  /** Puts down here what was dragged from the catalogue; false where nothing was. */
+  drop(at: Pixel): boolean {
+    const { tool } = this.surface.shown;
+    if (!isDropping(tool) || tool.isDragged !== true) return false;
+    this.pen.move(null, at);
+    this.pen.click();
+    this.surface.calls.onTool(HAND);
+    return true;
+  }
+
   click(hit: Hit | null, at: Pixel, adds: boolean): void {
     const { surface } = this;
     surface.card.close();
@@ -146,7 +157,7 @@ export class Hand implements PointerHost {
     surface.card.close();
     this.showPreview(null);
     this.load = loadOf(surface.shown, hit, this.spotAt(at));
-    surface.carried = this.load && shownLoad(this.load, 0, 0, null);
+    surface.carried = this.load && shownLoad(surface.shown, this.load, 0, 0, null);
     return this.load !== null;
   }
 
@@ -157,7 +168,7 @@ export class Hand implements PointerHost {
     const from = pixelOf(surface.view, load.at);
     const over = load.is === "end" ? this.hitAt({ x: from.x + dx, y: from.y + dy }) : null;
     const point = over?.thing.is === "point" ? over.thing.id : null;
-    surface.carried = shownLoad(load, Math.round(dx / unit), Math.round(dy / unit), point);
+    surface.carried = shownLoad(surface.shown, load, Math.round(dx / unit), Math.round(dy / unit), point);
     surface.repaint();
   }
 

@@ -17,7 +17,7 @@ import type { Command } from "../state/action.ts";
 import { plugIdsOf } from "../state/places.ts";
 import type { Thing } from "../state/state.ts";
 
-/** How far a double stands off what it was made from, grid units. */
+/** How far to the right a double stands at least, grid units. */
 const OFF = 4;
 
 /** What a key may come to with this chosen, the likeliest first: what cannot be done now is passed over. */
@@ -32,7 +32,7 @@ function candidates(key: KeyIdOf<"drawing">, bench: Bench, chosen: readonly Thin
     case "remove":
       return [(now) => removeThings(now, ids)];
     case "duplicate":
-      return [(now) => duplicateThings(now, parts, OFF, OFF)];
+      return [(now) => duplicateThings(now, parts, OFF, 0)];
     case "plug":
       return connectorsAt(bench, chosen).flatMap((id): readonly Command[] => [
         (now) => pullApart(now, id),

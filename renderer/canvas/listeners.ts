@@ -57,7 +57,7 @@ export function listenOn(box: HTMLElement, surface: SheetSurface, hand: Hand, ke
   box.addEventListener(
     "pointerup",
     (event) => {
-      hand.tool.up(event, at(event));
+      if (!hand.drop(at(event))) hand.tool.up(event, at(event));
       showCursor();
     },
     { signal },

@@ -8,6 +8,7 @@ import { isSameThing } from "./halos.ts";
 import { nearestPiece } from "./places.ts";
 import type { Hit } from "./sheetIndex.ts";
 import type { Calls, Shown } from "./shown.ts";
+import { standingOnOthers } from "./standsOn.ts";
 import type { Carried } from "./underWay.ts";
 
 /** What is taken up from the drawing: parts, a straight piece of a wire, or an end of one. `at` is where it was taken. */
@@ -42,10 +43,18 @@ export function loadOf({ circuit, selection, also }: Shown, { thing }: Hit, at: 
 }
 
 /** A load carried so far, in whole grid units, over a point where one lies under it. */
-export function shownLoad(load: Load, dx: GridUnits, dy: GridUnits, point: PointId | null): Carried {
+export function shownLoad(
+  { circuit, page }: Shown,
+  load: Load,
+  dx: GridUnits,
+  dy: GridUnits,
+  point: PointId | null,
+): Carried {
   switch (load.is) {
-    case "parts":
-      return { is: "parts", parts: load.parts, dx, dy };
+    case "parts": {
+      const { parts } = load;
+      return { is: "parts", parts, dx, dy, standsOn: standingOnOthers(circuit, page, parts, dx, dy) };
+    }
     case "piece": {
       const { path, piece, wire } = load;
       const by = path[piece]!.y === path[piece + 1]!.y ? dy : dx;

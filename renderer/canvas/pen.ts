@@ -1,16 +1,15 @@
 import type { PointId } from "../../core/base/ids.ts";
 import type { Spot } from "../../core/drawing/mark.ts";
 import { GRID_MM } from "../../core/drawing/scale.ts";
-import { kindOf } from "../../core/parts/catalogue.ts";
 import type { KeyPress } from "../keys/press.ts";
 import { bound } from "../keys/rows.ts";
 import { elbow, joinedUp } from "./elbow.ts";
+import { type Ghost, ghostOf } from "./ghost.ts";
 import { nearestTerminal } from "./nearestTerminal.ts";
-import { type PartGhost, partGhost } from "./partGhost.ts";
 import { nearestOn, wireRuns } from "./places.ts";
 import type { Hit } from "./sheetIndex.ts";
 import type { SheetSurface } from "./surface.ts";
-import { type Tool, turnedOn } from "./tool.ts";
+import { isDropping, type Tool, turnedOn } from "./tool.ts";
 import type { PenEnd } from "./underWay.ts";
 import { middleOf, onSheet, type Pixel, pixelOf } from "./viewport.ts";
 
@@ -30,7 +29,7 @@ export class Pen {
   private end: PenEnd | null = null;
   private from: PenEnd | null = null;
   private bends: readonly Spot[] = [];
-  /** The tool in hand, or the kind of part that it places. */
+  /** The tool in hand, or what it places. */
   private tool = "hand";
 
   constructor(surface: SheetSurface) {
@@ -59,7 +58,7 @@ export class Pen {
   /** Places the part, begins a wire, bends it, or ends it. */
   click(): void {
     const { tool } = this.surface.shown;
-    if (tool.is === "part") this.place();
+    if (isDropping(tool)) this.place();
     else if (tool.is === "wire") this.draw();
   }
 
@@ -87,7 +86,7 @@ export class Pen {
       case "pen-arrow":
       case "pen-arrow-far":
         this.begin();
-        if (tool.is === "part") this.nudge(ARROWS[press.key]!, id === "pen-arrow-far" ? STEP_FAR : STEP);
+        if (isDropping(tool)) this.nudge(ARROWS[press.key]!, id === "pen-arrow-far" ? STEP_FAR : STEP);
         else this.jump(ARROWS[press.key]!);
         return true;
       case "pen-turn":
@@ -119,7 +118,7 @@ export class Pen {
     const { surface } = this;
     const before = surface.pen;
     const { tool } = surface.shown;
-    const name = tool.is === "part" ? tool.kind : tool.is;
+    const name = tool.is === "part" ? tool.kind : tool.is === "assembly" ? tool.assembly : tool.is;
     // Another tool begins anew: by keys in the middle of what is seen.
     if (name !== this.tool) {
       this.tool = name;
@@ -134,16 +133,16 @@ export class Pen {
 
   // ---------------------------------------------------------------- parts
 
-  private ghost(): PartGhost | null {
+  private ghost(): Ghost | null {
     const { tool, circuit, look, page } = this.surface.shown;
-    return tool.is === "part" && this.at ? partGhost({ circuit, look, page, tool, at: this.at }) : null;
+    return isDropping(tool) && this.at ? ghostOf({ circuit, look, page, tool, at: this.at }) : null;
   }
 
   private place(): void {
     const ghost = this.ghost();
     const { tool } = this.surface.shown;
-    if (!ghost || tool.is !== "part" || !kindOf(tool.kind)) return;
-    this.surface.calls.onPlace(tool, ghost.place.x, ghost.place.y);
+    if (!ghost || !isDropping(tool)) return;
+    this.surface.calls.onPlace(tool, ghost.at.x, ghost.at.y);
   }
 
   // ---------------------------------------------------------------- wires

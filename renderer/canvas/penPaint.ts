@@ -1,8 +1,10 @@
 import type { Palette } from "../../core/drawing/ink.ts";
+import { GRID_MM } from "../../core/drawing/scale.ts";
+import type { Ghost } from "./ghost.ts";
 import { type Ground, trace } from "./halos.ts";
 import { fittedPaints } from "./painted.ts";
 import { paintOn } from "./paintOn.ts";
-import type { PartGhost } from "./partGhost.ts";
+import { paintStandsOn } from "./standsOn.ts";
 import type { PenShown } from "./underWay.ts";
 import { type Pixel, pixelOf } from "./viewport.ts";
 
@@ -35,13 +37,15 @@ export function paintPen(ground: Ground, palette: Palette, { ghost, line, end }:
   canvas.restore();
 }
 
-function paintGhost({ canvas, view }: Ground, palette: Palette, { marks }: PartGhost): void {
+function paintGhost(ground: Ground, palette: Palette, { marks, shift, standsOn }: Ghost): void {
+  const { canvas, view } = ground;
   canvas.save();
   canvas.globalAlpha = 0.65;
-  canvas.translate(view.x, view.y);
+  canvas.translate(view.x + shift.x * GRID_MM * view.scale, view.y + shift.y * GRID_MM * view.scale);
   canvas.scale(view.scale, view.scale);
   for (const mark of marks) paintOn(canvas, fittedPaints(mark, palette, view.scale), view.scale);
   canvas.restore();
+  paintStandsOn(ground, standsOn);
 }
 
 /** Paints the box by which several things are chosen. */

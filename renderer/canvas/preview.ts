@@ -1,6 +1,6 @@
+import { CHIP_HEIGHT, paintChip } from "./chip.ts";
 import { type Ground, trace } from "./halos.ts";
 import type { ThrowControl, ThrowPlace } from "./throwPlaces.ts";
-import { INTERFACE_FONT } from "./tones.ts";
 import { pixelOf } from "./viewport.ts";
 
 /** What a click would throw, shown while the pointer is on its place. */
@@ -12,8 +12,6 @@ export interface ThrowPreview {
 }
 
 const DISC = 12;
-const CHIP_HEIGHT = 22;
-const CHIP_PAD = 8;
 const CHIP_OFF = 18;
 
 /** Paints the blades where they would lie, faintly, a disc on the place itself, and the name of the position beside it. */
@@ -39,25 +37,4 @@ export function paintPreview(ground: Ground, { place, control, position, words }
   canvas.setLineDash([]);
   paintChip(ground, words, tip.x + CHIP_OFF, tip.y - CHIP_OFF - CHIP_HEIGHT / 2);
   canvas.restore();
-}
-
-function paintChip({ canvas, tones }: Ground, words: string, left: number, top: number): void {
-  canvas.font = `600 12px ${INTERFACE_FONT}`;
-  const width = Math.ceil(canvas.measureText(words).width) + 2 * CHIP_PAD;
-  const [x, y] = [Math.round(left), Math.round(top)];
-  canvas.beginPath();
-  canvas.roundRect(x, y, width, CHIP_HEIGHT, 6);
-  canvas.fillStyle = tones.raised;
-  canvas.shadowColor = "#00000040";
-  canvas.shadowBlur = 8;
-  canvas.shadowOffsetY = 2;
-  canvas.fill();
-  canvas.shadowColor = "transparent";
-  canvas.lineWidth = 1;
-  canvas.strokeStyle = tones.rule;
-  canvas.stroke();
-  canvas.fillStyle = tones.ink;
-  canvas.textAlign = "left";
-  canvas.textBaseline = "middle";
-  canvas.fillText(words, x + CHIP_PAD, y + CHIP_HEIGHT / 2 + 0.5);
 }

@@ -10,7 +10,7 @@ import type { KeyIdOf } from "../keys/rows.ts";
 import type { Paper } from "../printed/papers.ts";
 import type { Thing, Wish } from "../state/state.ts";
 import type { Knot } from "./knots.ts";
-import type { Tool } from "./tool.ts";
+import type { Dropping, Tool } from "./tool.ts";
 import type { Margins, Pixel, Viewport } from "./viewport.ts";
 
 /** All that the drawing shows. Values never change; another value is shown by being another object. */
@@ -65,8 +65,8 @@ export interface Calls {
   onBend(wire: WireId, bends: Bends): void;
   onReattach(wire: WireId, end: "from" | "to", point: PointId): void;
   onTool(tool: Tool): void;
-  /** Places a part with its top left here, grid units. */
-  onPlace(tool: Extract<Tool, { is: "part" }>, x: GridUnits, y: GridUnits): void;
+  /** Places a part or an assembly with its top left here, grid units. */
+  onPlace(tool: Dropping, x: GridUnits, y: GridUnits): void;
   /** Draws a wire by these corners; without any the program lays it. */
   onWire(from: PointId, to: PointId, corners: readonly Spot[]): void;
   onWireToWire(from: PointId, wire: WireId, spot: Spot): void;

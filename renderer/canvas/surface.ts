@@ -25,6 +25,7 @@ import { SheetIndex } from "./sheetIndex.ts";
 import type { Calls, Shown } from "./shown.ts";
 import { SheetStage } from "./stage.ts";
 import { type Standing, standingOn } from "./standing.ts";
+import { paintStandsOn, type StandsOn, standingOnOthers } from "./standsOn.ts";
 import { type Throws, throwsOn } from "./throwPlaces.ts";
 import { TONES } from "./tones.ts";
 import type { Carried, PenShown } from "./underWay.ts";
@@ -307,9 +308,18 @@ export class SheetSurface {
     if (this.showsFocus && selection) paintFocus(ground, selection);
     paintPrinted(ground, circuit, this.shown.page, selection);
     if (this.preview) paintPreview(ground, this.preview);
+    if (!this.carried) paintStandsOn(ground, this.chosenOnOthers());
     if (this.carried && this.paintedNow) paintCarried(ground, circuit, this.paintedNow, this.carried);
     if (this.pen) paintPen(ground, this.shown.palette, this.pen);
     if (this.framed) paintFrame(ground, this.framed);
+  }
+
+  /** What is chosen and stands on something: it was moved there by keys, or lay there before. */
+  private chosenOnOthers(): readonly StandsOn[] {
+    const { circuit, page, selection, also } = this.shown;
+    const chosen = selection ? [selection, ...also] : [];
+    const parts = chosen.flatMap(({ is, id }) => (is === "part" ? [id] : []));
+    return parts.length === 0 ? [] : standingOnOthers(circuit, page, parts, 0, 0);
   }
 
   /** Lets thrown blades turn; wires show their new states at once. */

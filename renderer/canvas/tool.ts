@@ -1,14 +1,27 @@
+import type { AssemblyId } from "../../core/edit/assemblies.ts";
+
 /** A quarter turn that a part to be placed has. */
 export type Turn = 0 | 90 | 180 | 270;
 
-/** What a press on the drawing does: throw and choose, place a part of a kind, or draw a wire. */
-export type Tool =
-  | { readonly is: "hand" }
+/** A part of a kind, or a ready assembly, on its way from the catalogue to the drawing. */
+export type Dropping = (
   | { readonly is: "part"; readonly kind: string; readonly turn: Turn; readonly flip: boolean }
-  | { readonly is: "wire" };
+  | { readonly is: "assembly"; readonly assembly: AssemblyId }
+) & {
+  /** True while it is dragged: it is placed where the pointer lets go. */
+  readonly isDragged?: boolean;
+};
+
+/** What a press on the drawing does: throw and choose, place what was taken from the catalogue, or draw a wire. */
+export type Tool = { readonly is: "hand" } | Dropping | { readonly is: "wire" };
 
 /** The tool one starts with. */
 export const HAND: Tool = { is: "hand" };
+
+/** Whether a tool places something from the catalogue. */
+export function isDropping(tool: Tool): tool is Dropping {
+  return tool.is === "part" || tool.is === "assembly";
+}
 
 /** The same part turned by a quarter clockwise. */
 export function turnedOn(turn: Turn): Turn {

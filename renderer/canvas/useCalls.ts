@@ -1,4 +1,5 @@
 import { useMemo } from "react";
+import { addAssembly } from "../../core/edit/commands/addAssembly.ts";
 import { addPart } from "../../core/edit/commands/addPart.ts";
 import { bendWire } from "../../core/edit/commands/bendWire.ts";
 import { drawWire } from "../../core/edit/commands/drawWire.ts";
@@ -60,9 +61,11 @@ export function useCalls(
       onBend: (wire, bends) => make((bench) => bendWire(bench, wire, bends)),
       onReattach: (wire, end, point) => make((bench) => reattachWire(bench, wire, end, point)),
       onTool: (tool) => dispatch({ do: "use-tool", tool }),
-      onPlace: ({ kind, turn, flip }, x, y) => {
+      onPlace: (tool, x, y) => {
         const { page } = getState().open ?? {};
-        if (page !== undefined) make((bench) => addPart(bench, kind, page, x, y, { turn, flip }));
+        if (page === undefined) return;
+        if (tool.is === "assembly") make((bench) => addAssembly(bench, tool.assembly, page, x, y));
+        else make((bench) => addPart(bench, tool.kind, page, x, y, { turn: tool.turn, flip: tool.flip }));
       },
       onWire: (from, to, corners) =>
         draw((bench) => drawWire(bench, from, to, { bends: corners.map(({ x, y }) => [x, y] as const) })),

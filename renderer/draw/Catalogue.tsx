@@ -1,36 +1,48 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from "react";
+import { ASSEMBLY_WORDS } from "../../core/base/words/edit.ts";
+import { type Dropping, HAND } from "../canvas/tool.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
-import { kindsFor } from "./kindsFor.ts";
-import { PartTile } from "./PartTile.tsx";
+import { assemblyMarks } from "./assemblyMarks.ts";
+import { DropTile } from "./DropTile.tsx";
+import { kindMarks } from "./kindMarks.ts";
+import { assembliesFor, kindsFor } from "./offers.ts";
+import { tileToward } from "./tileToward.ts";
 
-/** Tiles in a row, for the arrow keys. */
-const ACROSS = 4;
+/** Name of the group of ready assemblies. */
+const READY = "Ready to drop";
 
-/** Every kind of part as its symbol and the trade's word, narrowed by what is typed. A click takes it to the drawing. */
+/**
+ * Every kind of part as its symbol and the trade's word, and ready assemblies, narrowed by what is typed. A click or a drag
+ * takes it to the drawing.
+ */
 export function Catalogue({ close }: { readonly close: () => void }) {
-  const { dispatch } = useAppStore();
-  const look = useApp((state) => state.settings.look);
-  const volts = useApp((state) => circuitNow(state)?.nominalVolts ?? 12);
+  const { dispatch, getState } = useAppStore();
   const [typed, setTyped] = useState("");
   const field = useRef<HTMLInputElement>(null);
   const list = useRef<HTMLDivElement>(null);
-  const groups = useMemo(() => kindsFor(typed), [typed]);
+  const groups = useGroups(typed);
   useEffect(() => field.current?.focus(), []);
-  const take = (kind: string): void => {
-    dispatch({ do: "use-tool", tool: { is: "part", kind, turn: 0, flip: false } });
+  const take = (dropping: Dropping): void => {
+    dispatch({ do: "use-tool", tool: dropping });
     close();
-    document.querySelector<HTMLElement>(".sheet-canvas")?.focus();
+    document.querySelector<HTMLElement>(".sheet-canvas")?.focus({ preventScroll: true });
+    if (dropping.isDragged) {
+      // Let go elsewhere than on the drawing, which takes what is dropped on it first, it is not placed.
+      const drop = (): void => {
+        if (getState().open?.tool === dropping) dispatch({ do: "use-tool", tool: HAND });
+      };
+      document.addEventListener("pointerup", drop, { once: true });
+    }
   };
-  const first = groups[0]?.kinds[0];
+  const first = groups[0]?.tiles[0];
   const walk = (event: KeyboardEvent): void => {
-    const step = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: ACROSS, ArrowUp: -ACROSS }[event.key];
     const tiles = [...(list.current?.querySelectorAll<HTMLElement>("button") ?? [])];
-    const at = tiles.indexOf(document.activeElement as HTMLElement);
-    if (step === undefined || at < 0) return;
+    const next = tileToward(tiles, document.activeElement, event.key);
+    if (!next) return;
     event.preventDefault();
-    tiles[Math.max(0, Math.min(tiles.length - 1, at + step))]?.focus();
+    next.focus();
   };
   return (
     <div className="catalogue">
@@ -45,7 +57,7 @@ export function Catalogue({ close }: { readonly close: () => void }) {
           maxLength={60}
           onChange={(event) => setTyped(event.target.value)}
           onKeyDown={(event) => {
-            if (event.key === "Enter" && first) take(first.name);
+            if (event.key === "Enter" && first) take(first.dropping);
             if (event.key === "ArrowDown") {
               event.preventDefault();
               list.current?.querySelector<HTMLElement>("button")?.focus();
@@ -55,13 +67,13 @@ export function Catalogue({ close }: { readonly close: () => void }) {
       </label>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: arrow keys are a help beside Tab */}
       <div className="catalogue-list" ref={list} onKeyDown={walk}>
-        {groups.map(({ title, kinds }) => (
+        {groups.map(({ title, size, tiles }) => (
           <section key={title}>
             <h2 className="place-name">{title}</h2>
-            <ul className="kind-tiles">
-              {kinds.map((kind) => (
-                <li key={kind.name}>
-                  <PartTile kind={kind} volts={volts} look={look} onTake={take} />
+            <ul className={`kind-tiles is-${size}`}>
+              {tiles.map((tile) => (
+                <li key={tile.title}>
+                  <DropTile {...tile} size={size} onTake={take} />
                 </li>
               ))}
             </ul>
@@ -69,7 +81,32 @@ export function Catalogue({ close }: { readonly close: () => void }) {
         ))}
         {groups.length === 0 && <p className="small">No part is called that. Try another word of the trade.</p>}
       </div>
-      <p className="caption">Click to place, click again for one more. T turns, M mirrors, Esc ends.</p>
+      <p className="caption">
+        Click to place, click again for one more, or drag it over. T turns, M mirrors a part, Esc ends.
+      </p>
     </div>
   );
+}
+
+/** What is offered for what was typed: parts by their headings, then ready assemblies. */
+function useGroups(typed: string) {
+  const look = useApp((state) => state.settings.look);
+  const volts = useApp((state) => circuitNow(state)?.nominalVolts ?? 12);
+  return useMemo(() => {
+    const kinds = kindsFor(typed).map((group) => ({
+      title: group.title,
+      size: "part" as const,
+      tiles: group.kinds.map((kind) => ({
+        title: kind.title,
+        marks: kindMarks(kind, volts, look),
+        dropping: { is: "part", kind: kind.name, turn: 0, flip: false } as const,
+      })),
+    }));
+    const ready = assembliesFor(typed).map((id) => ({
+      title: ASSEMBLY_WORDS[id],
+      marks: assemblyMarks(id, volts, look),
+      dropping: { is: "assembly", assembly: id } as const,
+    }));
+    return [...kinds, ...(ready.length > 0 ? [{ title: READY, size: "assembly" as const, tiles: ready }] : [])];
+  }, [typed, look, volts]);
 }

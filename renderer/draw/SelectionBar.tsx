@@ -12,7 +12,7 @@ import { useMake } from "../state/useMake.ts";
 import { chosenNow } from "../state/views.ts";
 import { counted } from "../words/figures.ts";
 
-/** How far a double stands off what it was made from, grid units. */
+/** How far to the right a double stands at least, grid units. */
 const OFF = 4;
 const LINES: readonly (readonly [Line, string])[] = [
   ["left", "Left edges"],
@@ -60,7 +60,7 @@ export function SelectionBar() {
           <Act
             name="copy"
             words={`Duplicate (${keyOf("duplicate")})`}
-            onClick={() => make((bench) => duplicateThings(bench, parts, OFF, OFF))}
+            onClick={() => make((bench) => duplicateThings(bench, parts, OFF, 0))}
           />
         </>
       )}

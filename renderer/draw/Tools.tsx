@@ -1,4 +1,4 @@
-import { HAND } from "../canvas/tool.ts";
+import { HAND, isDropping } from "../canvas/tool.ts";
 import { keyOf } from "../keys/rows.ts";
 import { Icon, type IconName } from "../panels/Icon.tsx";
 import { Popover } from "../panels/Popover.tsx";
@@ -20,7 +20,7 @@ export function Tools() {
       />
       <Popover
         label="Add a part"
-        className={tool.is === "part" ? "icon-button is-on" : "icon-button"}
+        className={isDropping(tool) ? "icon-button is-on" : "icon-button"}
         place="below"
         button={
           <>

@@ -97,6 +97,13 @@ describe("parts", () => {
     expect(after((c) => delete c.placement.parts.M1)).toEqual(["(part-not-placed M1)"]);
   });
 
+  test("one that lies over another is a loose end, one that only touches it is none", () => {
+    const at = (x: number, y: number) => after((c) => Object.assign(c.placement.parts.G1, { x, y }));
+    expect(at(6, 24)).toEqual(["(part-over-part F1)"]);
+    expect(at(8, 24)).toEqual([]);
+    expect(at(24, 24)).toEqual(["(part-over-part S1)"]);
+  });
+
   test("a switch without positions is a problem", () => {
     expect(after((c) => delete c.parts[2].positions)).toContain("switch-without-positions S1");
   });

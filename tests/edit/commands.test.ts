@@ -36,7 +36,7 @@ describe("the list of commands", () => {
 const DOES_MORE_EACH_TIME: readonly CommandId[] = [
   "turn-part",
   "flip-part",
-  "add-part",
+  "add-assembly",
   "duplicate-things",
   "paste",
   "move-things",

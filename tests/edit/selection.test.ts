@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { problemsOf } from "../../core/circuit/check.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { terminalSpots } from "../../core/circuit/placeSymbol.ts";
 import { type Bench, benchFor } from "../../core/edit/bench.ts";
@@ -99,7 +100,7 @@ describe("parts that turn or flip together", () => {
 
 describe("parts in line", () => {
   const bench = benchFor(SMALL);
-  const ids = ["F1", "G1", "M1", "GP1"];
+  const ids = ["F1", "S1", "M1", "GP1"];
 
   test.each([
     ["left", (one: ReturnType<typeof outline>) => one.left],
@@ -149,8 +150,13 @@ describe("duplicates", () => {
       "X34-1b M5.1",
       "M5.2 X34-2b",
     ]);
-    const { x, y } = VENTS.placement.parts.S5!;
-    expect(place(next, "S7")).toEqual({ ...VENTS.placement.parts.S5, x: x + 1, y: y + 2 });
+    // All by the same shift, and on nothing.
+    const shift = (id: string, of: string) => [
+      place(next, id)!.x - place(bench, of)!.x,
+      place(next, id)!.y - place(bench, of)!.y,
+    ];
+    expect(shift("S7", "S5")).toEqual(shift("M5", "M3"));
+    expect(problemsOf(next.circuit).filter(({ code }) => code === "part-over-part")).toEqual([]);
   });
 });
 

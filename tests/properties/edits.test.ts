@@ -8,6 +8,7 @@ import { controlsOf } from "../../core/circuit/points.ts";
 import { possibleFaults } from "../../core/diagnose/suspects.ts";
 import { ASSEMBLY_IDS, assembly } from "../../core/edit/assemblies.ts";
 import { type Bench, benchFor } from "../../core/edit/bench.ts";
+import { addAssembly } from "../../core/edit/commands/addAssembly.ts";
 import { addPart } from "../../core/edit/commands/addPart.ts";
 import { alignThings } from "../../core/edit/commands/alignThings.ts";
 import { distributeThings } from "../../core/edit/commands/distributeThings.ts";
@@ -67,6 +68,8 @@ const MAKES: Readonly<Partial<Record<CommandId, Make>>> = {
     addPart(bench, one(KINDS).name, one(bench.circuit.pages).id, number() % 90, number() % 60, {
       flip: number() % 2 === 0,
     }),
+  "add-assembly": (bench, { one, number }) =>
+    addAssembly(bench, one(ASSEMBLY_IDS), one(bench.circuit.pages).id, number() % 90, number() % 60),
   "remove-things": (bench, { some, one, number }) => {
     const { wires, connectors } = bench.circuit;
     if (number() % 3 > 0) return removeThings(bench, [one([...parts(bench), ...wires.map(({ id }) => id)])]);
@@ -146,6 +149,7 @@ const REFUSED = [
   "not-there",
   "off-the-page",
   "pages-several",
+  "part-hidden",
   "parts-few",
   "terminals-lost",
   ...PRINTED_REFUSED,

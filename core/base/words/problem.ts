@@ -13,6 +13,7 @@ export const PROBLEM_WORDS = {
   "load-bridged": "Both ends of {part} are joined by wires; it can do nothing.",
   "switch-without-positions": "{part} has no positions yet; draw its continuity table.",
   "part-not-placed": "{part} stands on no page.",
+  "part-over-part": "{part} stands on {other} on page {page}: move one of them aside.",
   "link-alone": 'Page link {part} is the only one named "{name}".',
   "check-without-work": '"{check}" watches {load}, which does no work.',
   "over-60-volts": "{volts} V is more than 60 V DC: out of scope, work for licensed people.",

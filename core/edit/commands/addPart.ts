@@ -9,7 +9,7 @@ import type { Edit } from "../edit.ts";
 import { editOf, goingOn, lowerCase } from "../editOf.ts";
 import { nextId, takenIds } from "../ids.ts";
 import { firstFace, firstPart, settingsRefusal } from "../newPart.ts";
-import { placing } from "../standOnPage.ts";
+import { hidingRefusal, placing } from "../standOnPage.ts";
 import { labelOf } from "./relabelPart.ts";
 
 /** What may be said of a part before it is drawn. */
@@ -28,7 +28,8 @@ export function nextDesignator({ circuit }: Bench, kind: string): string | null 
 
 /**
  * Draws a part of a kind with its top left in a place of a page, under the next free designator; an in-line joint gets its
- * face too. Refuses `kind-unknown`, settings that the kind does not take, `label-long`, `page-unknown` and `off-the-page`.
+ * face too. Refuses `kind-unknown`, settings that the kind does not take, `label-long`, `page-unknown`, `off-the-page` and
+ * `part-hidden`.
  */
 export function addPart(
   bench: Bench,
@@ -56,6 +57,8 @@ export function addPart(
   };
   const placed = placing(circuit, part, place);
   if (!placed.ok) return placed;
+  const hiding = hidingRefusal(circuit, [{ part, to: place }]);
+  if (hiding) return { ok: false, refusal: hiding };
   const face = firstFace(kind, part);
   return editOf(bench, EDIT_NAMES.addPart(`${lowerCase(kind.title)} ${id}`), [
     goingOn(bench),

@@ -36,8 +36,8 @@ function shiftsTo(line: Line, box: Bounds, outlines: readonly Bounds[]): readonl
 
 /**
  * Puts parts in one line; their wires follow. `middle-across` brings their middles over each other, `middle-down` side by
- * side, to half a grid unit. Refuses `parts-few` under two, `part-unknown`, `not-placed`, `pages-several`, `off-the-page`
- * and `already-so`.
+ * side, to half a grid unit. Refuses `parts-few` under two, `part-unknown`, `not-placed`, `pages-several`, `off-the-page`,
+ * `part-hidden` and `already-so`.
  */
 export function alignThings(bench: Bench, ids: readonly PartId[], line: Line): Outcome<Edit> {
   const { circuit } = bench;

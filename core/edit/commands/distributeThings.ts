@@ -10,7 +10,7 @@ import { movingAll, together } from "../together.ts";
 /**
  * Spreads parts so that the gaps between them are alike, across or down, to one grid unit; the two outermost stay and wires
  * follow. Refuses `parts-few` under three, `part-unknown`, `not-placed`, `pages-several`, `no-room` where they are wider
- * than the room between the outermost, `off-the-page` and `already-so`.
+ * than the room between the outermost, `off-the-page`, `part-hidden` and `already-so`.
  */
 export function distributeThings(bench: Bench, ids: readonly PartId[], way: "across" | "down"): Outcome<Edit> {
   const { circuit } = bench;

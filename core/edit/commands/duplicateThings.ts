@@ -10,7 +10,7 @@ import { copied, originOf } from "../fragment.ts";
 import { inserting } from "../inserting.ts";
 
 /**
- * Draws parts once more, each on its page and so much to the right and down, with the wires between them and the connectors
+ * Draws parts once more, each on its page and so much to the right and down or farther beside what stands there, with the wires between them and the connectors
  * that carry them alone, all under new ids. Refuses `nothing-chosen`, `part-unknown` and `off-the-page`.
  */
 export function duplicateThings(bench: Bench, ids: readonly PartId[], dx: GridUnits, dy: GridUnits): Outcome<Edit> {

@@ -1,6 +1,7 @@
 import type { Outcome } from "../../base/outcome.ts";
 import type { Bench } from "../bench.ts";
 import type { Edit } from "../edit.ts";
+import { addAssembly } from "./addAssembly.ts";
 import { addPart } from "./addPart.ts";
 import { alignThings } from "./alignThings.ts";
 import { changeLength } from "./changeLength.ts";
@@ -85,6 +86,7 @@ export const COMMANDS = [
   { id: "change-length", key: null, make: changeLength },
   { id: "change-ohms", key: null, make: changeOhms },
   { id: "add-part", key: null, make: addPart },
+  { id: "add-assembly", key: null, make: addAssembly },
   { id: "rename-part", key: "Shift+F2", make: renamePart },
   { id: "rename-wire", key: null, make: renameWire },
   { id: "rename-connector", key: null, make: renameConnector },

@@ -7,7 +7,7 @@ import type { Bench } from "../bench.ts";
 import { bendsDropped, bendsFollowing } from "../bendsFollowing.ts";
 import type { Edit } from "../edit.ts";
 import { alreadySo, editOf, nameOf } from "../editOf.ts";
-import { placing } from "../standOnPage.ts";
+import { hidingRefusal, placing } from "../standOnPage.ts";
 
 /** Where a part goes: the top left of its outline, on its own page unless another is named. */
 export interface Goal {
@@ -18,7 +18,7 @@ export interface Goal {
 
 /**
  * Moves a part on its page or to another, or places one that stands nowhere yet; its wires follow. Refuses `part-unknown`,
- * `not-placed` where no page is known, `page-unknown`, `off-the-page` and `already-so`.
+ * `not-placed` where no page is known, `page-unknown`, `off-the-page`, `part-hidden` and `already-so`.
  */
 export function movePart(bench: Bench, id: PartId, { x, y, page }: Goal): Outcome<Edit> {
   const { circuit } = bench;
@@ -31,6 +31,8 @@ export function movePart(bench: Bench, id: PartId, { x, y, page }: Goal): Outcom
   if (from && from.page === to.page && from.x === to.x && from.y === to.y) return alreadySo(nameOf(circuit, id));
   const placed = placing(circuit, part, to);
   if (!placed.ok) return placed;
+  const refusal = hidingRefusal(circuit, [{ part, to }]);
+  if (refusal) return { ok: false, refusal };
   const staysOnPage = from?.page === to.page;
   const bends = staysOnPage ? bendsFollowing(circuit, [{ part, from, to }]) : bendsDropped(circuit, part);
   return editOf(bench, EDIT_NAMES.movePart(nameOf(circuit, id)), [placed.value, ...bends]);

@@ -11,7 +11,7 @@ import { movingAll } from "../together.ts";
 
 /**
  * Moves parts by so much to the right and down, each on its page; wires between them go along whole, others follow.
- * Refuses `nothing-chosen`, `part-unknown`, `not-placed`, `off-the-page` and `already-so`.
+ * Refuses `nothing-chosen`, `part-unknown`, `not-placed`, `off-the-page`, `part-hidden` and `already-so`.
  */
 export function moveThings(bench: Bench, ids: readonly PartId[], dx: GridUnits, dy: GridUnits): Outcome<Edit> {
   const { circuit } = bench;

@@ -9,7 +9,7 @@ import type { Fragment } from "../fragment.ts";
 import { inserting } from "../inserting.ts";
 
 /**
- * Puts a fragment on a page with its top left in a place; what clashes gets new ids. Parts of a circuit with other volts
+ * Puts a fragment on a page with its top left in a place, or beside what stands there; what clashes gets new ids. Parts of a circuit with other volts
  * keep what is written of them, and a colour without a word in the circuit's codes is left out: the name of the edit says
  * both. Refuses `nothing-chosen`, `part-kind`, `page-unknown` and `off-the-page`.
  */

@@ -31,12 +31,27 @@ export const PART_CASES = {
       ["kind-unknown", vents, "toString", "p1", 2, 2],
       ["page-unknown", vents, "fuse", "p9", 2, 2],
       ["off-the-page", vents, "fuse", "p1", -1, 2],
+      ["part-hidden", small, "fuse", "p1", 4, 20],
+      ["part-hidden", small, "battery", "p1", 4.2, 19.8],
       ["setting-unknown", vents, "fuse", "p1", 2, 2, { settings: { ohms: 1 } }],
       ["setting-type", vents, "fuse", "p1", 2, 2, { settings: { amps: "5" } }],
       ["setting-limits", vents, "fuse", "p1", 2, 2, { settings: { amps: Number.NaN } }],
       ["setting-choice", vents, "fuse", "p1", 2, 2, { settings: { family: "huge" } }],
       ["setting-needed", vents, "page-link", "p1", 2, 2, { settings: { name: "" } }],
       ["label-long", vents, "fuse", "p1", 2, 2, { label: "x".repeat(161) }],
+    ],
+  },
+  "add-assembly": {
+    good: [
+      [vents, "relay-with-fuse", "p1", 4, 4],
+      [busy, "reversing-switch", "p4", 2.4, 2.6],
+      [{ ...small, circuit: { ...SMALL, nominalVolts: 24 } }, "lamp-pair", "p2", 40, 4],
+      [small, "connector-pair", "p1", 4, 20],
+    ],
+    bad: [
+      ["assembly-unknown", vents, "toString", "p1", 4, 4],
+      ["page-unknown", vents, "lamp-pair", "p9", 4, 4],
+      ["off-the-page", vents, "lamp-pair", "p1", 4, -200],
     ],
   },
   "rename-part": {
@@ -120,7 +135,7 @@ export const PART_CASES = {
     bad: [
       ["nothing-chosen", vents, copied(VENTS, ["W13"]), "p1", 4, 4],
       ["page-unknown", vents, copied(VENTS, ["M3"]), "p9", 4, 4],
-      ["off-the-page", vents, copied(VENTS, ["M3"]), "p1", 4, -1],
+      ["off-the-page", vents, copied(VENTS, ["M3"]), "p1", 4, -120],
       ["part-kind", vents, { ...copied(VENTS, ["M3"]), parts: [{ id: "M3", kind: "flux" }] }, "p1", 4, 4],
     ],
   },
@@ -179,6 +194,7 @@ export const PART_CASES = {
       ["part-unknown", vents, ["M3", "M99"], 1, 1],
       ["not-placed", row, ["M1"], 1, 1],
       ["off-the-page", vents, ["M3", "S5"], -500, 0],
+      ["part-hidden", small, ["G1", "S1"], 0, -20],
       ["already-so", vents, ["M3", "S5"], 0.2, 0],
     ],
   },
@@ -209,11 +225,11 @@ export const PART_CASES = {
   },
   "align-things": {
     good: [
-      [small, ["F1", "M1", "X2"], "left"],
+      [small, ["F1", "M1", "S1"], "left"],
       [small, ["G1", "M1"], "middle-across"],
       [small, ["G1", "M1"], "middle-down"],
       [small, ["G1", "M1"], "bottom"],
-      [small, ["G1", "M1"], "top"],
+      [small, ["GP1", "M1"], "top"],
       [small, ["G1", "M1"], "right"],
     ],
     bad: [
@@ -221,6 +237,7 @@ export const PART_CASES = {
       ["part-unknown", small, ["M1", "M99"], "left"],
       ["not-placed", row, ["M1", "F1"], "left"],
       ["pages-several", small, ["M1", "L2"], "left"],
+      ["part-hidden", small, ["F1", "G1"], "bottom"],
       ["already-so", small, ["F1", "X2"], "top"],
     ],
   },

@@ -1,5 +1,5 @@
 import { benchFor } from "../../../core/edit/bench.ts";
-import { ROW, VENTS } from "../given.ts";
+import { ROW, SMALL, VENTS } from "../given.ts";
 import { vents } from "./benches.ts";
 import type { SomeCases } from "./cases.ts";
 
@@ -15,6 +15,7 @@ export const VALUE_CASES = {
       ["page-unknown", vents, "M3", { x: 1, y: 1, page: "p99" }],
       ["off-the-page", vents, "M3", { x: -1, y: 10 }],
       ["off-the-page", vents, "M3", { x: 10, y: 118 }],
+      ["part-hidden", benchFor(SMALL), "G1", { x: 4, y: 20 }],
       ["not-placed", benchFor(ROW), "M1", { x: 1, y: 1 }],
       ["already-so", vents, "M3", VENTS.placement.parts.M3],
     ],
