@@ -18,6 +18,7 @@ import type { CommandId } from "../../core/edit/commands/index.ts";
 import { moveThings } from "../../core/edit/commands/moveThings.ts";
 import { paste } from "../../core/edit/commands/paste.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
+import { recolourWires } from "../../core/edit/commands/recolourWires.ts";
 import { removeThings } from "../../core/edit/commands/removeThings.ts";
 import { renameConnector } from "../../core/edit/commands/renameConnector.ts";
 import { renamePart } from "../../core/edit/commands/renamePart.ts";
@@ -25,6 +26,8 @@ import { renameWire } from "../../core/edit/commands/renameWire.ts";
 import { replaceKind } from "../../core/edit/commands/replaceKind.ts";
 import { throwControl } from "../../core/edit/commands/throwControl.ts";
 import { turnThings } from "../../core/edit/commands/turnThings.ts";
+import { wireAcross } from "../../core/edit/commands/wireAcross.ts";
+import { connectorSides } from "../../core/edit/connectorSides.ts";
 import type { Edit } from "../../core/edit/edit.ts";
 import { copied } from "../../core/edit/fragment.ts";
 import { type Desk, deskFor, perform, redo, undo } from "../../core/edit/history.ts";
@@ -91,6 +94,19 @@ const MAKES: Readonly<Partial<Record<CommandId, Make>>> = {
     return paste(bench, fragment, one(bench.circuit.pages).id, number() % 60, number() % 40);
   },
   "replace-kind": (bench, { one }) => replaceKind(bench, one(parts(bench)), one(KINDS).name),
+  "wire-across": (bench, { one, number }) => {
+    const sides = connectorSides(bench.circuit);
+    if (sides.length === 0) return nothing;
+    return wireAcross(bench, one(sides).id, one(sides).id, number() % 2 === 0 ? "GY" : "");
+  },
+  "recolour-wires": (bench, { some, one }) =>
+    bench.circuit.wires.length === 0
+      ? nothing
+      : recolourWires(
+          bench,
+          some(bench.circuit.wires).map(({ id }) => id),
+          one(["GY", "RD/BK"]),
+        ),
   "rename-part": (bench, { one, number }) => renamePart(bench, one(parts(bench)), `Q${number() % 30}`),
   "rename-wire": (bench, { one, number }) =>
     bench.circuit.wires.length === 0 ? nothing : renameWire(bench, one(bench.circuit.wires).id, `${number() % 30}`),
@@ -152,6 +168,7 @@ const REFUSED = [
   "part-hidden",
   "parts-few",
   "terminals-lost",
+  "wires-none",
   ...PRINTED_REFUSED,
 ];
 

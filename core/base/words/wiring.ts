@@ -5,6 +5,8 @@ export const WIRING_WORDS = {
   "wire-there": "{wire} runs between {from} and {to} already.",
   "wire-not-drawn": "{wire} is not drawn in one piece on a page; a wire cannot meet it there.",
   "wires-none": "There is no wire to draw.",
+  "side-unknown": "There is no connector {side} to wire to.",
+  "colours-many": "{colours} colours are typed for {wires} wires.",
   "bends-many": "A wire has at most {most} bends, not {count}.",
   "bend-off-page": "A bend at {x}, {y} lies off the page.",
   "rows-none": "A connector has one place at least.",
@@ -54,6 +56,9 @@ export const WIRING_WORDS = {
 export const WIRING_NAMES = {
   drawWire: (wire: string, from: string, to: string) => `draw ${wire} from ${from} to ${to}`,
   drawWires: (count: number) => (count === 1 ? "draw a wire" : `draw ${count} wires`),
+  wireAcross: (count: number, from: string, to: string) =>
+    `draw ${count === 1 ? "a wire" : `${count} wires`} from ${from} to ${to}`,
+  recolourWires: (count: number) => (count === 1 ? "colour a wire" : `colour ${count} wires`),
   drawWireToWire: (wire: string, onto: string, splice: string) => `join ${wire} to ${onto} in ${splice}`,
   bendWire: (wire: string) => `bend ${wire}`,
   layWire: (wire: string) => `lay ${wire} anew`,
@@ -103,6 +108,8 @@ export const WIRING_NAMES = {
 export const WIRING_TITLES = {
   "draw-wire": "Draw a wire",
   "draw-wires": "Draw several wires",
+  "wire-across": "Wire a connector across",
+  "recolour-wires": "Colours of several wires",
   "draw-wire-to-wire": "Join a wire to a wire",
   "bend-wire": "Bend the wire",
   "reattach-wire": "Put an end elsewhere",

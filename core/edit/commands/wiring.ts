@@ -24,6 +24,7 @@ import { fillCavity } from "./fillCavity.ts";
 import { fillPins } from "./fillPins.ts";
 import { linkPages } from "./linkPages.ts";
 import { reattachWire } from "./reattachWire.ts";
+import { recolourWires } from "./recolourWires.ts";
 import { removeAccess } from "./removeAccess.ts";
 import { removeCheck } from "./removeCheck.ts";
 import { removeControl } from "./removeControl.ts";
@@ -36,12 +37,15 @@ import { resizePage } from "./resizePage.ts";
 import { retitlePage } from "./retitlePage.ts";
 import { setReach } from "./setReach.ts";
 import { setRows } from "./setRows.ts";
+import { wireAcross } from "./wireAcross.ts";
 import { writeTable } from "./writeTable.ts";
 
 /** Commands that draw wires, connectors, switch tables, places and pages; `index.ts` lists them with all others. */
 export const WIRING_COMMANDS = [
   { id: "draw-wire", key: null, make: drawWire },
   { id: "draw-wires", key: null, make: drawWires },
+  { id: "wire-across", key: null, make: wireAcross },
+  { id: "recolour-wires", key: null, make: recolourWires },
   { id: "draw-wire-to-wire", key: null, make: drawWireToWire },
   { id: "bend-wire", key: null, make: bendWire },
   { id: "reattach-wire", key: null, make: reattachWire },

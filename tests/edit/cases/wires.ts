@@ -60,6 +60,33 @@ export const WIRE_CASES = {
       ["point-terminal", vents, [{ from: "F1.2", to: "F2.9" }]],
     ],
   },
+  "wire-across": {
+    good: [
+      [vents, "X3", "X5", "GY og - BK"],
+      [vents, "X8", "X30-a"],
+      [vents, "X31-b", "X32-b", "rd,bn"],
+    ],
+    bad: [
+      ["side-unknown", vents, "X99", "X5"],
+      ["side-unknown", vents, "X3", "X30"],
+      ["wires-none", vents, "X5", "X5"],
+      ["colours-many", vents, "X30-a", "X31-a", "RD BN GN"],
+      ["colour-unknown", vents, "X3", "X5", "RD mauve"],
+    ],
+  },
+  "recolour-wires": {
+    good: [
+      [vents, ["W1", "W2", "W3"], "GY og/bk - "],
+      [vents, ["W1", "W2", "W3"], "vt"],
+    ],
+    bad: [
+      ["wires-none", vents, [], "RD"],
+      ["wire-unknown", vents, ["W1", "W99"], "GY"],
+      ["colours-many", vents, ["W1"], "RD BN"],
+      ["colour-unknown", vents, ["W1"], "mauve"],
+      ["already-so", vents, ["W1", "W2"], " - "],
+    ],
+  },
   "draw-wire-to-wire": {
     good: [
       [vents, "F2.1", "W5", { x: 46, y: 46 }, { colour: "RD", mm2: 1 }],
