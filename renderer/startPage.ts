@@ -46,11 +46,16 @@ export function startPage(host: Host): AppStore {
   return store;
 }
 
-/** What waits is kept when the page goes out of sight; a browser asks before it closes one that has something unkept. */
+/**
+ * What waits is kept when the page goes out of sight, and what was done elsewhere is shown when it comes back; a browser asks
+ * before it closes one that has something unkept.
+ */
 function keepBeforeLeaving({ name }: Host, saving: Autosave): void {
   document.addEventListener("visibilitychange", () => {
-    if (document.visibilityState === "hidden") void saving.flush();
+    void (document.visibilityState === "hidden" ? saving.flush() : saving.look());
   });
+  // Windows can stand side by side, and none of them is ever hidden.
+  window.addEventListener("focus", () => void saving.look());
   window.addEventListener("pagehide", () => void saving.flush());
   if (name === "electron") return;
   window.addEventListener("beforeunload", (event) => {

@@ -5,7 +5,7 @@ import type { OpenedCircuit } from "../../schemas/calls.ts";
 import { formatCircuit } from "../../schemas/circuit.ts";
 import { readPackedFile } from "../files.ts";
 import type { Packed } from "../pack/pack.ts";
-import { benchOf } from "../store/benches.ts";
+import { benchOf, benchVersionOf } from "../store/benches.ts";
 import { addCircuit, type Coming, circuitFrom, type Place } from "../store/circuits.ts";
 import type { Store } from "../store/open.ts";
 import { hashOfText } from "../store/packed.ts";
@@ -19,7 +19,8 @@ export function bringToBench(store: Store, place: Place, now: Date, known = fals
   if (!circuit.ok) return circuit;
   noteOpened(store, place.key, place.id, now);
   const { id, version, key } = place;
-  return ok({ id, version, circuit: circuit.value, bench: benchOf(store, key), known });
+  const bench = benchOf(store, key);
+  return ok({ id, version, circuit: circuit.value, bench, benchVersion: benchVersionOf(store, key), known });
 }
 
 /** Takes a new circuit into the library and brings it to the bench. */

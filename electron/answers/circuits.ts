@@ -66,21 +66,21 @@ export const CIRCUIT_ANSWERS: AnswersOf<
     return circuit.ok ? withStore(host, (store) => bringIn(store, circuit.value, host.now())) : circuit;
   },
 
-  "circuits.save": ({ id, ...save }, host) =>
+  "circuits.save": ({ id, version, circuit, name, bench, benchVersion }, host) =>
     withStore(host, (store) => {
       const now = host.now();
-      const version = saveCircuit(store, id, save, now);
-      return version.ok ? ok({ version: version.value, saved: now.toISOString() }) : version;
+      const stands = saveCircuit(store, id, { version, circuit, name, bench: { bench, benchVersion } }, now);
+      return stands.ok ? ok({ ...stands.value, saved: now.toISOString() }) : stands;
     }),
 
-  "benches.save": ({ id, version, bench }, host) =>
+  "benches.save": ({ id, version, ...save }, host) =>
     withStore(host, (store) => {
       const now = host.now();
       const place = placeOf(store, id);
       if (!place.ok) return place;
       if (place.value.version !== version) return refuse("circuit-changed-elsewhere");
-      keepBench(store, place.value.key, bench, now);
-      return ok({ version, saved: now.toISOString() });
+      const kept = keepBench(store, place.value.key, save, now);
+      return kept.ok ? ok({ version, benchVersion: kept.value, saved: now.toISOString() }) : kept;
     }),
 
   "circuits.duplicate": ({ id }, host) =>

@@ -1,11 +1,30 @@
+import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import type { Store } from "./open.ts";
 import { packed, unpacked } from "./packed.ts";
 
-/** Keeps what stands on a circuit's bench beside the circuit, in place of what was kept. */
-export function keepBench({ connection }: Store, key: number, bench: string, now: Date): void {
-  connection
-    .prepare("INSERT OR REPLACE INTO benches (circuit, saved, state) VALUES (?, ?, ?)")
-    .run(key, now.toISOString(), packed(bench));
+/** What stands on a circuit's bench, as a page sends it. */
+export interface BenchSave {
+  readonly bench: string;
+  /** Version of the bench that it was made from; 0 for none. */
+  readonly benchVersion: number;
+  /** True where only the look at it differs, as page and zoom: that is no new version. */
+  readonly isSight?: boolean | undefined;
+}
+
+/**
+ * Keeps what stands on a circuit's bench beside the circuit, in place of what was kept, and gives the version that it is
+ * now. Refuses `bench-changed-elsewhere` where another page kept something on it since; then nothing is kept.
+ */
+export function keepBench(store: Store, key: number, save: BenchSave, now: Date): Outcome<number> {
+  const { bench, benchVersion, isSight = false } = save;
+  const kept = benchVersionOf(store, key);
+  // The same once more is no other page's: the answer to it was lost on the way.
+  if (kept !== benchVersion) return benchOf(store, key) === bench ? ok(kept) : refuse("bench-changed-elsewhere");
+  const next = isSight && kept > 0 ? kept : kept + 1;
+  store.connection
+    .prepare("INSERT OR REPLACE INTO benches (circuit, saved, state, version) VALUES (?, ?, ?, ?)")
+    .run(key, now.toISOString(), packed(bench), next);
+  return ok(next);
 }
 
 /** What stood on a circuit's bench; null where nothing was kept, or where its bytes changed on the disk. */
@@ -14,4 +33,10 @@ export function benchOf({ connection }: Store, key: number): string | null {
     | Buffer
     | undefined;
   return state ? unpacked(state) : null;
+}
+
+/** Version of what stands on a circuit's bench; it counts from 1, and 0 is a bench of which nothing was kept. */
+export function benchVersionOf({ connection }: Store, key: number): number {
+  const version = connection.prepare("SELECT version FROM benches WHERE circuit = ?").pluck().get(key);
+  return (version as number | undefined) ?? 0;
 }

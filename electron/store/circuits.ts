@@ -3,7 +3,7 @@ import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import { problemsOf } from "../../core/circuit/check.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { formatCircuit } from "../../schemas/circuit.ts";
-import { keepBench } from "./benches.ts";
+import { type BenchSave, benchVersionOf, keepBench } from "./benches.ts";
 import type { Store } from "./open.ts";
 import { hashOfText } from "./packed.ts";
 import { picturesIn } from "./pictures.ts";
@@ -53,7 +53,7 @@ export function addCircuit(store: Store, circuit: Circuit, coming: Coming, now: 
       .run({ ...facts(circuit), id, hash, origin: coming.origin ?? null, now: now.toISOString() });
     const key = Number(lastInsertRowid);
     addVersion(connection, { circuit: key, version: 1, name: coming.name, text, pictures: picturesIn(circuit) }, now);
-    if (coming.bench) keepBench(store, key, coming.bench, now);
+    if (coming.bench) keepBench(store, key, { bench: coming.bench, benchVersion: 0 }, now);
     indexCircuit(connection, key, circuit);
     return { key, id, version: 1, hash };
   })();
@@ -64,24 +64,32 @@ export interface Save {
   readonly version: number;
   readonly circuit: Circuit;
   readonly name: string;
-  readonly bench?: string;
+  readonly bench?: BenchSave;
+}
+
+/** The versions of a circuit and of what stands on its bench, as they are in the library now. */
+export interface Standing {
+  readonly version: number;
+  readonly benchVersion: number;
 }
 
 /**
- * Keeps an edit in one transaction and gives the version that stands now; a circuit that did not change keeps its
- * version. Refuses `circuit-changed-elsewhere` where the edit was made on a version that is not the newest.
+ * Keeps an edit in one transaction and gives the versions that stand now; a circuit that did not change keeps its own.
+ * Refuses `circuit-changed-elsewhere` where the edit was made on a version that is not the newest, and as `keepBench`.
  */
-export function saveCircuit(store: Store, id: string, save: Save, now: Date): Outcome<number> {
+export function saveCircuit(store: Store, id: string, save: Save, now: Date): Outcome<Standing> {
   const { connection } = store;
   const text = formatCircuit(save.circuit);
   const hash = hashOfText(text);
-  return connection.transaction((): Outcome<number> => {
+  return connection.transaction((): Outcome<Standing> => {
     const place = placeOf(store, id);
     if (!place.ok) return place;
     const { key, version } = place.value;
     if (version !== save.version) return refuse("circuit-changed-elsewhere");
-    if (save.bench !== undefined) keepBench(store, key, save.bench, now);
-    if (hash === place.value.hash) return ok(version);
+    const bench = save.bench ? keepBench(store, key, save.bench, now) : ok(benchVersionOf(store, key));
+    if (!bench.ok) return bench;
+    const benchVersion = bench.value;
+    if (hash === place.value.hash) return ok({ version, benchVersion });
     const pictures = picturesIn(save.circuit);
     addVersion(connection, { circuit: key, version: version + 1, name: save.name, text, pictures }, now);
     connection
@@ -91,7 +99,7 @@ export function saveCircuit(store: Store, id: string, save: Save, now: Date): Ou
       )
       .run({ ...facts(save.circuit), key, version: version + 1, hash, now: now.toISOString() });
     indexCircuit(connection, key, save.circuit);
-    return ok(version + 1);
+    return ok({ version: version + 1, benchVersion });
   })();
 }
 

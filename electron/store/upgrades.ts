@@ -65,4 +65,9 @@ CREATE VIRTUAL TABLE search USING fts5 (
 INSERT INTO search (search, rank) VALUES ('rank', 'bm25(10.0, 5.0, 1.0)');`,
   },
   PICTURES_UPGRADE,
+  {
+    name: "003-bench-versions",
+    // counts what was changed on the bench, so that one page does not write over another's
+    sql: "ALTER TABLE benches ADD COLUMN version INTEGER NOT NULL DEFAULT 1;",
+  },
 ];

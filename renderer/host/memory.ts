@@ -13,6 +13,7 @@ interface Kept {
   readonly row: CircuitRow;
   readonly circuit: Circuit;
   readonly bench: string | null;
+  readonly benchVersion: number;
 }
 
 type Answering = {
@@ -35,8 +36,9 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
     made += 1;
     const now = moment();
     const row = { ...factsOf(circuit), id: `c${made}`, version: 1, made: now, edited: now, opened: now, removed: null };
-    kept.set(row.id, { row, circuit, bench });
-    return { id: row.id, version: 1, circuit, bench, known: false };
+    const benchVersion = bench === null ? 0 : 1;
+    kept.set(row.id, { row, circuit, bench, benchVersion });
+    return { id: row.id, version: 1, circuit, bench, benchVersion, known: false };
   };
   const change = (id: string, next: (known: Kept) => Kept): Outcome<Kept> => {
     const known = kept.get(id);
@@ -49,16 +51,28 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
   const save = (
     id: string,
     circuit: Circuit | null,
-    { version, bench }: { readonly version: number; readonly bench: string },
-  ): Outcome<{ version: number; saved: string }> => {
-    if (kept.get(id)?.row.removed !== null) return refuse("circuit-unknown");
-    if (kept.get(id)?.row.version !== version) return refuse("circuit-changed-elsewhere");
+    stand: {
+      readonly version: number;
+      readonly bench: string;
+      readonly benchVersion: number;
+      readonly isSight?: boolean | undefined;
+    },
+  ): Outcome<Answer<"benches.save">> => {
+    const found = kept.get(id);
+    if (found?.row.removed !== null) return refuse("circuit-unknown");
+    if (found.row.version !== stand.version) return refuse("circuit-changed-elsewhere");
+    if (found.benchVersion !== stand.benchVersion) return refuse("bench-changed-elsewhere");
+    const { bench, isSight = false } = stand;
+    const benchVersion = isSight ? found.benchVersion : found.benchVersion + 1;
     const changed = change(id, ({ row, circuit: before }) => {
       const version = circuit ? row.version + 1 : row.version;
       const edited = moment();
-      return { row: { ...row, ...factsOf(circuit ?? before), version, edited }, circuit: circuit ?? before, bench };
+      const facts = { ...factsOf(circuit ?? before), version, edited };
+      return { row: { ...row, ...facts }, circuit: circuit ?? before, bench, benchVersion };
     });
-    return changed.ok ? ok({ version: changed.value.row.version, saved: changed.value.row.edited }) : changed;
+    if (!changed.ok) return changed;
+    const { version, edited } = changed.value.row;
+    return ok({ version, benchVersion, saved: edited });
   };
 
   const answers: Answering = {
@@ -80,8 +94,8 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
     "circuits.open": ({ id }) => {
       const found = kept.get(id);
       if (!found) return refuse("circuit-unknown");
-      const { row, circuit, bench } = found;
-      return ok({ id, version: row.version, circuit, bench, known: false });
+      const { row, circuit, bench, benchVersion } = found;
+      return ok({ id, version: row.version, circuit, bench, benchVersion, known: false });
     },
     "circuits.close": () => ok({}),
     "circuits.read": ({ id }) => {

@@ -1,7 +1,17 @@
 import type { Refusal } from "../../core/base/outcome.ts";
 import type { Host } from "../host/host.ts";
-import { keptAsCopy, notedOn, notKept, trialEnded } from "../words/saving.ts";
-import { asCopy, isParted, isWorthKeeping, type Keeping, keepingOf, saved } from "./keeping.ts";
+import { followed, keptAsCopy, notedOn, notKept, trialEnded } from "../words/saving.ts";
+import {
+  asCopy,
+  isChangedElsewhere,
+  isParted,
+  isSightAlone,
+  isWorthKeeping,
+  type Keeping,
+  keepingOf,
+  saved,
+} from "./keeping.ts";
+import { standing } from "./openBench.ts";
 import type { AppStore, Reaction } from "./store.ts";
 
 /** Milliseconds that an edit waits for the next one before both are kept. */
@@ -14,6 +24,8 @@ export interface Autosave {
   readonly reaction: Reaction;
   /** Resolves when all that waited is kept, or could not be. */
   flush(): Promise<void>;
+  /** Asks whether what is on the bench was changed in another window; if so, and nothing waits here, it is shown. */
+  look(): Promise<void>;
   /** False while something waits to be kept, or could not be. */
   isAllKept(): boolean;
 }
@@ -58,14 +70,23 @@ export function autosave(host: Host, later: (run: () => void, ms: number) => () 
     const { open, id } = keeping;
     const outcome = await saved(host, keeping);
     if (!outcome.ok) return failed(keeping, outcome.refusal, store);
-    Object.assign(keeping, { id: outcome.id, version: outcome.version, kept: open, isFailing: false });
-    keeping.keptCircuit = open.desk.bench.circuit;
-    if (keeping === current) store.dispatch({ do: "stored", id: outcome.id, version: outcome.version });
-    // The host takes what is new in the library for what is open.
-    else if (id === null && !current) await quietly(host.ask("circuits.close", {}));
+    const stands = standing(outcome);
+    Object.assign(keeping, { ...stands, kept: open, keptCircuit: open.desk.bench.circuit, isFailing: false });
+    if (keeping === current) store.dispatch({ do: "stored", ...stands });
+    else if (id === null) await tellOpen();
+  };
+  /** The host takes what is new in the library for what is open. */
+  const tellOpen = (): Promise<void> => {
+    const id = current?.id ?? null;
+    return quietly(id === null ? host.ask("circuits.close", {}) : host.ask("circuits.open", { id }));
   };
   const failed = async (keeping: Keeping, refusal: Refusal | null, store: AppStore): Promise<void> => {
     const isAway = away.includes(keeping);
+    if (isParted(refusal) && isSightAlone(keeping) && (isAway || isChangedElsewhere(refusal))) {
+      keeping.kept = keeping.open;
+      if (keeping === current) follow(keeping, store);
+      return;
+    }
     if (isAway && isParted(refusal)) {
       const copy = asCopy(keeping);
       away = away.map((each) => (each === keeping ? copy : each));
@@ -81,6 +102,24 @@ export function autosave(host: Host, later: (run: () => void, ms: number) => () 
     keeping.isFailing = true;
     if (isNews) store.dispatch({ do: "tell", notice: notKept(keeping.open, refusal, isParted(refusal)) });
     if (!isParted(refusal)) wait(TRY_AGAIN_MS);
+  };
+  /** Nothing was done here, so what was done in the other window is shown. */
+  const follow = ({ open, id }: Keeping, store: AppStore): void => {
+    if (id === null) return;
+    store.dispatch({ do: "tell", notice: followed(open) });
+    store.dispatch({ do: "open-circuit", id });
+  };
+  /** What is in sight is brought to the host once more, which refuses it where the bench is no longer the same. */
+  const look = (): Promise<void> => {
+    const run = async (): Promise<void> => {
+      const seen = current;
+      if (!theStore || !seen || seen.id === null || seen.isFailing || isWorthKeeping(seen)) return;
+      const outcome = await saved(host, seen);
+      if (outcome.ok || !isChangedElsewhere(outcome.refusal)) return;
+      if (seen === current && isSightAlone(seen)) follow(seen, theStore);
+    };
+    lastRun = lastRun.then(run, run);
+    return lastRun;
   };
   /** What was noted on a sample is a circuit of its own that can be brought back. */
   const takeOut = async (keeping: Keeping, store: AppStore): Promise<void> => {
@@ -100,6 +139,7 @@ export function autosave(host: Host, later: (run: () => void, ms: number) => () 
 
   return {
     flush,
+    look,
     isAllKept,
     reaction: (action, _state, _before, store) => {
       theStore = store;

@@ -26,7 +26,11 @@ export function benchText(open: Open): string {
 }
 
 /** The bench that a text kept for this circuit. What does not fit any more is left out, so that it always opens. */
-export function readBench(circuit: Circuit, text: string | null, stored: Pick<Open, "id" | "version">): Open {
+export function readBench(
+  circuit: Circuit,
+  text: string | null,
+  stored: Pick<Open, "id" | "version" | "benchVersion">,
+): Open {
   const kept = parsed(text);
   const sight = objectOf(kept.sight);
   const bench = restored(circuit, objectOf(kept.bench));

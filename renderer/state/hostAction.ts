@@ -6,7 +6,7 @@ import type { Settings } from "../../schemas/settings.ts";
 import type { Picture } from "../workers/picture.ts";
 import type { OrderAnswer, Question } from "../workers/question.ts";
 import type { PrintedPage } from "../workers/sheets.ts";
-import type { PrintWhat } from "./state.ts";
+import type { PrintWhat, Standing } from "./state.ts";
 
 /** What the worker is asked. */
 export type Asked = Question["ask"];
@@ -50,7 +50,7 @@ export type HostAnswer =
   | { readonly do: "library-troubled"; readonly words: string }
   | { readonly do: "pictured"; readonly key: string; readonly picture: Picture | null }
   | { readonly do: "settled"; readonly settings: Settings }
-  | { readonly do: "stored"; readonly id: string; readonly version: number }
+  | ({ readonly do: "stored" } & Standing)
   | { readonly do: "versions-listed"; readonly rows: readonly VersionRow[] }
   | { readonly do: "versions-troubled"; readonly words: string }
   | { readonly do: "saving"; readonly saved: "saved" | "waiting" | "failed" }

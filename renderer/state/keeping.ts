@@ -4,7 +4,8 @@ import { namesOf } from "../../core/edit/history.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import type { Host } from "../host/host.ts";
 import { benchText } from "./benchText.ts";
-import type { Open } from "./state.ts";
+import { standing } from "./openBench.ts";
+import type { Open, Standing } from "./state.ts";
 
 /** A bench that is or was open, and what the host has of it. */
 export interface Keeping {
@@ -13,6 +14,7 @@ export interface Keeping {
   /** Where the host keeps it; null while it does not. */
   id: string | null;
   version: number;
+  benchVersion: number;
   /** The bench and the circuit as the host has them. */
   kept: Open | null;
   keptCircuit: Circuit | null;
@@ -22,13 +24,14 @@ export interface Keeping {
 
 /** A bench just brought out: the host has it as it is, or, where it has no id yet, nothing of it is worth keeping. */
 export function keepingOf(open: Open): Keeping {
-  const { id, version } = open;
-  return { open, id, version, kept: open, keptCircuit: id === null ? null : open.desk.bench.circuit, isFailing: false };
+  const { id, version, benchVersion } = open;
+  const keptCircuit = id === null ? null : open.desk.bench.circuit;
+  return { open, id, version, benchVersion, kept: open, keptCircuit, isFailing: false };
 }
 
 /** The same bench as one that the host has nothing of: kept next, it is a circuit of its own. */
 export function asCopy({ open }: Keeping): Keeping {
-  return { open, id: null, version: 0, kept: null, keptCircuit: null, isFailing: false };
+  return { open, id: null, version: 0, benchVersion: 0, kept: null, keptCircuit: null, isFailing: false };
 }
 
 /** True where an edit was made since it was kept, or where a kept bench is looked at in another way. */
@@ -45,34 +48,44 @@ export function isWorthKeeping({ open, id, kept }: Keeping): boolean {
   );
 }
 
+/** True where nothing was done since it was kept, and at most the look at it differs. */
+export function isSightAlone({ open, kept }: Keeping): boolean {
+  return kept !== null && open.desk === kept.desk;
+}
+
 /** Refusals that another try does not heal: what the host has is no longer what the bench was made from. */
-const PARTED: readonly string[] = ["circuit-changed-elsewhere", "circuit-unknown"];
+const PARTED: readonly string[] = ["circuit-changed-elsewhere", "bench-changed-elsewhere", "circuit-unknown"];
 
 /** True where a bench can be kept only as a circuit of its own. */
 export function isParted(refusal: Refusal | null): boolean {
   return refusal !== null && PARTED.includes(refusal.code);
 }
 
+/** True where it stands in the library otherwise than it did, so that it can be opened again. */
+export function isChangedElsewhere(refusal: Refusal | null): boolean {
+  return isParted(refusal) && refusal?.code !== "circuit-unknown";
+}
+
 /** What became of a save; null for the refusal is a host that does not answer. */
-export type Saved =
-  | { readonly ok: true; readonly id: string; readonly version: number }
-  | { readonly ok: false; readonly refusal: Refusal | null };
+export type Saved = ({ readonly ok: true } & Standing) | { readonly ok: false; readonly refusal: Refusal | null };
 
 /** Brings a bench to the host: as a new circuit, as an edit of the circuit, or only what stands on it. */
-export async function saved(host: Host, { open, id, version, keptCircuit }: Keeping): Promise<Saved> {
+export async function saved(host: Host, keeping: Keeping): Promise<Saved> {
+  const { open, id, version, benchVersion, keptCircuit } = keeping;
   const { circuit } = open.desk.bench;
   try {
     const bench = benchText(open);
     if (id === null) {
       const made = await host.ask("circuits.create", { circuit, bench });
-      return made.ok ? { ok: true, id: made.value.id, version: made.value.version } : made;
+      return made.ok ? { ok: true, ...standing(made.value) } : made;
     }
     const name = (namesOf(open.desk).undo ?? "edit").slice(0, LIMITS.labelLength);
+    const stand = { id, version, bench, benchVersion };
     const outcome =
       keptCircuit === circuit
-        ? await host.ask("benches.save", { id, version, bench })
-        : await host.ask("circuits.save", { id, version, circuit, bench, name });
-    return outcome.ok ? { ok: true, id, version: outcome.value.version } : outcome;
+        ? await host.ask("benches.save", { ...stand, isSight: isSightAlone(keeping) })
+        : await host.ask("circuits.save", { ...stand, circuit, name });
+    return outcome.ok ? { ok: true, ...standing({ id, ...outcome.value }) } : outcome;
   } catch {
     return { ok: false, refusal: null };
   }

@@ -2,12 +2,17 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { benchFor } from "../../core/edit/bench.ts";
 import { type Desk, deskFor } from "../../core/edit/history.ts";
 import { HAND } from "../canvas/tool.ts";
-import type { Asking, Open, Versions } from "./state.ts";
+import type { Asking, Open, Standing, Versions } from "./state.ts";
 
 /** How many versions are shown at first, and how many more at a time. */
 export const VERSIONS_SHOWN = 8;
 
 const NO_VERSIONS: Versions = { rows: null, shown: VERSIONS_SHOWN, trouble: null };
+
+/** Of what a host or a bench says, only where it stands in the library. */
+export function standing({ id, version, benchVersion }: Standing): Standing {
+  return { id, version, benchVersion };
+}
 
 /** Something that was not asked yet. */
 export function notAsked<T>(): Asking<T> {
@@ -15,7 +20,7 @@ export function notAsked<T>(): Asking<T> {
 }
 
 /** A bench as it is brought out, not counted yet: first page in sight, the view chosen that helps most. */
-export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "isTrial">): Open {
+export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "benchVersion" | "isTrial">): Open {
   const { circuit } = desk.bench;
   return {
     ...stored,

@@ -1,6 +1,6 @@
 import { readBench } from "./benchText.ts";
 import type { Asked, Remaining } from "./hostAction.ts";
-import { deskWith, openFor, VERSIONS_SHOWN } from "./openBench.ts";
+import { deskWith, openFor, standing, VERSIONS_SHOWN } from "./openBench.ts";
 import type { Shelf } from "./shelf.ts";
 import type { AppState, Asking, Open } from "./state.ts";
 import { succeeded } from "./succeeded.ts";
@@ -9,11 +9,14 @@ import { succeeded } from "./succeeded.ts";
 export function reduceAnswer(state: AppState, action: Remaining): AppState {
   switch (action.do) {
     case "opened": {
-      const { id, version, circuit, bench } = action.opened;
-      return brought(state, readBench(circuit, bench, { id, version }));
+      const { id, version, benchVersion, circuit, bench } = action.opened;
+      return brought(state, inSightOf(state.open, readBench(circuit, bench, { id, version, benchVersion })));
     }
     case "sample-opened":
-      return brought(state, openFor(deskWith(action.circuit), { id: null, version: 0, isTrial: true }));
+      return brought(
+        state,
+        openFor(deskWith(action.circuit), { id: null, version: 0, benchVersion: 0, isTrial: true }),
+      );
     case "close":
       return { ...state, open: null, isFinding: false, isPrinting: false, said: "" };
     case "saving":
@@ -41,6 +44,15 @@ function brought(state: AppState, open: Open): AppState {
   const number = state.brought + 1;
   const next = { ...open, number, wish: state.open?.wish ?? null };
   return { ...succeeded(state, "open"), open: next, brought: number, isFinding: false, isPrinting: false, said: "" };
+}
+
+/** A circuit that is opened again in this window is looked at as it was: the page and the view stay in sight. */
+function inSightOf(before: Open | null, open: Open): Open {
+  if (before === null || before.id !== open.id) return open;
+  const { viewports, panel } = before;
+  const has = ({ id }: { readonly id: string }): boolean => id === before.page;
+  const page = open.desk.bench.circuit.pages.some(has) ? before.page : open.page;
+  return { ...open, page, viewports, panel };
 }
 
 /** Once all is kept, nothing speaks any more of what is not. */
@@ -73,9 +85,9 @@ type OfOpen = Extract<
 function reduceOpen(open: Open, action: OfOpen): Open {
   switch (action.do) {
     case "keep-as-copy":
-      return { ...open, id: null, version: 0, isTrial: false, saved: "waiting" };
+      return { ...open, id: null, version: 0, benchVersion: 0, isTrial: false, saved: "waiting" };
     case "stored":
-      return { ...open, id: action.id, version: action.version };
+      return { ...open, ...standing(action) };
     case "versions-listed":
       return { ...open, versions: { ...open.versions, rows: action.rows, trouble: null } };
     case "versions-troubled":

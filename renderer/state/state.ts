@@ -72,6 +72,13 @@ export interface Versions {
   readonly trouble: string | null;
 }
 
+/** Where a bench stands in the library: its circuit, and the versions of that and of what is on the bench. */
+export interface Standing {
+  readonly id: string;
+  readonly version: number;
+  readonly benchVersion: number;
+}
+
 /** The open bench: core's desk, and what only the window knows of it. */
 export interface Open {
   /** Tells one bench from the next that is brought out in this window, the same circuit included; counts from 1. */
@@ -80,6 +87,8 @@ export interface Open {
   readonly id: string | null;
   /** Version in the store that the circuit on the bench was last kept as. */
   readonly version: number;
+  /** The same of what stands on it: it counts what was changed on the bench, 0 while nothing of it is kept. */
+  readonly benchVersion: number;
   /** True for a sample whose circuit is as it came: closed, it is gone. */
   readonly isTrial: boolean;
   /** The bench with its history. */

@@ -1,5 +1,6 @@
 import type { Refusal } from "../../core/base/outcome.ts";
 import { sentence } from "../../core/base/words.ts";
+import { isChangedElsewhere } from "../state/keeping.ts";
 import type { Notice, Open } from "../state/state.ts";
 import { counted } from "./figures.ts";
 
@@ -14,7 +15,16 @@ export function notKept({ desk, id }: Open, refusal: Refusal | null, canBeCopied
   // What is on the bench is kept as a copy when the other one takes its place.
   const reopen = { words: "Open it again", action: { do: "open-circuit", id: id ?? "" } } as const;
   const copy = { words: "Keep mine as a copy", action: { do: "keep-as-copy" } } as const;
-  return { ...notice, offers: refusal?.code === "circuit-changed-elsewhere" ? [copy, reopen] : [copy] };
+  return { ...notice, offers: isChangedElsewhere(refusal) ? [copy, reopen] : [copy] };
+}
+
+/** That this window shows what was done to its circuit in another one. */
+export function followed({ desk }: Open): Omit<Notice, "id"> {
+  return {
+    title: `${desk.bench.circuit.title} was changed in another window.`,
+    words: "It is shown as it is now.",
+    isError: false,
+  };
 }
 
 /** What was noted on a sample beside how it stands: "a complaint, 2 ticks and 1 fault"; "" where nothing was. */

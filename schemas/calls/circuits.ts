@@ -3,6 +3,8 @@ import { LIMITS } from "../limits.ts";
 import { bench, CALL_LIMITS, type Call, circuit, circuitId, moment, nothing, shortWords, title } from "./call.ts";
 
 const version = z.int().min(1);
+/** Counts what was changed on a bench; 0 is a bench of which nothing was kept. */
+const benchVersion = z.int().min(0);
 
 /** A circuit as the library lists it. */
 export const circuitRow = z.strictObject({
@@ -31,6 +33,7 @@ export const openedCircuit = z.strictObject({
   version,
   circuit,
   bench: bench.nullable(),
+  benchVersion,
   /** True where a file was brought in that the library had already: what is open is the one it had, edits and all. */
   known: z.boolean(),
 });
@@ -47,7 +50,7 @@ const versionRow = z.strictObject({
 export type VersionRow = z.infer<typeof versionRow>;
 
 const one = z.strictObject({ id: circuitId });
-const saved = z.strictObject({ version, saved: moment });
+const saved = z.strictObject({ version, benchVersion, saved: moment });
 
 /** Calls on the circuits of the library and on what stands on their benches. */
 export const CIRCUIT_CALLS = {
@@ -78,10 +81,11 @@ export const CIRCUIT_CALLS = {
   "circuits.import": { argument: z.strictObject({ text: z.string().max(LIMITS.bytes) }), answer: openedCircuit },
   /**
    * Keeps one accepted edit: the circuit as it is now and the bench beside it. `version` is the one the edit was made
-   * on; a circuit that did not change keeps it. Refuses `circuit-changed-elsewhere`, and then nothing is kept.
+   * on, `benchVersion` that of the bench; a circuit that did not change keeps its own. Refuses `circuit-changed-elsewhere` and
+   * `bench-changed-elsewhere`, and then nothing is kept.
    */
   "circuits.save": {
-    argument: z.strictObject({ id: circuitId, version, circuit, bench, name: shortWords }),
+    argument: z.strictObject({ id: circuitId, version, circuit, bench, benchVersion, name: shortWords }),
     answer: saved,
   },
   /** Versions of a circuit, newest first. All of the newest 200 are kept, of older ones the last of each day. */
@@ -98,6 +102,12 @@ export const CIRCUIT_CALLS = {
   "circuits.restore": { argument: one, answer: circuitRow },
   /** A circuit as the text of its file, and the name for the file. */
   "circuits.exportText": { argument: one, answer: z.strictObject({ text: z.string(), name: z.string() }) },
-  /** Keeps what stands on a bench whose circuit did not change, as after a switch was thrown. */
-  "benches.save": { argument: z.strictObject({ id: circuitId, version, bench }), answer: saved },
+  /**
+   * Keeps what stands on a bench whose circuit did not change, as after a switch was thrown; refuses as `circuits.save`.
+   * `isSight` says that only what is in sight differs: the bench keeps its version, and no other page is in its way.
+   */
+  "benches.save": {
+    argument: z.strictObject({ id: circuitId, version, bench, benchVersion, isSight: z.boolean().default(false) }),
+    answer: saved,
+  },
 } as const satisfies Readonly<Record<string, Call>>;

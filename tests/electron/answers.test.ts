@@ -72,11 +72,19 @@ describe("a circuit in the library", () => {
     expect({ version, bench }).toEqual({ version: 1, bench: null });
     const edited = sample("Horn, second");
     expect(
-      await got(host, "circuits.save", { id, version: 1, circuit: edited, bench: BENCH, name: "Rename" }),
+      await got(host, "circuits.save", {
+        id,
+        version: 1,
+        circuit: edited,
+        bench: BENCH,
+        benchVersion: 0,
+        name: "Rename",
+      }),
     ).toMatchObject({ version: 2 });
-    expect(await got(host, "benches.save", { id, version: 2, bench: `${BENCH} ` })).toMatchObject({ version: 2 });
-    const same = { id, version: 2, circuit: edited, bench: BENCH, name: "Throw" };
-    expect(await got(host, "circuits.save", same)).toMatchObject({ version: 2 });
+    const thrown = { id, version: 2, bench: `${BENCH} `, benchVersion: 1 };
+    expect(await got(host, "benches.save", thrown)).toMatchObject({ version: 2, benchVersion: 2 });
+    const same = { id, version: 2, circuit: edited, bench: BENCH, benchVersion: 2, name: "Throw" };
+    expect(await got(host, "circuits.save", same)).toMatchObject({ version: 2, benchVersion: 3 });
     await host.keeper.close();
 
     const again = hostOn(folder);
@@ -90,6 +98,7 @@ describe("a circuit in the library", () => {
       version: 2,
       circuit: edited,
       bench: BENCH,
+      benchVersion: 3,
       known: false,
     });
     const { versions } = await got(again, "circuits.versions", { id });
@@ -103,10 +112,11 @@ describe("a circuit in the library", () => {
   it("refuses an edit made on a version that is not the newest, and keeps nothing of it", async () => {
     const host = hostOn(ownFolder());
     const { id } = await got(host, "circuits.create", { circuit: sample("Horn") });
-    await got(host, "circuits.save", { id, version: 1, circuit: sample("One"), bench: "1", name: "" });
-    const late = { id, version: 1, circuit: sample("Other"), bench: "2", name: "" };
+    await got(host, "circuits.save", { id, version: 1, circuit: sample("One"), bench: "1", benchVersion: 0, name: "" });
+    const late = { id, version: 1, circuit: sample("Other"), bench: "2", benchVersion: 1, name: "" };
     expect(code(await ask(host, "circuits.save", late))).toBe("circuit-changed-elsewhere");
-    expect(code(await ask(host, "benches.save", { id, version: 1, bench: "2" }))).toBe("circuit-changed-elsewhere");
+    const stale = { id, version: 1, bench: "2", benchVersion: 1 };
+    expect(code(await ask(host, "benches.save", stale))).toBe("circuit-changed-elsewhere");
     expect(await got(host, "circuits.open", { id })).toMatchObject({ bench: "1", circuit: { title: "One" } });
   });
 
@@ -179,7 +189,14 @@ describe("a circuit in the library", () => {
   it("from a file that was brought in before is the one of then, with its edits", async () => {
     const host = hostOn(ownFolder());
     const { id } = await got(host, "circuits.import", { text: sampleText() });
-    await got(host, "circuits.save", { id, version: 1, circuit: sample("Mine"), bench: "", name: "Rename" });
+    await got(host, "circuits.save", {
+      id,
+      version: 1,
+      circuit: sample("Mine"),
+      bench: "",
+      benchVersion: 0,
+      name: "Rename",
+    });
     expect(await got(host, "circuits.import", { text: sampleText() })).toMatchObject({
       id,
       known: true,
@@ -225,7 +242,14 @@ describe("search", () => {
   it("follows an edit", async () => {
     const host = hostOn(ownFolder());
     const { id } = await got(host, "circuits.create", { circuit: sample("Horn") });
-    await got(host, "circuits.save", { id, version: 1, circuit: sample("Zeppelin"), bench: "", name: "" });
+    await got(host, "circuits.save", {
+      id,
+      version: 1,
+      circuit: sample("Zeppelin"),
+      bench: "",
+      benchVersion: 0,
+      name: "",
+    });
     expect((await got(host, "circuits.list", { search: "zeppelin" })).count).toBe(1);
   });
 });
@@ -330,6 +354,7 @@ describe("whatever a page sends", () => {
       .concat(
         "store/upgrade.ts",
         "store/circuits.ts",
+        "store/benches.ts",
         "store/versions.ts",
         "print/aside.ts",
         "asked.ts",
@@ -337,7 +362,7 @@ describe("whatever a page sends", () => {
       )
       .map((file) => readFileSync(new URL(`../../electron/${file}`, import.meta.url), "utf8"));
     const codes = files.flatMap((text) =>
-      [...text.matchAll(/"((?:store|circuit|version|sample|call|print|connector|order|no)-[a-z-]+)"/g)].map(
+      [...text.matchAll(/"((?:store|circuit|bench|version|sample|call|print|connector|order|no)-[a-z-]+)"/g)].map(
         (match) => match[1]!,
       ),
     );

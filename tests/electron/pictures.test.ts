@@ -66,7 +66,14 @@ describe("a picture that no page shows any more", () => {
     const host = hostOn(ownFolder());
     const [shown, never] = [await put(host, png(30, 20)), await put(host, png(31, 20))];
     const { id, version } = await got(host, "circuits.create", { circuit: showing(sample(), shown) });
-    await got(host, "circuits.save", { id, version, circuit: showing(sample()), bench: "{}", name: "Take away" });
+    await got(host, "circuits.save", {
+      id,
+      version,
+      circuit: showing(sample()),
+      bench: "{}",
+      benchVersion: 0,
+      name: "Take away",
+    });
     const store = value(await host.keeper.store());
     expect(sweepPictures(store, later(29))).toBe(0);
     expect(sweepPictures(store, later(31))).toBe(1);

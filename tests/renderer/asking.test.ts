@@ -15,7 +15,7 @@ import { openIn } from "./stage.ts";
 
 const complain = (check: string): Action => ({ do: "make", command: (bench) => chooseComplaint(bench, check) });
 const opened = (circuit: Circuit): Action => {
-  return { do: "opened", opened: { id: "c1", version: 1, circuit, bench: null, known: false } };
+  return { do: "opened", opened: { id: "c1", version: 1, circuit, bench: null, benchVersion: 0, known: false } };
 };
 const settle = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 const ORDER = answerTo(VENTS, { ask: "order", complaint: "rear-open-own", observed: {} }) as Answers["order"];

@@ -7,7 +7,7 @@ import type { Action } from "../../renderer/state/action.ts";
 import { SAVE_AFTER_MS, TRY_AGAIN_MS } from "../../renderer/state/autosave.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import { VENTS } from "../edit/given.ts";
-import { openIn, pageOn } from "./stage.ts";
+import { openIn, pageOn, pageWithVents } from "./stage.ts";
 
 beforeEach(() => {
   vi.useFakeTimers();
@@ -24,20 +24,8 @@ const lengthen = (metres: string): Action => ({
 });
 const lengthOf = ({ wires }: Circuit): number | undefined => wires.find(({ id }) => id === "W13")?.metres;
 
-/** A page with a stored circuit on the bench; its calls are counted from here. */
-async function withCircuit() {
-  const page = pageOn();
-  const made = await page.host.ask("circuits.create", { circuit: VENTS });
-  if (!made.ok) throw new Error(made.refusal.code);
-  const { id } = made.value;
-  page.store.dispatch({ do: "open-circuit", id });
-  await vi.advanceTimersByTimeAsync(0);
-  page.calls.length = 0;
-  return { ...page, id };
-}
-
 /** What the host has of a circuit. */
-async function kept({ host }: Awaited<ReturnType<typeof withCircuit>>, id: string) {
+async function kept({ host }: Awaited<ReturnType<typeof pageWithVents>>, id: string) {
   const found = await host.ask("circuits.open", { id });
   if (!found.ok) throw new Error(found.refusal.code);
   return found.value;
@@ -45,13 +33,13 @@ async function kept({ host }: Awaited<ReturnType<typeof withCircuit>>, id: strin
 
 describe("an open bench", () => {
   test("what was only opened is not kept anew", async () => {
-    const { calls } = await withCircuit();
+    const { calls } = await pageWithVents();
     await vi.advanceTimersByTimeAsync(10_000);
     expect(calls).toEqual([]);
   });
 
   test("an edit waits for the next, and both are kept once, the later as it is", async () => {
-    const { store, sent } = await withCircuit();
+    const { store, sent } = await pageWithVents();
     store.dispatch(KEY_ON);
     await vi.advanceTimersByTimeAsync(SAVE_AFTER_MS - 1);
     expect(sent("benches.save")).toEqual([]);
@@ -62,7 +50,7 @@ describe("an open bench", () => {
   });
 
   test("every one of many edits reaches the host within a second", async () => {
-    const { store, sent } = await withCircuit();
+    const { store, sent } = await pageWithVents();
     const begun = Date.now();
     const keptAt: number[] = [];
     for (let edit = 1; edit <= 60; edit++) {
@@ -81,7 +69,7 @@ describe("an open bench", () => {
   });
 
   test("a changed circuit goes with its bench and the name of the edit, and makes a version", async () => {
-    const { store, sent, id } = await withCircuit();
+    const { store, sent, id } = await pageWithVents();
     store.dispatch(lengthen("4"));
     await vi.advanceTimersByTimeAsync(SAVE_AFTER_MS);
     const [save] = sent("circuits.save");
@@ -94,7 +82,7 @@ describe("an open bench", () => {
   });
 
   test("a name longer than the host takes is cut", async () => {
-    const { store, sent } = await withCircuit();
+    const { store, sent } = await pageWithVents();
     const long = "x".repeat(LIMITS.labelLength + 1);
     store.dispatch({
       do: "make",
@@ -108,14 +96,14 @@ describe("an open bench", () => {
   });
 
   test("what is in sight is kept too", async () => {
-    const { store, sent } = await withCircuit();
+    const { store, sent } = await pageWithVents();
     store.dispatch({ do: "show-page", page: "p3" });
     await vi.advanceTimersByTimeAsync(SAVE_AFTER_MS);
     expect(JSON.parse(sent("benches.save")[0]!.bench).sight.page).toBe("p3");
   });
 
   test("what is chosen or hovered is not", async () => {
-    const { store, calls } = await withCircuit();
+    const { store, calls } = await pageWithVents();
     store.dispatch({ do: "choose", thing: { is: "part", id: "S6" } });
     store.dispatch({ do: "hover", thing: { is: "wire", id: "W1" } });
     await vi.advanceTimersByTimeAsync(1000);
@@ -123,7 +111,7 @@ describe("an open bench", () => {
   });
 
   test("flush keeps at once, and with nothing to keep does nothing", async () => {
-    const { store, saving, calls } = await withCircuit();
+    const { store, saving, calls } = await pageWithVents();
     await saving.flush();
     expect(calls).toEqual([]);
     store.dispatch(KEY_ON);
@@ -136,7 +124,7 @@ describe("an open bench", () => {
   });
 
   test("an edit made while a save is under way is kept after it, on the version it made", async () => {
-    const page = await withCircuit();
+    const page = await pageWithVents();
     const { store, hold, sent, saving, id } = page;
     const letGo = hold("circuits.save");
     store.dispatch(lengthen("4"));
@@ -152,7 +140,7 @@ describe("an open bench", () => {
   });
 
   test("undo reaches the host like any edit", async () => {
-    const page = await withCircuit();
+    const page = await pageWithVents();
     page.store.dispatch(lengthen("4"));
     await vi.advanceTimersByTimeAsync(SAVE_AFTER_MS);
     page.store.dispatch({ do: "undo" });
@@ -163,7 +151,7 @@ describe("an open bench", () => {
 
 describe("a save that fails", () => {
   test("is told once, tried again, and keeps what was edited meanwhile", async () => {
-    const page = await withCircuit();
+    const page = await pageWithVents();
     const { store, fail, sent, id } = page;
     fail(true);
     store.dispatch(lengthen("4"));
@@ -184,7 +172,7 @@ describe("a save that fails", () => {
   });
 
   test("a refusal of the library is told in its own sentence", async () => {
-    const { store, refuse } = await withCircuit();
+    const { store, refuse } = await pageWithVents();
     refuse("benches.save", "store-full");
     store.dispatch(KEY_ON);
     await vi.advanceTimersByTimeAsync(SAVE_AFTER_MS);
@@ -196,7 +184,7 @@ describe("a save that fails", () => {
   test.each(["circuit-changed-elsewhere", "circuit-unknown"])(
     "%s is not tried again but offers a copy",
     async (code) => {
-      const page = await withCircuit();
+      const page = await pageWithVents();
       const { store, refuse, sent, id } = page;
       refuse("circuits.save", code);
       store.dispatch(lengthen("4"));
@@ -222,7 +210,7 @@ describe("a save that fails", () => {
 
 describe("a bench that is put away", () => {
   test("is kept to its last edit, though it is closed at once", async () => {
-    const page = await withCircuit();
+    const page = await pageWithVents();
     page.store.dispatch(lengthen("4"));
     page.store.dispatch({ do: "close" });
     await vi.advanceTimersByTimeAsync(0);
@@ -231,7 +219,7 @@ describe("a bench that is put away", () => {
   });
 
   test("is kept before it is brought out again", async () => {
-    const { store, hold, id } = await withCircuit();
+    const { store, hold, id } = await pageWithVents();
     const letGo = hold("circuits.save");
     store.dispatch(lengthen("4"));
     store.dispatch({ do: "close" });
@@ -245,7 +233,7 @@ describe("a bench that is put away", () => {
   });
 
   test("is kept when another takes its place, and the other is not touched", async () => {
-    const page = await withCircuit();
+    const page = await pageWithVents();
     const other = await page.host.ask("circuits.create", { circuit: { ...VENTS, title: "Other" } });
     if (!other.ok) throw new Error(other.refusal.code);
     const letGo = page.hold("circuits.save");
@@ -262,7 +250,7 @@ describe("a bench that is put away", () => {
   });
 
   test("is tried again until the host answers", async () => {
-    const page = await withCircuit();
+    const page = await pageWithVents();
     page.fail(true);
     page.store.dispatch(lengthen("4"));
     page.store.dispatch({ do: "close" });
@@ -276,7 +264,7 @@ describe("a bench that is put away", () => {
   });
 
   test("does not make the next one wait while it fails", async () => {
-    const page = await withCircuit();
+    const page = await pageWithVents();
     page.refuse("circuits.save", "store-full");
     page.store.dispatch(lengthen("4"));
     page.store.dispatch({ do: "close" });
@@ -288,7 +276,7 @@ describe("a bench that is put away", () => {
   });
 
   test("and was changed elsewhere goes into the library as a copy, and that is said", async () => {
-    const page = await withCircuit();
+    const page = await pageWithVents();
     await page.host.ask("circuits.rename", { id: page.id, title: "Renamed" });
     page.store.dispatch(lengthen("4"));
     page.store.dispatch({ do: "close" });

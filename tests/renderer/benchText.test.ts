@@ -8,7 +8,7 @@ import { reduceBench } from "../../renderer/state/reduceBench.ts";
 import { got, LATCH, SMALL, VENTS } from "../edit/given.ts";
 import { openAfter } from "./stage.ts";
 
-const STORED = { id: "c1", version: 3 };
+const STORED = { id: "c1", version: 3, benchVersion: 2 };
 const WORKED: readonly Action[] = [
   { do: "throw", control: "S1", position: "on" },
   { do: "make", command: (bench) => plantFault(bench, "W13:ohms=20") },

@@ -252,7 +252,7 @@ describe("files", () => {
 
   test("a file that the library had already says so", async () => {
     const { store, notices } = await libraryOf("Horn");
-    const opened = { id: "c1", version: 1, circuit: VENTS, bench: null, known: true };
+    const opened = { id: "c1", version: 1, circuit: VENTS, bench: null, benchVersion: 0, known: true };
     store.dispatch({ do: "opened", opened });
     expect(notices()).toEqual([
       "In the library already. This is the circuit you had, with all that was done to it since.",

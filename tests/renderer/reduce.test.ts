@@ -210,7 +210,7 @@ describe("what is in sight", () => {
     const fit: Action = { do: "wish", want: { zoom: "fit" } };
     const twice = stateAfter(VENTS, fit, fit);
     expect(openIn(twice).wish?.count).toBe(2);
-    const opened = { id: "c2", version: 1, circuit: VENTS, bench: null, known: false };
+    const opened = { id: "c2", version: 1, circuit: VENTS, bench: null, benchVersion: 0, known: false };
     expect(openIn(reduce(reduce(twice, { do: "opened", opened }), fit)).wish?.count).toBe(3);
   });
 
@@ -283,7 +283,7 @@ describe("notices", () => {
     const failed = { title: "x was not opened.", words: "y", isError: true, kind: "open" } as const;
     const told = reduce(createAppStore().getState(), { do: "tell", notice: failed });
     expect(told.notices).toHaveLength(1);
-    const opened = { id: "c1", version: 1, circuit: VENTS, bench: null, known: false };
+    const opened = { id: "c1", version: 1, circuit: VENTS, bench: null, benchVersion: 0, known: false };
     expect(reduce(told, { do: "opened", opened }).notices).toEqual([]);
   });
 

@@ -1,3 +1,4 @@
+import { vi } from "vitest";
 import type { Outcome } from "../../core/base/outcome.ts";
 import { refuse } from "../../core/base/outcome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
@@ -81,6 +82,18 @@ export function pageOn(seen: Watched = watched()) {
   return { ...seen, store, saving, downloads, chosen };
 }
 
+/** A page with the roof vents, stored, on the bench; its calls are counted from here. Fake timers must be on. */
+export async function pageWithVents() {
+  const page = pageOn();
+  const made = await page.host.ask("circuits.create", { circuit: VENTS });
+  if (!made.ok) throw new Error(made.refusal.code);
+  const { id } = made.value;
+  page.store.dispatch({ do: "open-circuit", id });
+  await vi.advanceTimersByTimeAsync(0);
+  page.calls.length = 0;
+  return { ...page, id };
+}
+
 /** The open bench, which must be there. */
 export function openIn(from: AppState | AppStore): Open {
   const state = "getState" in from ? from.getState() : from;
@@ -90,7 +103,7 @@ export function openIn(from: AppState | AppStore): Open {
 
 /** A state in which a circuit is open as the library had it, after some actions. */
 export function stateAfter(circuit: Circuit, ...actions: readonly Action[]): AppState {
-  const opened = { id: "c1", version: 1, circuit, bench: null, known: false };
+  const opened = { id: "c1", version: 1, circuit, bench: null, benchVersion: 0, known: false };
   return [{ do: "opened", opened } as const, ...actions].reduce(reduce, createAppStore().getState());
 }
 

@@ -16,6 +16,8 @@ export const LIBRARY_WORDS: Readonly<Record<string, string>> = {
   "store-no-copy": "The copy of the library for today could not be made. The library itself is in order.",
   "circuit-unknown": "This circuit is no longer in the library.",
   "circuit-changed-elsewhere": "This circuit was changed in another window; open it again, or keep yours as a copy.",
+  "bench-changed-elsewhere":
+    "Its condition, ticks or faults were changed in another window; open it again, or keep yours as a copy.",
   "version-unknown": "This circuit has no version {version}.",
   "version-damaged": "Version {version} of {title} is damaged. Open an earlier version of it.",
   "sample-unknown": "There is no sample {sample}.",
