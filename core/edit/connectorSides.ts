@@ -1,7 +1,7 @@
 import type { PointId } from "../base/ids.ts";
 import type { Circuit, Connector } from "../circuit/circuit.ts";
 import { isInLine, pointAt } from "../circuit/points.ts";
-import { wireBetween } from "./wireEnds.ts";
+import { partOfPoint, wireBetween } from "./wireEnds.ts";
 
 /** What wires can be led to as one: a plug, or one half of an in-line joint. */
 export interface ConnectorSide {
@@ -34,6 +34,14 @@ function pointsOn(circuit: Circuit, { id, rows, cavities }: Connector, half: str
     const isFilled = cavity !== "" && (cavities === undefined || Object.hasOwn(cavities, cavity));
     return isFilled && pointAt(circuit, point) ? [point] : [];
   });
+}
+
+/** The pages on which the ends of some wires would stand, each once. */
+export function pagesOfPairs(circuit: Circuit, pairs: readonly Pair[]): readonly string[] {
+  const pages = pairs.flatMap(({ from, to }) =>
+    [from, to].flatMap((point) => circuit.placement.parts[partOfPoint(circuit, point)?.part.id ?? ""]?.page ?? []),
+  );
+  return [...new Set(pages)];
 }
 
 /** Two points between which a wire is wanted. */

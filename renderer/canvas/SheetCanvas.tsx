@@ -1,5 +1,6 @@
 import { useCallback, useMemo, useRef, useState } from "react";
 import { NewWireCard } from "../draw/NewWireCard.tsx";
+import { WireHint } from "../draw/WireHint.tsx";
 import { ThingMenu } from "../panels/ThingMenu.tsx";
 import { Handles } from "../printed/Handles.tsx";
 import { useApp } from "../state/AppContext.tsx";
@@ -27,8 +28,9 @@ function Sheet({ shown }: { readonly shown: Shown }) {
   const container = useRef<HTMLDivElement>(null);
   const [card, setCard] = useState<Card | null>(null);
   const [menu, setMenu] = useState<OpenMenu | null>(null);
-  const [drawn, setDrawn] = useState<string | null>(null);
-  const surface = useSurface(box, container, shown, useCalls(setCard, setMenu, setDrawn));
+  const [drawn, setDrawn] = useState<readonly string[] | null>(null);
+  const [gathered, setGathered] = useState(0);
+  const surface = useSurface(box, container, shown, useCalls(setCard, setMenu, setDrawn, setGathered));
   const scale = useApp(({ settings }) => settings.scale);
   const title = useApp((state) => pagesNow(state).find(({ id }) => id === shown.page)?.title ?? "");
   const backToDrawing = useCallback(() => {
@@ -61,8 +63,14 @@ function Sheet({ shown }: { readonly shown: Shown }) {
       {card && surface.current && <Why card={card} shown={shown} surface={surface.current} />}
       {menu && <ThingMenu key={menu.thing.id} thing={menu.thing} at={menu.at} close={backToDrawing} />}
       {drawn !== null && shown.tool.is === "wire" && (
-        <NewWireCard key={drawn} wire={drawn} placed={placedFor(surface.current, drawn, scale)} close={backToDrawing} />
+        <NewWireCard
+          key={drawn.join(" ")}
+          wires={drawn}
+          placed={placedFor(surface.current, drawn.at(-1)!, scale)}
+          close={backToDrawing}
+        />
       )}
+      {shown.tool.is === "wire" && <WireHint gathered={gathered} />}
     </>
   );
 }

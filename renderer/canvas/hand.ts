@@ -113,6 +113,10 @@ export class Hand implements PointerHost {
     const { surface } = this;
     surface.card.close();
     if (surface.shown.tool.is !== "hand") {
+      if (adds) {
+        this.pen.gatherAt(hit, at);
+        return;
+      }
       this.pen.move(hit, at);
       this.pen.click();
       return;
@@ -197,6 +201,10 @@ export class Hand implements PointerHost {
     surface.repaint();
     if (!framed || end === "abandon") return;
     const [one, other] = [this.spotAt(framed.from), this.spotAt(framed.to)];
+    if (surface.shown.tool.is === "wire") {
+      this.pen.gatherIn(one, other);
+      return;
+    }
     surface.calls.onSelectAll(thingsIn(surface.standing, surface.marks, surface.shown.circuit, one, other));
   }
 

@@ -6,6 +6,7 @@ import { type KeyWish, keyWish } from "./keys.ts";
 import { spotOf } from "./places.ts";
 import type { SheetSurface } from "./surface.ts";
 import { nextPosition, standsIn, type ThrowControl } from "./throwPlaces.ts";
+import type { WireTool } from "./tool.ts";
 import { panned } from "./viewport.ts";
 import { firstPoint, nextPart, walked } from "./walking.ts";
 
@@ -49,13 +50,23 @@ export class Keyboard {
         calls.onAllOfPage();
         return true;
       case "wire":
-        calls.onTool({ is: "wire" });
+        calls.onTool(this.wireTool());
         return true;
+      case "choose-net":
+      case "choose-connector":
+        return calls.onGroup(id);
       case "edit":
         return this.edit();
       default:
         return calls.onKey(id);
     }
+  }
+
+  /** With several terminals chosen, wires are led from all of them. */
+  private wireTool(): WireTool {
+    const { selection, also } = this.surface.shown;
+    const points = [...(selection ? [selection] : []), ...also].flatMap(({ is, id }) => (is === "point" ? [id] : []));
+    return points.length > 1 ? { is: "wire", gathered: points } : { is: "wire" };
   }
 
   private edit(): boolean {

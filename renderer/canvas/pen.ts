@@ -1,15 +1,17 @@
 import type { PointId } from "../../core/base/ids.ts";
 import type { Spot } from "../../core/drawing/mark.ts";
 import { GRID_MM } from "../../core/drawing/scale.ts";
+import type { Pair } from "../../core/edit/connectorSides.ts";
 import type { KeyPress } from "../keys/press.ts";
 import { bound } from "../keys/rows.ts";
+import { gatheredWith, type Lying, ledTo, pairsTo, terminalsBeside, terminalsIn } from "./bundle.ts";
 import { elbow, joinedUp } from "./elbow.ts";
 import { type Ghost, ghostOf } from "./ghost.ts";
 import { nearestTerminal } from "./nearestTerminal.ts";
 import { nearestOn, wireRuns } from "./places.ts";
 import type { Hit } from "./sheetIndex.ts";
 import type { SheetSurface } from "./surface.ts";
-import { isDropping, type Tool, turnedOn } from "./tool.ts";
+import { isDropping, type Tool, turnedOn, type WireTool } from "./tool.ts";
 import type { PenEnd } from "./underWay.ts";
 import { middleOf, onSheet, type Pixel, pixelOf } from "./viewport.ts";
 
@@ -29,6 +31,9 @@ export class Pen {
   private end: PenEnd | null = null;
   private from: PenEnd | null = null;
   private bends: readonly Spot[] = [];
+  /** Terminals from which several wires are drawn at once. */
+  private gathered: readonly PointId[] = [];
+  private wireTool: WireTool | null = null;
   /** The tool in hand, or what it places. */
   private tool = "hand";
 
@@ -36,9 +41,9 @@ export class Pen {
     this.surface = surface;
   }
 
-  /** True while a wire is half drawn. */
+  /** True while a wire is half drawn, or several are. */
   get isBusy(): boolean {
-    return this.from !== null;
+    return this.from !== null || this.gathered.length > 0;
   }
 
   /** The pointer is here now. */
@@ -55,11 +60,57 @@ export class Pen {
     this.show();
   }
 
-  /** Places the part, begins a wire, bends it, or ends it. */
+  /** Places the part, begins a wire, bends it, or ends it; leads all wires where terminals are gathered. */
   click(): void {
     const { tool } = this.surface.shown;
     if (isDropping(tool)) this.place();
+    else if (tool.is === "wire" && this.gathered.length > 0 && !this.from) this.lead(this.pairs());
     else if (tool.is === "wire") this.draw();
+  }
+
+  /** Gathers the terminal that is met here, or all on the near side of the part, beside what is gathered. */
+  gatherAt(hit: Hit | null, at: Pixel): void {
+    if (this.surface.shown.tool.is !== "wire" || this.from) return;
+    this.move(hit, at);
+    const { x, y } = onSheet(this.surface.view, at);
+    const part = hit?.thing.is === "part" ? hit.thing.id : null;
+    if (this.end?.point != null) this.gather(gatheredWith(this.gathered, this.end.point));
+    else if (part !== null) {
+      const beside = terminalsBeside(this.lying, part, { x: x / GRID_MM, y: y / GRID_MM });
+      this.gather([...new Set([...this.gathered, ...beside])]);
+    }
+  }
+
+  /** Gathers the terminals in a box; with some gathered already, these are led to those in the box. */
+  gatherIn(one: Spot, other: Spot): void {
+    if (this.from) return;
+    const met = terminalsIn(this.lying, one, other);
+    const others = met.filter((point) => !this.gathered.includes(point));
+    if (this.gathered.length > 0) this.lead(pairsTo(this.surface.shown.circuit, this.gathered, others));
+    else this.gather(met);
+  }
+
+  private get lying(): Lying {
+    return { circuit: this.surface.shown.circuit, standing: this.surface.standing };
+  }
+
+  private gather(points: readonly PointId[]): void {
+    this.gathered = points;
+    this.surface.calls.onGathered(points.length);
+    this.show();
+  }
+
+  private pairs(): readonly Pair[] {
+    const { gathered, end } = this;
+    return gathered.length > 0 && end?.point != null ? ledTo(this.lying, gathered, end.point) : [];
+  }
+
+  /** Draws wires from what is gathered; what finds no end stays gathered. */
+  private lead(pairs: readonly Pair[]): void {
+    if (pairs.length === 0) return;
+    const led = new Set(pairs.map(({ from }) => from));
+    this.gather(this.gathered.filter((point) => !led.has(point)));
+    this.surface.calls.onWires(pairs);
   }
 
   /** Gives up what is half done; true where there was something. */
@@ -67,7 +118,7 @@ export class Pen {
     const was = this.isBusy;
     this.from = null;
     this.bends = [];
-    this.show();
+    this.gather([]);
     return was;
   }
 
@@ -82,6 +133,11 @@ export class Pen {
       case "pen-act":
         this.begin();
         this.click();
+        return true;
+      case "pen-gather":
+        this.begin();
+        if (tool.is === "wire" && !this.from && this.end?.point != null)
+          this.gather(gatheredWith(this.gathered, this.end.point));
         return true;
       case "pen-arrow":
       case "pen-arrow-far":
@@ -127,8 +183,20 @@ export class Pen {
       this.from = null;
       this.bends = [];
     }
-    surface.pen = tool.is === "hand" ? null : { ghost: this.ghost(), line: this.line(), end: this.end };
+    this.meetGathered(tool);
+    const { gathered, end } = this;
+    surface.pen =
+      tool.is === "hand" ? null : { ghost: this.ghost(), line: this.line(), end, gathered, pairs: this.pairs() };
     if (before || surface.pen) surface.repaint();
+  }
+
+  /** A wire tool that was just taken brings what is gathered, and no other tool gathers anything. */
+  private meetGathered(tool: Tool): void {
+    const now = tool.is === "wire" ? tool : null;
+    if (now === this.wireTool) return;
+    this.wireTool = now;
+    this.gathered = now?.gathered ?? [];
+    this.surface.calls.onGathered(this.gathered.length);
   }
 
   // ---------------------------------------------------------------- parts

@@ -1,7 +1,10 @@
+import type { PointId } from "../../core/base/ids.ts";
 import type { Palette } from "../../core/drawing/ink.ts";
 import { GRID_MM } from "../../core/drawing/scale.ts";
+import type { Pair } from "../../core/edit/connectorSides.ts";
 import type { Ghost } from "./ghost.ts";
 import { type Ground, trace } from "./halos.ts";
+import { paintKnots } from "./knots.ts";
 import { fittedPaints } from "./painted.ts";
 import { paintOn } from "./paintOn.ts";
 import { paintStandsOn } from "./standsOn.ts";
@@ -12,9 +15,10 @@ const RING = 9;
 const SQUARE = 7;
 
 /** Paints what a tool has under way: the part that a click would place, the wire so far and where it would end. */
-export function paintPen(ground: Ground, palette: Palette, { ghost, line, end }: PenShown): void {
+export function paintPen(ground: Ground, palette: Palette, { ghost, line, end, gathered, pairs }: PenShown): void {
   const { canvas, view, tones } = ground;
   if (ghost) paintGhost(ground, palette, ghost);
+  paintBundle(ground, gathered, pairs);
   if (!end && line.length === 0) return;
   canvas.save();
   canvas.strokeStyle = tones.accent;
@@ -35,6 +39,29 @@ export function paintPen(ground: Ground, palette: Palette, { ghost, line, end }:
     canvas.stroke();
   }
   canvas.restore();
+}
+
+/** A knot with its number on each terminal that is gathered, and where its wire would go. */
+function paintBundle(ground: Ground, gathered: readonly PointId[], pairs: readonly Pair[]): void {
+  const { canvas, view, standing, tones } = ground;
+  canvas.save();
+  canvas.strokeStyle = tones.accent;
+  canvas.lineWidth = 1.5;
+  canvas.setLineDash([6, 4]);
+  for (const { from, to } of pairs) {
+    const ends = [from, to].flatMap((point) => standing.spots.get(point) ?? []);
+    canvas.beginPath();
+    trace(canvas, view, ends);
+    canvas.stroke();
+  }
+  canvas.restore();
+  const number = (point: PointId): number => gathered.indexOf(point) + 1;
+  // Where all go to one terminal it has no number of its own.
+  const ends = new Set(pairs.map(({ to }) => to)).size === pairs.length ? pairs : [];
+  paintKnots(ground, [
+    ...gathered.map((point) => ({ point, number: number(point), is: "next" }) as const),
+    ...ends.map(({ from, to }) => ({ point: to, number: number(from), is: "waiting" }) as const),
+  ]);
 }
 
 function paintGhost(ground: Ground, palette: Palette, { marks, shift, standsOn }: Ghost): void {

@@ -2,6 +2,7 @@ import type { ControlKey, PartId, PointId, WireId } from "../../core/base/ids.ts
 import type { GridUnits } from "../../core/base/units.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Spot } from "../../core/drawing/mark.ts";
+import type { Pair } from "../../core/edit/connectorSides.ts";
 import type { Bends } from "../../core/edit/setBends.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import type { Live } from "../../core/live/live.ts";
@@ -69,6 +70,10 @@ export interface Calls {
   onPlace(tool: Dropping, x: GridUnits, y: GridUnits): void;
   /** Draws a wire by these corners; without any the program lays it. */
   onWire(from: PointId, to: PointId, corners: readonly Spot[]): void;
+  /** Draws several wires at once. */
+  onWires(pairs: readonly Pair[]): void;
+  /** So many terminals are gathered for wires. */
+  onGathered(count: number): void;
   onWireToWire(from: PointId, wire: WireId, spot: Spot): void;
   /** The text of the parts that are chosen, which go away where they are cut; null where none is. */
   onCopy(isCut: boolean): string | null;
@@ -77,6 +82,8 @@ export interface Calls {
   /** Files with printed pages, to be put under the drawing. */
   onFiles(files: readonly File[]): void;
   onAllOfPage(): void;
+  /** Chooses what belongs with what is chosen; false where nothing does. */
+  onGroup(group: "choose-net" | "choose-connector"): boolean;
   /** Makes the edit of a key; false where the key makes none. */
   onKey(key: KeyIdOf<"drawing">): boolean;
   /** Opens the editor of a part. */

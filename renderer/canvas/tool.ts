@@ -1,3 +1,4 @@
+import type { PointId } from "../../core/base/ids.ts";
 import type { AssemblyId } from "../../core/edit/assemblies.ts";
 
 /** A quarter turn that a part to be placed has. */
@@ -12,8 +13,14 @@ export type Dropping = (
   readonly isDragged?: boolean;
 };
 
-/** What a press on the drawing does: throw and choose, place what was taken from the catalogue, or draw a wire. */
-export type Tool = { readonly is: "hand" } | Dropping | { readonly is: "wire" };
+/** Wires are drawn; where terminals are gathered already, several at once. */
+export interface WireTool {
+  readonly is: "wire";
+  readonly gathered?: readonly PointId[];
+}
+
+/** What a press on the drawing does: throw and choose, place what was taken from the catalogue, or draw wires. */
+export type Tool = { readonly is: "hand" } | Dropping | WireTool;
 
 /** The tool one starts with. */
 export const HAND: Tool = { is: "hand" };

@@ -1,6 +1,7 @@
 import type { PartId, PointId, WireId } from "../../core/base/ids.ts";
 import type { GridUnits } from "../../core/base/units.ts";
 import type { Spot } from "../../core/drawing/mark.ts";
+import type { Pair } from "../../core/edit/connectorSides.ts";
 import type { Bends } from "../../core/edit/setBends.ts";
 import type { Ghost } from "./ghost.ts";
 import type { StandsOn } from "./standsOn.ts";
@@ -39,4 +40,7 @@ export interface PenShown {
   /** The wire so far, from its first point to where the pointer is. */
   readonly line: readonly Spot[];
   readonly end: PenEnd | null;
+  /** Terminals that are gathered, and the wires that a click would draw from them. */
+  readonly gathered: readonly PointId[];
+  readonly pairs: readonly Pair[];
 }

@@ -3,6 +3,7 @@ import { addAssembly } from "../../core/edit/commands/addAssembly.ts";
 import { addPart } from "../../core/edit/commands/addPart.ts";
 import { bendWire } from "../../core/edit/commands/bendWire.ts";
 import { drawWire } from "../../core/edit/commands/drawWire.ts";
+import { drawWires } from "../../core/edit/commands/drawWires.ts";
 import { drawWireToWire } from "../../core/edit/commands/drawWireToWire.ts";
 import { moveThings } from "../../core/edit/commands/moveThings.ts";
 import { paste } from "../../core/edit/commands/paste.ts";
@@ -12,6 +13,7 @@ import { copied } from "../../core/edit/fragment.ts";
 import { fragmentText, readFragment } from "../../schemas/fragment.ts";
 import { useAppStore } from "../state/AppContext.tsx";
 import type { Command } from "../state/action.ts";
+import { connectorsWith, netThings, wiresOnConnector } from "../state/groups.ts";
 import { thingsOnPage } from "../state/places.ts";
 import { refused } from "../state/reduce.ts";
 import type { Thing } from "../state/state.ts";
@@ -33,18 +35,20 @@ export interface OpenMenu {
 export function useCalls(
   onCard: (card: Card | null) => void,
   onMenu: (menu: OpenMenu) => void,
-  onDrawn: (wire: string) => void,
+  onDrawn: (wires: readonly string[]) => void,
+  onGathered: (count: number) => void,
 ): Calls {
   const store = useAppStore();
   return useMemo((): Calls => {
     const { dispatch, getState } = store;
     const make = (command: Command): void => dispatch({ do: "make", command });
-    const draw = (command: Command): void => {
+    const draw = (command: Command, count = 1): void => {
       const before = circuitNow(getState())?.wires;
       make(command);
       const after = circuitNow(getState())?.wires;
-      const drawn = after !== before && after?.at(-1);
-      if (drawn) onDrawn(drawn.id);
+      const drawn = after?.filter((wire) => !before?.includes(wire)) ?? [];
+      // Where a wire was cut for a splice its halves are new too: the last one is what was asked for.
+      if (drawn.length > 0) onDrawn(count === 1 ? [drawn.at(-1)!.id] : drawn.map(({ id }) => id));
     };
     return {
       onViewport: (viewport) => {
@@ -69,6 +73,8 @@ export function useCalls(
       },
       onWire: (from, to, corners) =>
         draw((bench) => drawWire(bench, from, to, { bends: corners.map(({ x, y }) => [x, y] as const) })),
+      onWires: (pairs) => draw((bench) => drawWires(bench, pairs), pairs.length),
+      onGathered,
       onWireToWire: (from, wire, spot) => draw((bench) => drawWireToWire(bench, from, wire, spot)),
       onCopy: (isCut) => {
         const state = getState();
@@ -91,6 +97,18 @@ export function useCalls(
         const circuit = circuitNow(getState());
         if (open && circuit) dispatch({ do: "choose-all", things: thingsOnPage(circuit, open.page) });
       },
+      onGroup: (group) => {
+        const state = getState();
+        const circuit = circuitNow(state);
+        const [thing] = chosenNow(state);
+        if (!circuit || !thing) return false;
+        const things =
+          group === "choose-net"
+            ? netThings(circuit, thing)
+            : connectorsWith(circuit, thing).flatMap((id) => wiresOnConnector(circuit, id));
+        if (things.length > 0) dispatch({ do: "choose-all", things });
+        return things.length > 0;
+      },
       onKey: (key) => {
         const state = getState();
         const bench = benchOf(state);
@@ -102,7 +120,7 @@ export function useCalls(
       onMenu: (thing, at) => onMenu({ thing, at }),
       onCard,
     };
-  }, [store, onCard, onMenu, onDrawn]);
+  }, [store, onCard, onMenu, onDrawn, onGathered]);
 }
 
 /** A press holds; a tap on what is held pins it; where a click latches, so does the end of a hold. */

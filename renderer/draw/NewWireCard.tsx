@@ -3,23 +3,30 @@ import type { Pixel, Size } from "../canvas/viewport.ts";
 import { WireValues } from "../panels/WireValues.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
+import { WiresValues } from "./WiresValues.tsx";
 
 interface Shown {
-  readonly wire: string;
+  /** Ids of the wires that were drawn, in order. */
+  readonly wires: readonly string[];
   /** Where a card of this size stands in no way, pixels of the drawing's window. Asked once. */
   readonly placed: (card: Size) => Pixel;
   readonly close: () => void;
 }
 
-/** At an edge of the drawing, about a wire that was just drawn: its colour, size and length, to be typed at once or left. Escape goes on drawing. */
-export function NewWireCard({ wire: id, placed, close }: Shown) {
+/**
+ * At an edge of the drawing, about what was just drawn: colour, size and length of a wire, or colours and size of several,
+ * to be typed at once or left. Escape goes on drawing.
+ */
+export function NewWireCard({ wires: ids, placed, close }: Shown) {
   const circuit = useApp(circuitNow);
   const scale = useApp(({ settings }) => settings.scale);
   const card = useRef<HTMLDivElement>(null);
   const [place, setPlace] = useState<Pixel | null>(null);
   const askFor = useRef(placed);
-  const wire = circuit?.wires.find((each) => each.id === id);
-  const isGone = wire === undefined;
+  const wires = circuit?.wires.filter(({ id }) => ids.includes(id)) ?? [];
+  const [wire] = wires;
+  const isGone = wires.length < ids.length;
+  const title = ids.length === 1 ? ids[0]! : `${ids[0]} to ${ids.at(-1)}`;
   useLayoutEffect(() => {
     // Once for each wire: it does not walk about while somebody types.
     const { width = 0, height = 0 } = card.current?.getBoundingClientRect() ?? {};
@@ -36,7 +43,7 @@ export function NewWireCard({ wire: id, placed, close }: Shown) {
       ref={card}
       className="card new-wire"
       role="group"
-      aria-label={`Wire ${id}`}
+      aria-label={ids.length === 1 ? `Wire ${title}` : `Wires ${title}`}
       style={{ left: (place?.x ?? 0) / scale, top: (place?.y ?? 0) / scale }}
       onKeyDown={(event) => {
         if (event.key !== "Escape" && event.key !== "Enter") return;
@@ -45,8 +52,8 @@ export function NewWireCard({ wire: id, placed, close }: Shown) {
         else nextField(event.target)?.focus();
       }}
     >
-      <b>{id}</b>
-      <WireValues circuit={circuit} wire={wire} />
+      <b>{title}</b>
+      {ids.length === 1 ? <WireValues circuit={circuit} wire={wire} /> : <WiresValues circuit={circuit} wires={ids} />}
       <p className="caption">Enter goes on, Esc goes back to drawing.</p>
     </div>
   );

@@ -78,7 +78,13 @@ export const KEY_ROWS = [
   { id: "in", place: "drawing", keys: ["+", "="], words: "Zoom in on what is chosen" },
   { id: "out", place: "drawing", keys: ["-"], words: "Zoom out" },
   { id: "fit", place: "drawing", keys: ["Shift+1"], words: "Show the whole page" },
-  { id: "wire", place: "drawing", keys: ["L"], words: "Draw wires", commands: ["draw-wire", "draw-wire-to-wire"] },
+  {
+    id: "wire",
+    place: "drawing",
+    keys: ["L"],
+    words: "Draw wires; from the terminals that are chosen, several at once",
+    commands: ["draw-wire", "draw-wire-to-wire"],
+  },
   { id: "turn", place: "drawing", keys: ["T"], words: "Turn", commands: ["turn-part", "turn-things"] },
   { id: "flip", place: "drawing", keys: ["M"], words: "Mirror", commands: ["flip-part", "flip-things"] },
   {
@@ -93,6 +99,8 @@ export const KEY_ROWS = [
   { id: "paste", place: "drawing", keys: ["Ctrl+V"], words: "Paste", commands: ["paste"] },
   { id: "remove", place: "drawing", keys: ["Delete", "Backspace"], words: "Delete", commands: ["remove-things"] },
   { id: "choose-all", place: "drawing", keys: ["Ctrl+A"], words: "Choose everything on the page" },
+  { id: "choose-net", place: "drawing", keys: ["J"], words: "Choose all wires that are joined with the chosen one" },
+  { id: "choose-connector", place: "drawing", keys: ["H"], words: "Choose all wires on the same connector" },
   {
     id: "edit",
     place: "drawing",
@@ -129,8 +137,15 @@ export const KEY_ROWS = [
     id: "pen-act",
     place: "pen",
     keys: ["Enter"],
-    words: "Place the part; begin, bend or end the wire",
+    words: "Place the part; begin, bend or end the wire; lead all that are gathered",
     commands: ["add-part"],
+  },
+  {
+    id: "pen-gather",
+    place: "pen",
+    keys: ["Shift+Enter"],
+    words: "Gather this terminal, to lead several wires at once",
+    commands: ["draw-wires"],
   },
   { id: "pen-arrow", place: "pen", keys: ARROWS, words: "Move the part, or jump to the next terminal" },
   {
@@ -142,7 +157,7 @@ export const KEY_ROWS = [
   { id: "pen-turn", place: "pen", keys: ["T"], words: "Turn the part" },
   { id: "pen-flip", place: "pen", keys: ["M"], words: "Mirror the part" },
   { id: "pen-back", place: "pen", keys: ["Backspace"], words: "Take the last bend of the wire back" },
-  { id: "pen-leave", place: "pen", keys: ["Escape"], words: "Give the wire up, then the tool" },
+  { id: "pen-leave", place: "pen", keys: ["Escape"], words: "Give the wire or what is gathered up, then the tool" },
 
   {
     id: "print-arrow",

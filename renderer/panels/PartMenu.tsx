@@ -1,5 +1,7 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Part } from "../../core/parts/kind.ts";
+import { ChooseActs } from "../draw/ChooseActs.tsx";
+import { WireAcross } from "../draw/WireAcross.tsx";
 import { PrintTie } from "../printed/PrintTie.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { plugIdsOf } from "../state/places.ts";
@@ -54,6 +56,10 @@ export function PartMenu({ circuit, part, close }: Shown) {
           </button>
         ))}
       </div>
+      <ChooseActs circuit={circuit} thing={{ is: "part", id: part.id }} close={close} />
+      {plugs.map((id) => (
+        <WireAcross key={id} circuit={circuit} connector={id} close={close} />
+      ))}
       <PrintTie circuit={circuit} id={part.id} close={close} />
       <details className="menu-values">
         <summary>Label and values</summary>

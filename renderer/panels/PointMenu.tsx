@@ -1,6 +1,8 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { pullApart } from "../../core/edit/commands/pullApart.ts";
 import { pushHome } from "../../core/edit/commands/pushHome.ts";
+import { ChooseActs } from "../draw/ChooseActs.tsx";
+import { WireAcross } from "../draw/WireAcross.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { conditionNow, liveShown } from "../state/views.ts";
@@ -40,6 +42,8 @@ export function PointMenu({ circuit, point, connector, close }: Shown) {
         </>
       )}
       <FaultPick circuit={circuit} target={point} />
+      <ChooseActs circuit={circuit} thing={{ is: "point", id: point }} close={close} />
+      {connector !== null && <WireAcross circuit={circuit} connector={connector} close={close} />}
       {connector !== null && (
         <div className="value-acts">
           <button

@@ -1,4 +1,5 @@
 import type { Circuit, Wire } from "../../core/circuit/circuit.ts";
+import { ChooseActs } from "../draw/ChooseActs.tsx";
 import { PrintTie } from "../printed/PrintTie.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { liveShown } from "../state/views.ts";
@@ -28,6 +29,7 @@ export function WireMenu({ circuit, wire, close }: Shown) {
         <p className="small figures">{now}</p>
       </header>
       <FaultPick circuit={circuit} target={wire.id} />
+      <ChooseActs circuit={circuit} thing={{ is: "wire", id: wire.id }} close={close} />
       <PrintTie circuit={circuit} id={wire.id} close={close} />
       <details className="menu-values">
         <summary>Colour, size, length</summary>

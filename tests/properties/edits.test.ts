@@ -24,6 +24,7 @@ import { renameConnector } from "../../core/edit/commands/renameConnector.ts";
 import { renamePart } from "../../core/edit/commands/renamePart.ts";
 import { renameWire } from "../../core/edit/commands/renameWire.ts";
 import { replaceKind } from "../../core/edit/commands/replaceKind.ts";
+import { resizeWires } from "../../core/edit/commands/resizeWires.ts";
 import { throwControl } from "../../core/edit/commands/throwControl.ts";
 import { turnThings } from "../../core/edit/commands/turnThings.ts";
 import { wireAcross } from "../../core/edit/commands/wireAcross.ts";
@@ -106,6 +107,14 @@ const MAKES: Readonly<Partial<Record<CommandId, Make>>> = {
           bench,
           some(bench.circuit.wires).map(({ id }) => id),
           one(["GY", "RD/BK"]),
+        ),
+  "resize-wires": (bench, { some, one }) =>
+    bench.circuit.wires.length === 0
+      ? nothing
+      : resizeWires(
+          bench,
+          some(bench.circuit.wires).map(({ id }) => id),
+          one(["0.5", "AWG 16"]),
         ),
   "rename-part": (bench, { one, number }) => renamePart(bench, one(parts(bench)), `Q${number() % 30}`),
   "rename-wire": (bench, { one, number }) =>

@@ -59,6 +59,7 @@ export const WIRING_NAMES = {
   wireAcross: (count: number, from: string, to: string) =>
     `draw ${count === 1 ? "a wire" : `${count} wires`} from ${from} to ${to}`,
   recolourWires: (count: number) => (count === 1 ? "colour a wire" : `colour ${count} wires`),
+  resizeWires: (count: number) => (count === 1 ? "size a wire" : `size ${count} wires`),
   drawWireToWire: (wire: string, onto: string, splice: string) => `join ${wire} to ${onto} in ${splice}`,
   bendWire: (wire: string) => `bend ${wire}`,
   layWire: (wire: string) => `lay ${wire} anew`,
@@ -110,6 +111,7 @@ export const WIRING_TITLES = {
   "draw-wires": "Draw several wires",
   "wire-across": "Wire a connector across",
   "recolour-wires": "Colours of several wires",
+  "resize-wires": "Size of several wires",
   "draw-wire-to-wire": "Join a wire to a wire",
   "bend-wire": "Bend the wire",
   "reattach-wire": "Put an end elsewhere",

@@ -2,13 +2,13 @@ import { type Outcome, refuse } from "../../base/outcome.ts";
 import { WIRING_NAMES } from "../../base/words/wiring.ts";
 import type { Bench } from "../bench.ts";
 import { colourList } from "../colourList.ts";
-import { connectorSides, pairsAcross } from "../connectorSides.ts";
+import { connectorSides, pagesOfPairs, pairsAcross } from "../connectorSides.ts";
 import type { Edit } from "../edit.ts";
 import { drawWires } from "./drawWires.ts";
 
 /**
  * Draws all wires from one side of a connector to another, place by place as `pairsAcross` says, in the colours typed one
- * after another. Refuses `side-unknown`, `wires-none` where all are there, and what `colourList` and `drawWires` refuse.
+ * after another. Refuses `side-unknown`, `wires-none` where all are there, `pages-several`, and what `colourList` and `drawWires` refuse.
  */
 export function wireAcross(bench: Bench, from: string, to: string, colours = ""): Outcome<Edit> {
   const { circuit } = bench;
@@ -17,6 +17,8 @@ export function wireAcross(bench: Bench, from: string, to: string, colours = "")
   if (!one || !other) return refuse("side-unknown", { side: one ? to : from });
   const pairs = pairsAcross(circuit, one, other);
   if (pairs.length === 0) return refuse("wires-none");
+  const pages = pagesOfPairs(circuit, pairs);
+  if (pages.length > 1) return refuse("pages-several", { pages: pages.join(", ") });
   const read = colourList(circuit, colours, pairs.length);
   if (!read.ok) return read;
   const drawn = drawWires(

@@ -34,6 +34,7 @@ import { renameControl } from "./renameControl.ts";
 import { reorderPage } from "./reorderPage.ts";
 import { reorderScene } from "./reorderScene.ts";
 import { resizePage } from "./resizePage.ts";
+import { resizeWires } from "./resizeWires.ts";
 import { retitlePage } from "./retitlePage.ts";
 import { setReach } from "./setReach.ts";
 import { setRows } from "./setRows.ts";
@@ -46,6 +47,7 @@ export const WIRING_COMMANDS = [
   { id: "draw-wires", key: null, make: drawWires },
   { id: "wire-across", key: null, make: wireAcross },
   { id: "recolour-wires", key: null, make: recolourWires },
+  { id: "resize-wires", key: null, make: resizeWires },
   { id: "draw-wire-to-wire", key: null, make: drawWireToWire },
   { id: "bend-wire", key: null, make: bendWire },
   { id: "reattach-wire", key: null, make: reattachWire },

@@ -1,3 +1,4 @@
+import { VENTS } from "../given.ts";
 import { vents } from "./benches.ts";
 import type { SomeCases } from "./cases.ts";
 
@@ -63,13 +64,14 @@ export const WIRE_CASES = {
   "wire-across": {
     good: [
       [vents, "X3", "X5", "GY og - BK"],
-      [vents, "X8", "X30-a"],
+      [vents, "X4", "X30-a"],
       [vents, "X31-b", "X32-b", "rd,bn"],
     ],
     bad: [
       ["side-unknown", vents, "X99", "X5"],
       ["side-unknown", vents, "X3", "X30"],
       ["wires-none", vents, "X5", "X5"],
+      ["pages-several", vents, "X8", "X30-a"],
       ["colours-many", vents, "X30-a", "X31-a", "RD BN GN"],
       ["colour-unknown", vents, "X3", "X5", "RD mauve"],
     ],
@@ -85,6 +87,18 @@ export const WIRE_CASES = {
       ["colours-many", vents, ["W1"], "RD BN"],
       ["colour-unknown", vents, ["W1"], "mauve"],
       ["already-so", vents, ["W1", "W2"], " - "],
+    ],
+  },
+  "resize-wires": {
+    good: [
+      [vents, ["W1", "W2", "W2"], "0.75 mm2"],
+      [vents, ["W1", "W3"], "AWG 18"],
+    ],
+    bad: [
+      ["wires-none", vents, [], "1"],
+      ["wire-unknown", vents, ["W1", "W99"], "0.75"],
+      ["amount-limits", vents, ["W1"], "0"],
+      ["already-so", vents, ["W1"], `${VENTS.wires[0]?.mm2}`],
     ],
   },
   "draw-wire-to-wire": {
