@@ -102,7 +102,10 @@ function withOwnWords(setup: SheetSetup, wires: readonly SheetWire[]) {
 }
 
 /** Routes the wires round symbols and flags, off the words beside terminals; one without a way becomes two loose ends. */
-function routed(setup: SheetSetup) {
+export function routed(setup: SheetSetup): {
+  readonly routes: ReadonlyMap<WireId, readonly Spot[]>;
+  readonly loose: readonly LooseEnd[];
+} {
   const room = symbolRoom(setup);
   for (const spot of wiredSpots(setup)) room.take(exitBox(spot), 0.1);
   const loose: LooseEnd[] = [...looseEnds(setup, room)];

@@ -1,0 +1,230 @@
+import type { Bounds } from "../drawing/measure.ts";
+import type { Spot } from "../drawing/mark.ts";
+import type { ArrangeQuestion } from "./arrange.ts";
+import { bendsOf, plainWay, type WayEnd } from "./arrangeWay.ts";
+import type { ArrangeRoom } from "./arrangePlaces.ts";
+import { boxOf, type Spread } from "./arrangeSpread.ts";
+
+/** What a layout costs beside its bends and crossings, which count 1 each. */
+const LENGTH = 0.012;
+const THROUGH_BODY = 8;
+const ALONG_ANOTHER = 1.5;
+/** For each square unit that two bodies share, and that one lies outside the room. */
+const OVERLAP = 0.6;
+/** Parts closer than this leave no room for words and wires. */
+const CLOSE = 4;
+const TOO_CLOSE = 0.12;
+/** A wire that climbs from feed to ground, and for each unit it does. */
+const CLIMBS = 0.6;
+const CLIMB = 0.05;
+
+/** Wires of one channel are thought to lie on so many lines, two units apart. */
+const CHANNELS = 5;
+
+interface Leg {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** A wire as it would be laid on an empty page. */
+interface Laid {
+  readonly legs: readonly Leg[];
+  readonly bends: number;
+  readonly length: number;
+  readonly climb: number;
+}
+
+/** The cost of a layout, kept up while parts move: only what a move touches is reckoned anew. */
+export class ArrangeCost {
+  readonly spread: Spread[];
+  private readonly edges: readonly { readonly nodes: readonly [number, number]; readonly ports: readonly [string, string] }[];
+  private readonly wires: readonly (readonly number[])[];
+  private readonly laid: Laid[];
+  private readonly room: ArrangeRoom;
+  /** Cost of each wire by itself, of each pair of wires, of each pair of bodies, each wire with each body. */
+  private sum = 0;
+
+  constructor({ nodes, edges }: ArrangeQuestion, spread: readonly Spread[], room: ArrangeRoom) {
+    this.room = room;
+    this.spread = [...spread];
+    const numbers = new Map(nodes.map(({ id }, index) => [id, index]));
+    this.edges = edges.map(({ from, to, nodes: [a, b] }) => ({
+      nodes: [numbers.get(a)!, numbers.get(b)!],
+      ports: [from, to],
+    }));
+    this.wires = nodes.map((_, index) =>
+      this.edges.flatMap((edge, wire) => (edge.nodes.includes(index) ? [wire] : [])),
+    );
+    this.laid = this.edges.map((_, wire) => this.lay(wire));
+    this.sum = this.whole();
+  }
+
+  /** The cost now, in bends. */
+  total(): number {
+    return this.sum;
+  }
+
+  /** Numbers of the wires of a part. */
+  wiresOf(index: number): readonly number[] {
+    return this.wires[index]!;
+  }
+
+  /** The ends of a wire: that on this part, and the far one. */
+  endsOf(wire: number, index: number): { readonly own: WayEnd; readonly far: WayEnd } {
+    const isFirst = this.edges[wire]!.nodes[0] === index;
+    return { own: this.end(wire, isFirst ? 0 : 1), far: this.end(wire, isFirst ? 1 : 0) };
+  }
+
+  /** A part and all that may move and hangs from it towards ground, or towards the feeds, up to so many. */
+  hangingFrom(index: number, way: "ground" | "feeds", most: number): readonly number[] {
+    const found = [index];
+    for (let at = 0; at < found.length && found.length < most; at++) {
+      for (const wire of this.wires[found[at]!]!) {
+        const { nodes } = this.edges[wire]!;
+        const next = nodes[way === "ground" ? 1 : 0];
+        if (!found.includes(next) && !this.spread[next]!.node.isFixed) found.push(next);
+      }
+    }
+    return found;
+  }
+
+  /** Puts a part somewhere else. */
+  put(index: number, to: Spread): void {
+    const touched = this.wires[index]!;
+    this.sum -= this.around(index, touched);
+    this.spread[index] = to;
+    for (const wire of touched) this.laid[wire] = this.lay(wire);
+    this.sum += this.around(index, touched);
+  }
+
+  private end(wire: number, which: 0 | 1): WayEnd {
+    const { nodes, ports } = this.edges[wire]!;
+    const { pose, x, y } = this.spread[nodes[which]]!;
+    const port = pose.ports.find(({ id }) => id === ports[which])!;
+    return { x: x + port.x, y: y + port.y, side: port.side };
+  }
+
+  private lay(wire: number): Laid {
+    const [from, to] = [this.end(wire, 0), this.end(wire, 1)];
+    const way = plainWay(from, to, ((wire % CHANNELS) - (CHANNELS - 1) / 2) * 2);
+    const legs = way.slice(1).map((spot, index) => legOf(way[index]!, spot));
+    const length = legs.reduce((all, { left, right, top, bottom }) => all + right - left + bottom - top, 0);
+    return { legs, bends: bendsOf(way), length, climb: Math.max(0, from.y - to.y) };
+  }
+
+  private whole(): number {
+    let sum = 0;
+    this.laid.forEach((_, wire) => {
+      sum += this.ofWire(wire);
+      for (let other = wire + 1; other < this.laid.length; other++) sum += this.ofWires(wire, other);
+      this.spread.forEach((_each, body) => {
+        sum += this.ofWireAndBody(wire, body);
+      });
+    });
+    this.spread.forEach((_, body) => {
+      sum += this.ofBody(body);
+      for (let other = body + 1; other < this.spread.length; other++) sum += this.ofBodies(body, other);
+    });
+    return sum;
+  }
+
+  /** Everything that a part and its wires have a share in. */
+  private around(index: number, touched: readonly number[]): number {
+    let sum = this.ofBody(index);
+    for (let other = 0; other < this.spread.length; other++) if (other !== index) sum += this.ofBodies(index, other);
+    for (const wire of touched) {
+      sum += this.ofWire(wire);
+      for (let body = 0; body < this.spread.length; body++) sum += this.ofWireAndBody(wire, body);
+    }
+    const isTouched = (wire: number): boolean => touched.includes(wire);
+    for (let other = 0; other < this.laid.length; other++) {
+      const isOwn = isTouched(other);
+      if (!isOwn) sum += this.ofWireAndBody(other, index);
+      for (const wire of touched) if (isOwn ? wire < other : true) sum += this.ofWires(wire, other);
+    }
+    return sum;
+  }
+
+  private ofWire(wire: number): number {
+    const { bends, length, climb } = this.laid[wire]!;
+    return bends + LENGTH * length + (climb > 0 ? CLIMBS + CLIMB * climb : 0);
+  }
+
+  private ofWires(one: number, other: number): number {
+    const [a, b] = [this.edges[one]!, this.edges[other]!];
+    const areMates = a.ports.some((port) => b.ports.includes(port));
+    let sum = 0;
+    for (const leg of this.laid[one]!.legs) {
+      for (const beside of this.laid[other]!.legs) {
+        if (leg.left > beside.right + 1 || beside.left > leg.right + 1) continue;
+        if (leg.top > beside.bottom + 1 || beside.top > leg.bottom + 1)
+          continue;
+        if (crosses(leg, beside) || crosses(beside, leg)) sum += 1;
+        else if (!areMates && sharesLine(leg, beside)) sum += ALONG_ANOTHER;
+      }
+    }
+    return sum;
+  }
+
+  private ofWireAndBody(wire: number, body: number): number {
+    const isOwn = this.edges[wire]!.nodes.includes(body);
+    const box = boxOf(this.spread[body]!);
+    // A wire may touch the edge of its own part, where it begins.
+    const margin = isOwn ? -0.5 : 0.5;
+    let hits = 0;
+    for (const { left, right, top, bottom } of this.laid[wire]!.legs) {
+      const isIn =
+        left < box.right + margin && right > box.left - margin && top < box.bottom + margin && bottom > box.top - margin;
+      if (isIn) hits += 1;
+    }
+    return hits * THROUGH_BODY;
+  }
+
+  private ofBody(index: number): number {
+    const each = this.spread[index]!;
+    if (each.node.isFixed) return 0;
+    const box = boxOf(each);
+    const { area } = this.room;
+    const outside =
+      Math.max(0, area.left - box.left) +
+      Math.max(0, box.right - area.right) +
+      Math.max(0, area.top - box.top) +
+      Math.max(0, box.bottom - area.bottom);
+    return this.room.standing.reduce((sum, other) => sum + nearness(box, other), outside * OVERLAP * 4);
+  }
+
+  private ofBodies(one: number, other: number): number {
+    const [a, b] = [this.spread[one]!, this.spread[other]!];
+    return a.node.isFixed && b.node.isFixed ? 0 : nearness(boxOf(a), boxOf(b));
+  }
+}
+
+function nearness(one: Bounds, other: Bounds): number {
+  const across = Math.min(one.right, other.right) - Math.max(one.left, other.left);
+  const down = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top);
+  if (across <= -CLOSE || down <= -CLOSE) return 0;
+  const gap = Math.max(-across, -down);
+  if (gap > 0) return TOO_CLOSE * (CLOSE - gap);
+  return 3 + OVERLAP * (across + 1) * (down + 1);
+}
+
+function legOf(a: Spot, b: Spot): Leg {
+  return { left: Math.min(a.x, b.x), right: Math.max(a.x, b.x), top: Math.min(a.y, b.y), bottom: Math.max(a.y, b.y) };
+}
+
+function crosses(level: Leg, upright: Leg): boolean {
+  if (level.top !== level.bottom || upright.left !== upright.right) return false;
+  const { left: x } = upright;
+  const { top: y } = level;
+  return level.left < x && x < level.right && upright.top < y && y < upright.bottom;
+}
+
+/** Two legs of one direction that lie on one line or right beside each other. */
+function sharesLine(a: Leg, b: Leg): boolean {
+  const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
+  const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
+  if (a.top === a.bottom && b.top === b.bottom) return across > 1 && Math.abs(a.top - b.top) < 2;
+  return a.left === a.right && b.left === b.right && down > 1 && Math.abs(a.left - b.left) < 2;
+}

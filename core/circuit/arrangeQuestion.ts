@@ -1,0 +1,101 @@
+import type { PartId } from "../base/ids.ts";
+import { viewOf } from "../parts/view.ts";
+import type { ArrangeEdge, ArrangeNode, ArrangePose, ArrangeQuestion } from "./arrange.ts";
+import { type Turned, turnsFor } from "./arrangeTurn.ts";
+import type { Circuit, PartPlace } from "./circuit.ts";
+import { type Heights, heightsOf } from "./heights.ts";
+import { type PlacedShape, placeSymbol } from "./placeSymbol.ts";
+import { type PagePart, type SheetPage, sheetPage, terminalKey } from "./sheetPage.ts";
+
+/** Two parts whose heights differ by less are equally far up: nothing pulls between them. */
+const LEVEL = 0.002;
+
+/**
+ * The layout question of a page: the parts that may move, and those that stay and are wired to them. Wires point from
+ * feeds towards ground; parts are turned so that their feed side is up.
+ */
+export function arrangeQuestion(circuit: Circuit, page: string, mayMove: ReadonlySet<PartId>): ArrangeQuestion {
+  const sheet = sheetPage(circuit, page, "iec");
+  const heights = heightsOf(circuit);
+  const inside = sheet.wires.flatMap(({ wire, ends: [from, to] }) => {
+    const counts = from && to && from.part !== to.part && (mayMove.has(from.part) || mayMove.has(to.part));
+    return counts ? [{ wire, from, to }] : [];
+  });
+  const wired = new Set(inside.flatMap(({ from, to }) => [from.part, to.part]));
+  const asked = { circuit, sheet, heights };
+  const nodes = sheet.parts.flatMap((part): readonly ArrangeNode[] => {
+    const isFree = mayMove.has(part.part.id);
+    return isFree || wired.has(part.part.id) ? [nodeOf(asked, part, isFree)] : [];
+  });
+  const edges = inside.map(({ wire, from, to }): ArrangeEdge => {
+    const falls = heightOf(heights, from.part) >= heightOf(heights, to.part);
+    const [upper, lower] = falls ? [from, to] : [to, from];
+    return {
+      id: wire.id,
+      from: terminalKey(upper.part, upper.terminal),
+      to: terminalKey(lower.part, lower.terminal),
+      nodes: [upper.part, lower.part],
+    };
+  });
+  return { page, nodes, edges };
+}
+
+function heightOf({ parts }: Heights, part: PartId): number {
+  return parts.get(part) ?? 0.5;
+}
+
+interface Asked {
+  readonly circuit: Circuit;
+  readonly sheet: SheetPage;
+  readonly heights: Heights;
+}
+
+function nodeOf(asked: Asked, { part, kind, rest }: PagePart, isFree: boolean): ArrangeNode {
+  const { circuit, sheet, heights } = asked;
+  const place = circuit.placement.parts[part.id]!;
+  const view = viewOf(kind, part, circuit.nominalVolts);
+  const symbol = kind.symbol(view, rest, "iec");
+  const shape = ({ turn, flip }: Turned): PlacedShape => placeSymbol(symbol, { ...place, turn, flip });
+  const pull = (terminal: string): number | null => pullAt(asked, part.id, terminal);
+  const now = { turn: place.turn ?? 0, flip: place.flip ?? false };
+  const turns = isFree ? turnsFor({ now, shape, pull, joinsOnly: kind.role === "join" }) : ([now] as const);
+  const posed = ({ turn, flip }: Turned): ArrangePose => {
+    const { outline, terminals } = shape({ turn, flip });
+    const ports = Object.entries(terminals).flatMap(([terminal, { x, y, side }]) => {
+      const id = terminalKey(part.id, terminal);
+      return sheet.wiresAt.has(id) ? [{ id, x: x - outline.left, y: y - outline.top, side }] : [];
+    });
+    return { turn, flip, width: outline.right - outline.left, height: outline.bottom - outline.top, ports };
+  };
+  const [first, ...others] = turns;
+  return {
+    id: part.id,
+    place,
+    poses: [posed(first), ...others.map(posed)],
+    order: heights.feeds.has(part.id) ? "first" : heights.grounds.has(part.id) ? "last" : null,
+    isFixed: !isFree,
+  };
+}
+
+/** The mean height of what the wires of a terminal lead to, over that of the part; null where they lead nowhere here. */
+function pullAt({ sheet, heights }: Asked, part: PartId, terminal: string): number | null {
+  const far = (sheet.wiresAt.get(terminalKey(part, terminal)) ?? []).flatMap(({ wire, end }) => {
+    const spot = sheet.spots.get(end === 0 ? wire.to : wire.from);
+    return spot && spot.part !== part ? [heightOf(heights, spot.part)] : [];
+  });
+  if (far.length === 0) return null;
+  const pull = far.reduce((sum, height) => sum + height, 0) / far.length - heightOf(heights, part);
+  return Math.abs(pull) < LEVEL ? 0 : pull;
+}
+
+/** A part's place with the turn of a pose and another corner; what is not so is not written. */
+export function placeIn(place: PartPlace, { turn, flip }: Turned, corner: { readonly x: number; readonly y: number }) {
+  const { turn: _, flip: __, ...rest } = place;
+  return {
+    ...rest,
+    x: corner.x,
+    y: corner.y,
+    ...(turn !== 0 && { turn }),
+    ...(flip && { flip }),
+  } satisfies PartPlace;
+}
