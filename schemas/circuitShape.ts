@@ -148,6 +148,7 @@ const place = z.strictObject({
   y: gridUnits,
   turn: z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]).exactOptional(),
   flip: z.boolean().exactOptional(),
+  pinned: z.literal(true).exactOptional(),
 });
 
 const placement = z.strictObject({

@@ -1,9 +1,9 @@
-import type { Bounds } from "../drawing/measure.ts";
 import type { Spot } from "../drawing/mark.ts";
+import type { Bounds } from "../drawing/measure.ts";
 import type { ArrangeQuestion } from "./arrange.ts";
-import { bendsOf, plainWay, type WayEnd } from "./arrangeWay.ts";
 import type { ArrangeRoom } from "./arrangePlaces.ts";
 import { boxOf, type Spread } from "./arrangeSpread.ts";
+import { bendsOf, plainWay, type WayEnd } from "./arrangeWay.ts";
 
 /** What a layout costs beside its bends and crossings, which count 1 each. */
 const LENGTH = 0.012;
@@ -39,7 +39,10 @@ interface Laid {
 /** The cost of a layout, kept up while parts move: only what a move touches is reckoned anew. */
 export class ArrangeCost {
   readonly spread: Spread[];
-  private readonly edges: readonly { readonly nodes: readonly [number, number]; readonly ports: readonly [string, string] }[];
+  private readonly edges: readonly {
+    readonly nodes: readonly [number, number];
+    readonly ports: readonly [string, string];
+  }[];
   private readonly wires: readonly (readonly number[])[];
   private readonly laid: Laid[];
   private readonly room: ArrangeRoom;
@@ -159,8 +162,7 @@ export class ArrangeCost {
     for (const leg of this.laid[one]!.legs) {
       for (const beside of this.laid[other]!.legs) {
         if (leg.left > beside.right + 1 || beside.left > leg.right + 1) continue;
-        if (leg.top > beside.bottom + 1 || beside.top > leg.bottom + 1)
-          continue;
+        if (leg.top > beside.bottom + 1 || beside.top > leg.bottom + 1) continue;
         if (crosses(leg, beside) || crosses(beside, leg)) sum += 1;
         else if (!areMates && sharesLine(leg, beside)) sum += ALONG_ANOTHER;
       }
@@ -176,7 +178,10 @@ export class ArrangeCost {
     let hits = 0;
     for (const { left, right, top, bottom } of this.laid[wire]!.legs) {
       const isIn =
-        left < box.right + margin && right > box.left - margin && top < box.bottom + margin && bottom > box.top - margin;
+        left < box.right + margin &&
+        right > box.left - margin &&
+        top < box.bottom + margin &&
+        bottom > box.top - margin;
       if (isIn) hits += 1;
     }
     return hits * THROUGH_BODY;

@@ -17,14 +17,13 @@ const COLD = 0.05;
  * 1983): a part is brought into line with one it is wired to, exchanged with another, turned or pushed, and that is kept
  * if wires then bend and cross less, or not much more while it is warm. The same seed gives the same places.
  */
-export function polished(
-  question: ArrangeQuestion,
-  places: Places,
-  room: ArrangeRoom,
-  seed: number,
-): Places | null {
+export function polished(question: ArrangeQuestion, places: Places, room: ArrangeRoom, seed: number): Places | null {
   const free = question.nodes.flatMap((node, index) => (node.isFixed ? [] : [index]));
-  const cost = new ArrangeCost(question, question.nodes.map((node) => spreadAt(node, places)), room);
+  const cost = new ArrangeCost(
+    question,
+    question.nodes.map((node) => spreadAt(node, places)),
+    room,
+  );
   const lots = lotsFrom(seed);
   const tries = TRIES * free.length;
   let now = cost.total();

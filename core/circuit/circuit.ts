@@ -138,6 +138,8 @@ export interface PartPlace {
   /** Quarter turns clockwise. */
   readonly turn?: 0 | 90 | 180 | 270;
   readonly flip?: boolean;
+  /** True where arranging the page leaves it as it stands. */
+  readonly pinned?: true;
 }
 
 /** Where things stand on the pages, apart from what they are. A wire without bends is routed by the program. */

@@ -6,7 +6,11 @@ export interface ElkGraph {
   readonly id: string;
   readonly layoutOptions?: Readonly<Record<string, string>>;
   readonly children?: readonly ElkNode[];
-  readonly edges?: readonly { readonly id: string; readonly sources: readonly string[]; readonly targets: readonly string[] }[];
+  readonly edges?: readonly {
+    readonly id: string;
+    readonly sources: readonly string[];
+    readonly targets: readonly string[];
+  }[];
 }
 interface ElkNode extends ElkGraph {
   readonly width: number;

@@ -35,6 +35,9 @@ export const EDIT_WORDS: Readonly<Record<string, string>> = {
   "thing-unknown": "There is no part, wire or connector {id}.",
   "parts-few": "Choose at least {least} parts that stand on the page.",
   "pages-several": "These stand on several pages: {pages}.",
+  "nothing-to-arrange": "Nothing stands here that could be arranged.",
+  "all-pinned": "All of it is pinned to stay where it is.",
+  "part-pinned": "{part} is pinned to stay where it is.",
   "no-room": "There is no room to spread {what}: move the outermost further apart first.",
   "terminals-lost": "{part} cannot change to {kind}: the wires at {terminals} would have no terminal.",
   "fragment-none": "There are no parts of a drawing to paste.",
@@ -92,6 +95,9 @@ export const EDIT_NAMES = {
   changeLength: (wire: string, length: string) => `make ${wire} ${length} long`,
   changeOhms: (wire: string, ohms: string) => `give ${wire} ${ohms}`,
   alignThings: (parts: string) => `align ${parts}`,
+  arrangeParts: (parts: string) => `arrange ${parts}`,
+  pinParts: (parts: string) => `pin ${parts} in place`,
+  unpinParts: (parts: string) => `take the pin out of ${parts}`,
   distributeThings: (parts: string) => `spread ${parts} evenly`,
   addPart: (part: string) => `draw ${part}`,
   rename: (what: string, id: string) => `rename ${what} to ${id}`,
@@ -165,6 +171,8 @@ export const COMMAND_WORDS: Readonly<Record<string, string>> = {
   "flip-things": "Flip together",
   "align-things": "Align",
   "distribute-things": "Spread evenly",
+  "arrange-parts": "Arrange",
+  "pin-parts": "Stay where it is",
 };
 
 /** Titles of the ready assemblies by id. */

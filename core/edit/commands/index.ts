@@ -4,6 +4,7 @@ import type { Edit } from "../edit.ts";
 import { addAssembly } from "./addAssembly.ts";
 import { addPart } from "./addPart.ts";
 import { alignThings } from "./alignThings.ts";
+import { arrangeParts } from "./arrangeParts.ts";
 import { changeLength } from "./changeLength.ts";
 import { changeOhms } from "./changeOhms.ts";
 import { changeSetting } from "./changeSetting.ts";
@@ -20,6 +21,7 @@ import { movePart } from "./movePart.ts";
 import { moveThings } from "./moveThings.ts";
 import { observeCheck } from "./observeCheck.ts";
 import { paste } from "./paste.ts";
+import { pinParts } from "./pinParts.ts";
 import { plantFault } from "./plantFault.ts";
 import { PRINTED_COMMANDS } from "./printed.ts";
 import { pullApart } from "./pullApart.ts";
@@ -99,6 +101,8 @@ export const COMMANDS = [
   { id: "flip-things", key: null, make: flipThings },
   { id: "align-things", key: null, make: alignThings },
   { id: "distribute-things", key: null, make: distributeThings },
+  { id: "arrange-parts", key: null, make: arrangeParts },
+  { id: "pin-parts", key: null, make: pinParts },
   ...WIRING_COMMANDS,
   ...PRINTED_COMMANDS,
 ] as const satisfies readonly Command[];

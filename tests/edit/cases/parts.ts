@@ -1,4 +1,5 @@
 import { benchFor } from "../../../core/edit/bench.ts";
+import { pinParts } from "../../../core/edit/commands/pinParts.ts";
 import { plantFault } from "../../../core/edit/commands/plantFault.ts";
 import { copied } from "../../../core/edit/fragment.ts";
 import { afterAll, ROW, SMALL, VENTS } from "../given.ts";
@@ -15,6 +16,8 @@ const low = benchFor({
   ...SMALL,
   placement: { ...SMALL.placement, parts: { ...SMALL.placement.parts, L1: { page: "p1", x: 80, y: 82 } } },
 });
+
+const pinned = afterAll(SMALL, (bench) => pinParts(bench, ["M1"], true));
 
 /** Commands that draw parts and change what is selected. */
 export const PART_CASES = {
@@ -252,6 +255,34 @@ export const PART_CASES = {
       ["not-placed", row, ["M1", "F1", "S1"], "across"],
       ["pages-several", small, ["M1", "L2", "F1"], "across"],
       ["no-room", small, ["F1", "X2", "S1"], "down"],
+    ],
+  },
+  "arrange-parts": {
+    good: [
+      [small, { M1: { ...SMALL.placement.parts.M1!, x: SMALL.placement.parts.M1!.x + 1 } }],
+      [small, { M1: { ...SMALL.placement.parts.M1!, turn: 180 }, F1: SMALL.placement.parts.F1! }],
+    ],
+    bad: [
+      ["nothing-chosen", small, {}],
+      ["part-unknown", small, { M99: SMALL.placement.parts.M1! }],
+      ["not-placed", row, { M1: { page: "p1", x: 1, y: 1 } }],
+      ["part-pinned", pinned, { M1: { ...SMALL.placement.parts.M1!, x: 9 } }],
+      ["page-unknown", small, { M1: { ...SMALL.placement.parts.M1!, page: "p9" } }],
+      ["off-the-page", small, { M1: { ...SMALL.placement.parts.M1!, x: -4 } }],
+      ["already-so", small, { M1: SMALL.placement.parts.M1! }],
+    ],
+  },
+  "pin-parts": {
+    good: [
+      [small, ["M1", "F1"], true],
+      [pinned, ["M1", "F1"], false],
+    ],
+    bad: [
+      ["nothing-chosen", small, [], true],
+      ["part-unknown", small, ["M99"], true],
+      ["not-placed", row, ["M1"], true],
+      ["already-so", pinned, ["M1"], true],
+      ["already-so", small, ["M1"], false],
     ],
   },
 } as const satisfies SomeCases;

@@ -1,0 +1,69 @@
+import type { PartId } from "../base/ids.ts";
+import { type Outcome, ok, refuse } from "../base/outcome.ts";
+import type { Circuit } from "../circuit/circuit.ts";
+import { sheetArea } from "../circuit/sheetArea.ts";
+import { sheetPage } from "../circuit/sheetPage.ts";
+import { overlaps } from "../circuit/sheetRoom.ts";
+import { compareTidiness, sumOf, type Tidiness, tidinessOf } from "../circuit/tidiness.ts";
+import type { Bench } from "./bench.ts";
+import { type ArrangedPlaces, arrangeParts } from "./commands/arrangeParts.ts";
+import { apply } from "./edit.ts";
+
+/** What is arranged: all of a page, what is chosen, or what lies on other parts or off the room for the drawing. */
+export type ArrangeWhat = "page" | "chosen" | "crowded";
+
+/**
+ * The parts of a page that arranging may move; those pinned stay. Refuses `nothing-to-arrange` where there are none, and
+ * `all-pinned` where all of them are pinned.
+ */
+export function partsToArrange(
+  circuit: Circuit,
+  page: string,
+  what: ArrangeWhat,
+  chosen: readonly PartId[],
+): Outcome<readonly PartId[]> {
+  const wanted = what === "crowded" ? crowdedParts(circuit, page) : standingOn(circuit, page);
+  const asked = what === "chosen" ? wanted.filter((id) => chosen.includes(id)) : wanted;
+  if (asked.length === 0) return refuse("nothing-to-arrange");
+  const free = asked.filter((id) => circuit.placement.parts[id]?.pinned !== true);
+  return free.length === 0 ? refuse("all-pinned") : ok(free);
+}
+
+function standingOn(circuit: Circuit, page: string): readonly PartId[] {
+  return sheetPage(circuit, page, "iec").parts.map(({ part }) => part.id);
+}
+
+/** Parts that lie on a part drawn before them, or reach out of the room for the drawing, as pasted ones often do. */
+export function crowdedParts(circuit: Circuit, id: string): readonly PartId[] {
+  const page = circuit.pages.find((each) => each.id === id);
+  if (!page) return [];
+  const { drawing } = sheetArea(page);
+  const boxes = sheetPage(circuit, id, "iec").parts.map(({ part, placed, rest }) => {
+    return { id: part.id, box: placed(rest).outline };
+  });
+  return boxes.flatMap(({ id: part, box }, index) => {
+    const isOut =
+      box.left < drawing.left || box.top < drawing.top || box.right > drawing.right || box.bottom > drawing.bottom;
+    return isOut || boxes.slice(0, index).some((other) => overlaps(other.box, box)) ? [part] : [];
+  });
+}
+
+/** A layout held against the drawing as it stands. */
+export interface Compared {
+  readonly before: Tidiness;
+  readonly after: Tidiness;
+  /** True where fewer wires are broken, or as many and fewer crossings and bends together. */
+  readonly isBetter: boolean;
+}
+
+/** The figures of a page before and after parts come to new places. Refuses as `arrangeParts` does. */
+export function comparedWith(bench: Bench, page: string, places: ArrangedPlaces): Outcome<Compared> {
+  const edit = arrangeParts(bench, places);
+  if (!edit.ok) return edit;
+  const applied = apply(bench, edit.value);
+  if (!applied.ok) return applied;
+  const before = tidinessOf(bench.circuit, page);
+  const after = tidinessOf(applied.value.bench.circuit, page);
+  const isLess = after.broken < before.broken || sumOf(after) < sumOf(before);
+  return ok({ before, after, isBetter: isLess && compareTidiness(after, before) < 0 });
+}
