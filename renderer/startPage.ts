@@ -1,4 +1,6 @@
+import { startDrafting } from "./arrange/drafting.ts";
 import type { Host } from "./host/host.ts";
+import { arrangingReaction } from "./state/arranging.ts";
 import { askingReaction } from "./state/asking.ts";
 import { type Autosave, autosave } from "./state/autosave.ts";
 import { begin } from "./state/begin.ts";
@@ -27,6 +29,7 @@ export function startPage(host: Host): AppStore {
     ),
     askingReaction(asker),
     picturingReaction(host, drawer),
+    arrangingReaction(startDrafting),
   ]);
   dark.addEventListener("change", ({ matches }) =>
     store.dispatch({ do: "system-theme", theme: matches ? "dark" : "light" }),

@@ -26,8 +26,6 @@ export interface ArrangeNode {
   readonly place: PartPlace;
   /** The turns it may have, the best for feeds above and grounds below first. */
   readonly poses: readonly [ArrangePose, ...ArrangePose[]];
-  /** Where feeds come first and grounds last, null for what stands between. */
-  readonly order: "first" | "last" | null;
   readonly isFixed: boolean;
 }
 

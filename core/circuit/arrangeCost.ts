@@ -1,6 +1,7 @@
+import { remember } from "../base/memo.ts";
 import type { Spot } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
-import type { ArrangeQuestion } from "./arrange.ts";
+import type { ArrangePort, ArrangePose, ArrangeQuestion } from "./arrange.ts";
 import type { ArrangeRoom } from "./arrangePlaces.ts";
 import { boxOf, type Spread } from "./arrangeSpread.ts";
 import { bendsOf, plainWay, type WayEnd } from "./arrangeWay.ts";
@@ -46,6 +47,8 @@ export class ArrangeCost {
   private readonly wires: readonly (readonly number[])[];
   private readonly laid: Laid[];
   private readonly room: ArrangeRoom;
+  /** 1 for each pair of wires that share a terminal. */
+  private readonly areMates: Uint8Array;
   /** Cost of each wire by itself, of each pair of wires, of each pair of bodies, each wire with each body. */
   private sum = 0;
 
@@ -60,6 +63,10 @@ export class ArrangeCost {
     this.wires = nodes.map((_, index) =>
       this.edges.flatMap((edge, wire) => (edge.nodes.includes(index) ? [wire] : [])),
     );
+    this.areMates = Uint8Array.from({ length: edges.length ** 2 }, (_, pair) => {
+      const [one, other] = [this.edges[Math.floor(pair / edges.length)]!, this.edges[pair % edges.length]!];
+      return one.ports.some((port) => other.ports.includes(port)) ? 1 : 0;
+    });
     this.laid = this.edges.map((_, wire) => this.lay(wire));
     this.sum = this.whole();
   }
@@ -105,7 +112,7 @@ export class ArrangeCost {
   private end(wire: number, which: 0 | 1): WayEnd {
     const { nodes, ports } = this.edges[wire]!;
     const { pose, x, y } = this.spread[nodes[which]]!;
-    const port = pose.ports.find(({ id }) => id === ports[which])!;
+    const port = portOf(pose, ports[which]);
     return { x: x + port.x, y: y + port.y, side: port.side };
   }
 
@@ -156,8 +163,7 @@ export class ArrangeCost {
   }
 
   private ofWires(one: number, other: number): number {
-    const [a, b] = [this.edges[one]!, this.edges[other]!];
-    const areMates = a.ports.some((port) => b.ports.includes(port));
+    const areMates = this.areMates[one * this.edges.length + other] === 1;
     let sum = 0;
     for (const leg of this.laid[one]!.legs) {
       for (const beside of this.laid[other]!.legs) {
@@ -204,6 +210,14 @@ export class ArrangeCost {
     const [a, b] = [this.spread[one]!, this.spread[other]!];
     return a.node.isFixed && b.node.isFixed ? 0 : nearness(boxOf(a), boxOf(b));
   }
+}
+
+const portsById = remember((pose: ArrangePose) => new Map(pose.ports.map((port) => [port.id, port])));
+
+function portOf(pose: ArrangePose, id: string): ArrangePort {
+  const port = portsById(pose).get(id);
+  if (!port) throw new Error(`broken invariant: a wire ends on ${id}, which its part does not have`);
+  return port;
 }
 
 function nearness(one: Bounds, other: Bounds): number {

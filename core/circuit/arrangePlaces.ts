@@ -3,7 +3,7 @@ import type { GridUnits } from "../base/units.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import type { ArrangeAnswer, ArrangeNode, ArrangeQuestion } from "./arrange.ts";
 import { placeIn } from "./arrangeQuestion.ts";
-import { boxOf, type Spread } from "./arrangeSpread.ts";
+import { boxOf, poseOf, type Spread } from "./arrangeSpread.ts";
 import type { Circuit, Page, PartPlace } from "./circuit.ts";
 import { sheetArea } from "./sheetArea.ts";
 import { sheetPage } from "./sheetPage.ts";
@@ -44,6 +44,12 @@ export function arrangeRoom(circuit: Circuit, page: Page, question: ArrangeQuest
 export function answeredPlaces({ nodes }: ArrangeQuestion, answer: ArrangeAnswer, room: ArrangeRoom): Places | null {
   const corners = setOnPage(nodes, answer, room.area);
   const wanted = nodes.map((node) => ({ node, pose: node.poses[0], ...(corners.get(node.id) ?? node.place) }));
+  return clearPlaces(wanted, room);
+}
+
+/** The places where the parts stand now, cleared of each other; null where the page has no room for them. */
+export function presentPlaces({ nodes }: ArrangeQuestion, room: ArrangeRoom): Places | null {
+  const wanted = nodes.map((node) => ({ node, pose: poseOf(node, node.place), x: node.place.x, y: node.place.y }));
   return clearPlaces(wanted, room);
 }
 

@@ -2,7 +2,7 @@ import { type Lots, lotsFrom } from "../base/seed.ts";
 import type { ArrangeNode, ArrangeQuestion } from "./arrange.ts";
 import { ArrangeCost } from "./arrangeCost.ts";
 import { type ArrangeRoom, clearPlaces, type Places } from "./arrangePlaces.ts";
-import type { Spread } from "./arrangeSpread.ts";
+import { poseOf, type Spread } from "./arrangeSpread.ts";
 
 /** Most parts that move as one branch. */
 const BRANCH = 5;
@@ -52,9 +52,8 @@ export function polished(question: ArrangeQuestion, places: Places, room: Arrang
 }
 
 function spreadAt(node: ArrangeNode, places: Places): Spread {
-  const { x, y, turn = 0, flip = false } = places.get(node.id) ?? node.place;
-  const pose = node.poses.find((each) => each.turn === turn && each.flip === flip) ?? node.poses[0];
-  return { node, pose, x, y };
+  const place = places.get(node.id) ?? node.place;
+  return { node, pose: poseOf(node, place), x: place.x, y: place.y };
 }
 
 interface Moved {

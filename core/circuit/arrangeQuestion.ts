@@ -3,7 +3,7 @@ import { viewOf } from "../parts/view.ts";
 import type { ArrangeEdge, ArrangeNode, ArrangePose, ArrangeQuestion } from "./arrange.ts";
 import { type Turned, turnsFor } from "./arrangeTurn.ts";
 import type { Circuit, PartPlace } from "./circuit.ts";
-import { type Heights, heightsOf } from "./heights.ts";
+import { heightsOf } from "./heights.ts";
 import { type PlacedShape, placeSymbol } from "./placeSymbol.ts";
 import { type PagePart, type SheetPage, sheetPage, terminalKey } from "./sheetPage.ts";
 
@@ -40,8 +40,11 @@ export function arrangeQuestion(circuit: Circuit, page: string, mayMove: Readonl
   return { page, nodes, edges };
 }
 
-function heightOf({ parts }: Heights, part: PartId): number {
-  return parts.get(part) ?? 0.5;
+type Heights = ReadonlyMap<PartId, number>;
+
+/** A part whose wires lead nowhere could stand anywhere. */
+function heightOf(heights: Heights, part: PartId): number {
+  return heights.get(part) ?? 0.5;
 }
 
 interface Asked {
@@ -51,7 +54,7 @@ interface Asked {
 }
 
 function nodeOf(asked: Asked, { part, kind, rest }: PagePart, isFree: boolean): ArrangeNode {
-  const { circuit, sheet, heights } = asked;
+  const { circuit, sheet } = asked;
   const place = circuit.placement.parts[part.id]!;
   const view = viewOf(kind, part, circuit.nominalVolts);
   const symbol = kind.symbol(view, rest, "iec");
@@ -72,7 +75,6 @@ function nodeOf(asked: Asked, { part, kind, rest }: PagePart, isFree: boolean): 
     id: part.id,
     place,
     poses: [posed(first), ...others.map(posed)],
-    order: heights.feeds.has(part.id) ? "first" : heights.grounds.has(part.id) ? "last" : null,
     isFixed: !isFree,
   };
 }

@@ -1,6 +1,7 @@
 import type { GridUnits } from "../base/units.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import type { ArrangeNode, ArrangePose } from "./arrange.ts";
+import type { PartPlace } from "./circuit.ts";
 
 /** A part while it is being pushed about. */
 export interface Spread {
@@ -13,4 +14,9 @@ export interface Spread {
 /** Its outline on the page. */
 export function boxOf({ pose, x, y }: Spread): Bounds {
   return { left: x, top: y, right: x + pose.width, bottom: y + pose.height };
+}
+
+/** The pose of a part in a place; its best where the place has a turn that is none of its poses. */
+export function poseOf({ poses }: ArrangeNode, { turn = 0, flip = false }: PartPlace): ArrangePose {
+  return poses.find((each) => each.turn === turn && each.flip === flip) ?? poses[0];
 }

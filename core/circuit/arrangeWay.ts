@@ -19,6 +19,7 @@ const STUB = 2;
 export function plainWay(from: WayEnd, to: WayEnd, aside: number): readonly Spot[] {
   const start = { x: from.x + DX[from.side] * STUB, y: from.y + DY[from.side] * STUB };
   const end = { x: to.x + DX[to.side] * STUB, y: to.y + DY[to.side] * STUB };
+  const isInLine = from.x === to.x || from.y === to.y;
   const middle = { x: between(start.x, end.x, aside), y: between(start.y, end.y, aside) };
   const inner: readonly (readonly Spot[])[] = [
     [start, { x: start.x, y: end.y }, end],
@@ -34,6 +35,8 @@ export function plainWay(from: WayEnd, to: WayEnd, aside: number): readonly Spot
     if (cost >= least) continue;
     least = cost;
     best = way;
+    // Nothing between two terminals that are not in line has fewer bends.
+    if (cost <= (isInLine ? 0 : 1)) break;
   }
   return best;
 }

@@ -1,10 +1,10 @@
-import type { PartId, PointId } from "../base/ids.ts";
+import type { PartId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import { viewOf } from "../parts/view.ts";
 import type { Circuit } from "./circuit.ts";
 import { placeOf } from "./nets.ts";
-import { terminalPoint, terminalsOf, wireSideOf } from "./points.ts";
+import { terminalPoint, terminalsOf } from "./points.ts";
 import { Sets } from "./sets.ts";
 
 /** Times that each place takes the mean of its neighbours: enough for the longest chains of the samples to settle. */
@@ -12,23 +12,12 @@ const SWEEPS = 400;
 /** Weight of the pull towards ground at every place, so that what hangs from one side only still falls away from it. */
 const LEAK = 0.004;
 
-/** How far up a drawing things belong: 1 at a feed, 0 at ground, what lies between them in between. */
-export interface Heights {
-  /** By the point where a wire ends, or by the terminal. */
-  readonly points: ReadonlyMap<PointId, number>;
-  /** A part with a feed terminal stands with the feeds; any other at the mean of its terminals. */
-  readonly parts: ReadonlyMap<PartId, number>;
-  /** Parts that feed the circuit, and those that lie at a body: 1 and 0 by agreement, not by what is around them. */
-  readonly feeds: ReadonlySet<PartId>;
-  readonly grounds: ReadonlySet<PartId>;
-}
-
 /**
- * The heights of a circuit: every wire, contact, conductor and load is taken for one equal resistor between the feeds
+ * How far up a drawing each part belongs: 1 with the feeds, 0 with the grounds. Every wire, contact, conductor and load is taken for one equal resistor between the feeds
  * and ground, all switches closed, and each place gets the volts it would have (Tutte, "How to Draw a Graph", 1963, in
- * one direction alone). Placement and colours do not matter.
+ * one direction alone); a part stands at the mean of its terminals.
  */
-export const heightsOf = remember((circuit: Circuit): Heights => {
+export const heightsOf = remember((circuit: Circuit): ReadonlyMap<PartId, number> => {
   const sets = new Sets();
   for (const { id, cavities = {} } of circuit.connectors) {
     for (const [cavity, carries] of Object.entries(cavities)) sets.merge(carries, `${id}-${cavity}`);
@@ -55,21 +44,16 @@ export const heightsOf = remember((circuit: Circuit): Heights => {
     links.map(([a, b]) => [sets.of(a), sets.of(b)] as const),
     new Map([...fixed].map(([end, height]) => [sets.of(end), height])),
   );
-  const points = new Map<PointId, number>();
   const parts = new Map<PartId, number>();
   for (const part of circuit.parts) {
     const heights = terminalsOf(circuit, part).flatMap((terminal) => {
       const point = terminalPoint(part, terminal);
-      const height = settled.get(sets.of(point));
-      if (height === undefined) return [];
-      points.set(point, height);
-      points.set(wireSideOf(circuit, point), height);
-      return [height];
+      return settled.get(sets.of(point)) ?? [];
     });
     if (feeds.has(part.id) || grounds.has(part.id)) parts.set(part.id, feeds.has(part.id) ? 1 : 0);
     else if (heights.length > 0) parts.set(part.id, heights.reduce((sum, height) => sum + height, 0) / heights.length);
   }
-  return { points, parts, feeds, grounds };
+  return parts;
 });
 
 function settle(links: readonly (readonly [string, string])[], fixed: ReadonlyMap<string, number>) {

@@ -1,5 +1,8 @@
 import type { PartId } from "../base/ids.ts";
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
+import type { ArrangeAnswer, ArrangeQuestion } from "../circuit/arrange.ts";
+import { answeredPlaces, arrangeRoom, presentPlaces } from "../circuit/arrangePlaces.ts";
+import { polished } from "../circuit/arrangePolish.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { sheetArea } from "../circuit/sheetArea.ts";
 import { sheetPage } from "../circuit/sheetPage.ts";
@@ -66,4 +69,37 @@ export function comparedWith(bench: Bench, page: string, places: ArrangedPlaces)
   const after = tidinessOf(applied.value.bench.circuit, page);
   const isLess = after.broken < before.broken || sumOf(after) < sumOf(before);
   return ok({ before, after, isBetter: isLess && compareTidiness(after, before) < 0 });
+}
+
+/** One try at a layout: where the parts came to stand, and how the page compares with how it was. */
+export interface Attempt {
+  readonly places: ArrangedPlaces;
+  readonly compared: Compared;
+}
+
+/**
+ * A layout straightened, set on the page and measured as it would be drawn; without an answer, the page as it stands
+ * straightened. Null where the page has no room for the parts, or nothing came to stand anywhere else.
+ */
+export function attemptFrom(bench: Bench, question: ArrangeQuestion, answer: ArrangeAnswer | null): Attempt | null {
+  const page = bench.circuit.pages.find(({ id }) => id === question.page);
+  if (!page) return null;
+  const room = arrangeRoom(bench.circuit, page, question);
+  const laid = answer ? answeredPlaces(question, answer, room) : presentPlaces(question, room);
+  const straight = laid && polished(question, laid, room, SEED);
+  const attempts = [straight, laid].flatMap((each): readonly Attempt[] => {
+    const places = each && Object.fromEntries(each);
+    const compared = places && comparedWith(bench, page.id, places);
+    return places && compared?.ok ? [{ places, compared: compared.value }] : [];
+  });
+  return bestOf(attempts);
+}
+
+/** The same page gives the same layout each time. */
+const SEED = 1;
+
+/** The tidiest of some attempts; null where there are none. */
+export function bestOf(attempts: readonly Attempt[]): Attempt | null {
+  const ranked = [...attempts].sort((a, b) => compareTidiness(a.compared.after, b.compared.after));
+  return ranked[0] ?? null;
 }

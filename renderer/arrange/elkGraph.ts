@@ -25,17 +25,33 @@ interface ElkNode extends ElkGraph {
   }[];
 }
 
-/** One way of laying a page out: the library's options beside those that all ways share. */
-export type Way = Readonly<Record<string, string>>;
+/** Options of the library by name. */
+export type ElkOptions = Readonly<Record<string, string>>;
+
+/** Ways of laying a page out that are tried one after the other: which is best shows only once the wires are laid. */
+export const WAYS: readonly ElkOptions[] = [
+  {
+    "elk.layered.layering.strategy": "LONGEST_PATH",
+    "elk.layered.nodePlacement.strategy": "BRANDES_KOEPF",
+  },
+  {
+    "elk.layered.layering.strategy": "NETWORK_SIMPLEX",
+    "elk.layered.nodePlacement.strategy": "NETWORK_SIMPLEX",
+  },
+];
 
 const SIDES: Readonly<Record<Side, string>> = { up: "NORTH", down: "SOUTH", left: "WEST", right: "EAST" };
 
 /** From feed to ground downwards, terminals where the symbols have them, wires at right angles; lengths in grid units. */
-const ALWAYS: Way = {
+const ALWAYS: ElkOptions = {
   "elk.algorithm": "layered",
   "elk.direction": "DOWN",
   "elk.edgeRouting": "ORTHOGONAL",
   "elk.padding": "[top=0,left=0,bottom=0,right=0]",
+  "elk.layered.thoroughness": "20",
+  "elk.layered.nodePlacement.favorStraightEdges": "true",
+  "elk.spacing.nodeNode": "6",
+  "elk.layered.spacing.nodeNodeBetweenLayers": "8",
   "elk.spacing.edgeEdge": "2",
   "elk.spacing.edgeNode": "3",
   "elk.layered.spacing.edgeEdgeBetweenLayers": "2",
@@ -43,24 +59,23 @@ const ALWAYS: Way = {
   "elk.spacing.componentComponent": "10",
 };
 
-/** A question in the library's form. */
-export function elkGraph({ nodes, edges }: ArrangeQuestion, way: Way): ElkGraph {
-  const { grounds, ...options } = way;
+/** A question in the library's form, to be laid out in one of the ways. */
+export function elkGraph({ nodes, edges }: ArrangeQuestion, way: ElkOptions): ElkGraph {
   return {
     id: "page",
-    layoutOptions: { ...ALWAYS, ...options },
-    children: nodes.map((node) => elkNode(node, grounds === "last")),
+    layoutOptions: { ...ALWAYS, ...way },
+    children: nodes.map(elkNode),
     edges: edges.map(({ id, from, to }) => ({ id, sources: [from], targets: [to] })),
   };
 }
 
-function elkNode({ id, poses: [{ width, height, ports }], order }: ArrangeNode, isGroundLast: boolean): ElkNode {
-  const layer = order === "first" && isGroundLast ? "FIRST" : order === "last" && isGroundLast ? "LAST" : "NONE";
+/** Feeds come above and grounds below since wires point downwards: a fixed first layer is refused where feeds are in series. */
+function elkNode({ id, poses: [{ width, height, ports }] }: ArrangeNode): ElkNode {
   return {
     id,
     width,
     height,
-    layoutOptions: { "elk.portConstraints": "FIXED_POS", "elk.layered.layering.layerConstraint": layer },
+    layoutOptions: { "elk.portConstraints": "FIXED_POS" },
     ports: ports.map(({ id: port, x, y, side }) => ({
       id: port,
       x,

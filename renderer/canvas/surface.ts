@@ -18,6 +18,7 @@ import { SHEET_FONT } from "./paintOn.ts";
 import { paintPapers } from "./paintPapers.ts";
 import { paintDesk, paperOf } from "./paperEdge.ts";
 import { paintFrame, paintPen } from "./penPaint.ts";
+import { paintPins } from "./pins.ts";
 import { spotOf } from "./places.ts";
 import { paintPreview, type ThrowPreview } from "./preview.ts";
 import { paintPrinted } from "./printedMark.ts";
@@ -304,6 +305,7 @@ export class SheetSurface {
       circuit,
       faults.map(({ target }) => target),
     );
+    paintPins(ground, circuit, this.shown.page);
     paintKnots(ground, knots);
     if (this.showsFocus && selection) paintFocus(ground, selection);
     paintPrinted(ground, circuit, this.shown.page, selection);

@@ -111,6 +111,11 @@ export function useCalls(
       },
       onKey: (key) => {
         const state = getState();
+        if (key === "arrange") {
+          const hasParts = chosenNow(state).some(({ is }) => is === "part");
+          dispatch({ do: "arrange", what: hasParts ? "chosen" : "page" });
+          return true;
+        }
         const bench = benchOf(state);
         const command = bench && keyCommand(key, bench, chosenNow(state));
         if (command) make(command);

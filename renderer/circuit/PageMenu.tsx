@@ -1,10 +1,12 @@
 import { useState } from "react";
 import type { Page } from "../../core/circuit/circuit.ts";
+import { type ArrangeWhat, crowdedParts } from "../../core/edit/arranging.ts";
 import { removePage } from "../../core/edit/commands/removePage.ts";
 import { reorderPage } from "../../core/edit/commands/reorderPage.ts";
-import { useApp } from "../state/AppContext.tsx";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { circuitNow } from "../state/views.ts";
+import { counted } from "../words/figures.ts";
 import { standingOn } from "./pages.ts";
 import { RemovePage } from "./RemovePage.tsx";
 import { ActList, type RowAct } from "./RowMenu.tsx";
@@ -18,6 +20,7 @@ interface Shown {
 /** What can be done with the page of a tab. Before a page goes on which parts stand, it asks where they are to go. */
 export function PageMenu({ page, rename, close }: Shown) {
   const make = useMake();
+  const { dispatch } = useAppStore();
   const circuit = useApp(circuitNow);
   const [isGoing, setIsGoing] = useState(false);
   if (!circuit) return null;
@@ -36,8 +39,28 @@ export function PageMenu({ page, rename, close }: Shown) {
     close();
     make((bench) => removePage(bench, id));
   };
+  const arrange = (what: ArrangeWhat) => (): void => {
+    close();
+    dispatch({ do: "arrange", what });
+  };
+  const crowded = crowdedParts(circuit, id).length;
   const acts: readonly RowAct[] = [
     { icon: "rename", words: "Rename", act: rename },
+    {
+      icon: "arrange",
+      words: "Arrange the page",
+      act: arrange("page"),
+      isOff: standingOn(circuit, id).length === 0 ? "Nothing stands on it" : undefined,
+    },
+    ...(crowded === 0
+      ? []
+      : [
+          {
+            icon: "arrange",
+            words: `Arrange ${counted(crowded, "part")} out of place`,
+            act: arrange("crowded"),
+          } as const,
+        ]),
     { icon: "back", words: "Move left", act: move(at - 1), isOff: at === 0 ? "It is the first" : undefined },
     { icon: "onward", words: "Move right", act: move(at + 1), isOff: at === last ? "It is the last" : undefined },
     { icon: "bin", words: "Delete", act: remove, isOff: last === 0 ? "It is the only page" : undefined },

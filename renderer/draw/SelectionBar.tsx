@@ -2,6 +2,7 @@ import { alignThings, type Line } from "../../core/edit/commands/alignThings.ts"
 import { distributeThings } from "../../core/edit/commands/distributeThings.ts";
 import { duplicateThings } from "../../core/edit/commands/duplicateThings.ts";
 import { flipThings } from "../../core/edit/commands/flipThings.ts";
+import { pinParts } from "../../core/edit/commands/pinParts.ts";
 import { removeThings } from "../../core/edit/commands/removeThings.ts";
 import { turnThings } from "../../core/edit/commands/turnThings.ts";
 import { keyOf } from "../keys/rows.ts";
@@ -9,11 +10,12 @@ import { Icon } from "../panels/Icon.tsx";
 import { Popover } from "../panels/Popover.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
-import { chosenNow } from "../state/views.ts";
+import { chosenNow, circuitNow } from "../state/views.ts";
 import { counted } from "../words/figures.ts";
 
 /** How far to the right a double stands at least, grid units. */
 const OFF = 4;
+const PIN = "Stay where it is when the page is arranged";
 const LINES: readonly (readonly [Line, string])[] = [
   ["left", "Left edges"],
   ["middle-across", "Middles over each other"],
@@ -29,6 +31,7 @@ export function SelectionBar() {
   const { dispatch } = useAppStore();
   const chosen = useApp(chosenNow);
   const parts = chosen.flatMap(({ is, id }) => (is === "part" ? [id] : []));
+  const arePinned = useApp((state) => parts.every((id) => circuitNow(state)?.placement.parts[id]?.pinned === true));
   const wires = chosen.filter(({ is }) => is === "wire").length;
   if (parts.length + wires === 0) return null;
   const [only] = parts;
@@ -93,6 +96,21 @@ export function SelectionBar() {
           )}
         </Popover>
       )}
+      {parts.length > 0 && (
+        <Act name="arrange" words="Arrange (A)" onClick={() => dispatch({ do: "arrange", what: "chosen" })} />
+      )}
+      {parts.length > 0 && (
+        <button
+          type="button"
+          className="icon-button is-small"
+          aria-pressed={arePinned}
+          aria-label={PIN}
+          title={PIN}
+          onClick={() => make((bench) => pinParts(bench, parts, !arePinned))}
+        >
+          <Icon name="pin" size={16} />
+        </button>
+      )}
       <Act
         name="bin"
         words={`Delete (${keyOf("remove")})`}
@@ -110,7 +128,7 @@ export function SelectionBar() {
 }
 
 interface Acting {
-  readonly name: "turn" | "flip" | "copy" | "bin";
+  readonly name: "turn" | "flip" | "copy" | "arrange" | "bin";
   readonly words: string;
   readonly onClick: () => void;
 }

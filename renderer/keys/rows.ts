@@ -94,6 +94,13 @@ export const KEY_ROWS = [
     words: "Duplicate",
     commands: ["duplicate-things"],
   },
+  {
+    id: "arrange",
+    place: "drawing",
+    keys: ["A"],
+    words: "Arrange what is chosen, or else the whole page",
+    commands: ["arrange-parts"],
+  },
   { id: "copy", place: "drawing", keys: ["Ctrl+C"], words: "Copy" },
   { id: "cut", place: "drawing", keys: ["Ctrl+X"], words: "Cut" },
   { id: "paste", place: "drawing", keys: ["Ctrl+V"], words: "Paste", commands: ["paste"] },

@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef } from "react";
+import { Arranging } from "../arrange/Arranging.tsx";
 import { SheetCanvas } from "../canvas/SheetCanvas.tsx";
 import { EmptyPage } from "../draw/EmptyPage.tsx";
 import { SelectionBar } from "../draw/SelectionBar.tsx";
@@ -52,6 +53,7 @@ function Drawing() {
           <SelectionBar />
           <SheetSwitch />
         </div>
+        <Arranging />
       </main>
       <SidePanel />
       <ControlsStrip />

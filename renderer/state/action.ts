@@ -1,6 +1,8 @@
 import type { ControlKey } from "../../core/base/ids.ts";
 import type { Outcome } from "../../core/base/outcome.ts";
+import type { ArrangeWhat } from "../../core/edit/arranging.ts";
 import type { Bench } from "../../core/edit/bench.ts";
+import type { ArrangedPlaces } from "../../core/edit/commands/arrangeParts.ts";
 import type { Edit } from "../../core/edit/edit.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
@@ -17,6 +19,8 @@ export type BenchAction =
   /** Brackets a drag: what is made in between is one step, or none when it is abandoned. */
   | { readonly do: "begin-drag" | "keep-drag" | "cancel-drag" }
   | { readonly do: "undo" | "redo" }
+  /** Takes an arrangement that was left because it is no better. */
+  | { readonly do: "take-arranged"; readonly places: ArrangedPlaces }
   /** A throw that stays: of a spring-back position, pinned. */
   | { readonly do: "throw"; readonly control: ControlKey; readonly position: string }
   /** A finger or key holds a control in a spring-back position, until it lets go or pins it. */
@@ -51,6 +55,11 @@ export type WindowAction =
   /** Shows what printed pages are in files, to be put under the drawing. */
   | { readonly do: "bring-in"; readonly files: readonly File[] }
   | { readonly do: "close-bring-in" }
+  /** Lays parts of the page shown out anew, or gives that up. */
+  | { readonly do: "arrange"; readonly what: ArrangeWhat }
+  | { readonly do: "cancel-arrange" }
+  /** Which attempt is under way; null for none. */
+  | { readonly do: "arranging"; readonly attempt: number | null }
   | { readonly do: "tell"; readonly notice: Omit<Notice, "id"> }
   | { readonly do: "put-away"; readonly notice: number };
 

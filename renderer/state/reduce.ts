@@ -31,6 +31,11 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, isShowingKeys: true };
     case "close-keys":
       return { ...state, isShowingKeys: false };
+    case "arrange":
+    case "cancel-arrange":
+      return state;
+    case "arranging":
+      return { ...state, arranging: action.attempt };
     case "tell":
       return told(state, action.notice);
     case "put-away":
@@ -56,6 +61,7 @@ const BENCH: Readonly<Record<BenchAction["do"], true>> = {
   "cancel-drag": true,
   undo: true,
   redo: true,
+  "take-arranged": true,
   throw: true,
   hold: true,
   "let-go": true,

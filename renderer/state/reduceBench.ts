@@ -1,5 +1,6 @@
 import type { Outcome, Refusal } from "../../core/base/outcome.ts";
 import { printedSpot, underlayAt } from "../../core/circuit/underlays.ts";
+import { arrangeParts } from "../../core/edit/commands/arrangeParts.ts";
 import { letGo } from "../../core/edit/commands/letGo.ts";
 import { positionNow, throwControl } from "../../core/edit/commands/throwControl.ts";
 import { cancel, type Desk, keep, mark, perform, redo, undo } from "../../core/edit/history.ts";
@@ -23,6 +24,8 @@ function answered(open: Open, action: BenchAction): Answered {
   switch (action.do) {
     case "make":
       return made(open, action.command, action.group ?? null);
+    case "take-arranged":
+      return made(open, (bench) => arrangeParts(bench, action.places), null);
     case "begin-drag":
       return fine({ ...open, desk: mark(open.desk) });
     case "keep-drag":
@@ -129,7 +132,7 @@ function lately({ recent }: Open, control: string): readonly string[] {
 
 type Sight = Exclude<
   BenchAction,
-  Throw | { do: "make" | "undo" | "redo" | "begin-drag" | "keep-drag" | "cancel-drag" }
+  Throw | { do: "make" | "take-arranged" | "undo" | "redo" | "begin-drag" | "keep-drag" | "cancel-drag" }
 >;
 
 function seen(open: Open, action: Sight): Open {

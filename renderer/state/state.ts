@@ -3,6 +3,7 @@ import type { PositionTable } from "../../core/diagnose/positionTable.ts";
 import type { PaperSpot } from "../../core/drawing/paint.ts";
 import type { Quad } from "../../core/drawing/projection.ts";
 import type { Bench } from "../../core/edit/bench.ts";
+import type { ArrangedPlaces } from "../../core/edit/commands/arrangeParts.ts";
 import type { Desk } from "../../core/edit/history.ts";
 import type { Verdict } from "../../core/live/judge.ts";
 import type { VersionRow } from "../../schemas/calls.ts";
@@ -158,7 +159,8 @@ export interface Notice {
 /** What a notice can offer to do. */
 export type Offered =
   | { readonly do: "restore" | "open-circuit"; readonly id: string }
-  | { readonly do: "keep-as-copy" | "save-file" };
+  | { readonly do: "keep-as-copy" | "save-file" | "undo" }
+  | { readonly do: "take-arranged"; readonly places: ArrangedPlaces };
 
 /** All that the window shows. */
 export interface AppState {
@@ -179,6 +181,8 @@ export interface AppState {
   readonly bringing: readonly File[] | null;
   /** True while the sheet of keys is open. */
   readonly isShowingKeys: boolean;
+  /** Number of the attempt at arranging that is under way, from 1; null while nothing is arranged. */
+  readonly arranging: number | null;
   readonly notices: readonly Notice[];
   /** What the last accepted edit changed, for the polite live region. */
   readonly said: string;

@@ -43,6 +43,7 @@ function firstState(systemTheme: Theme): AppState {
     isPrinting: false,
     bringing: null,
     isShowingKeys: false,
+    arranging: null,
     notices: [],
     said: "",
   };

@@ -1,0 +1,40 @@
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Ground } from "./halos.ts";
+import { partBox } from "./places.ts";
+import { pixelOf } from "./viewport.ts";
+
+/** Length of a pin, its head's half width, and how far it stands off the corner of its part, pixels at any zoom. */
+const LENGTH = 12;
+const HEAD = 4;
+const OFF = 3;
+
+/** Paints a small pin at the upper right corner of every part of the page that arranging leaves where it stands. */
+export function paintPins(ground: Ground, circuit: Circuit, page: string): void {
+  const { canvas, marks, view, tones } = ground;
+  const pinned = Object.entries(circuit.placement.parts).filter(([, place]) => place.pinned && place.page === page);
+  canvas.save();
+  canvas.lineCap = "round";
+  for (const [part] of pinned) {
+    const box = partBox(marks, part);
+    if (!box) continue;
+    const { x: right, y: top } = pixelOf(view, { x: box.right, y: box.top });
+    const [x, y] = [Math.round(right) + OFF + HEAD, Math.round(top) - OFF];
+    // A rim of paper keeps it apart from the lines it lies over.
+    for (const [width, colour] of [
+      [4, tones.raised],
+      [1.6, tones.ink],
+    ] as const) {
+      canvas.lineWidth = width;
+      canvas.strokeStyle = colour;
+      canvas.beginPath();
+      canvas.moveTo(x - HEAD, y - LENGTH);
+      canvas.lineTo(x + HEAD, y - LENGTH);
+      canvas.moveTo(x, y - LENGTH);
+      canvas.lineTo(x, y);
+      canvas.moveTo(x - HEAD + 1, y - LENGTH / 2);
+      canvas.lineTo(x + HEAD - 1, y - LENGTH / 2);
+      canvas.stroke();
+    }
+  }
+  canvas.restore();
+}
