@@ -31,6 +31,7 @@ interface Leg {
 
 /** A wire as it would be laid on an empty page. */
 interface Laid {
+  readonly box: Leg;
   readonly legs: readonly Leg[];
   readonly bends: number;
   readonly length: number;
@@ -121,7 +122,13 @@ export class ArrangeCost {
     const way = plainWay(from, to, ((wire % CHANNELS) - (CHANNELS - 1) / 2) * 2);
     const legs = way.slice(1).map((spot, index) => legOf(way[index]!, spot));
     const length = legs.reduce((all, { left, right, top, bottom }) => all + right - left + bottom - top, 0);
-    return { legs, bends: bendsOf(way), length, climb: Math.max(0, from.y - to.y) };
+    const box = {
+      left: Math.min(...way.map(({ x }) => x)),
+      right: Math.max(...way.map(({ x }) => x)),
+      top: Math.min(...way.map(({ y }) => y)),
+      bottom: Math.max(...way.map(({ y }) => y)),
+    };
+    return { box, legs, bends: bendsOf(way), length, climb: Math.max(0, from.y - to.y) };
   }
 
   private whole(): number {
@@ -164,11 +171,12 @@ export class ArrangeCost {
 
   private ofWires(one: number, other: number): number {
     const areMates = this.areMates[one * this.edges.length + other] === 1;
+    const [a, b] = [this.laid[one]!, this.laid[other]!];
+    if (areFar(a.box, b.box)) return 0;
     let sum = 0;
-    for (const leg of this.laid[one]!.legs) {
-      for (const beside of this.laid[other]!.legs) {
-        if (leg.left > beside.right + 1 || beside.left > leg.right + 1) continue;
-        if (leg.top > beside.bottom + 1 || beside.top > leg.bottom + 1) continue;
+    for (const leg of a.legs) {
+      for (const beside of b.legs) {
+        if (areFar(leg, beside)) continue;
         if (crosses(leg, beside) || crosses(beside, leg)) sum += 1;
         else if (!areMates && sharesLine(leg, beside)) sum += ALONG_ANOTHER;
       }
@@ -238,6 +246,11 @@ function crosses(level: Leg, upright: Leg): boolean {
   const { left: x } = upright;
   const { top: y } = level;
   return level.left < x && x < level.right && upright.top < y && y < upright.bottom;
+}
+
+/** Boxes so far apart that nothing in them meets or lies right beside the other. */
+function areFar(a: Leg, b: Leg): boolean {
+  return a.left > b.right + 1 || b.left > a.right + 1 || a.top > b.bottom + 1 || b.top > a.bottom + 1;
 }
 
 /** Two legs of one direction that lie on one line or right beside each other. */

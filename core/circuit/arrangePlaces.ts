@@ -15,7 +15,7 @@ export type Places = ReadonlyMap<PartId, PartPlace>;
 /** Room that parts keep between each other for wires and words, grid units; where a page is crowded, less. */
 const APART: readonly GridUnits[] = [3, 2, 1, 0];
 /** Room to the frame. */
-const FROM_FRAME: GridUnits = 2;
+const FROM_FRAME: GridUnits = 4;
 
 /** What the parts that move have to keep within, and clear of. */
 export interface ArrangeRoom {

@@ -80,8 +80,8 @@ function tryOf(cost: ArrangeCost, free: readonly number[], lots: Lots): readonly
     const pose = one(from.node.poses)!;
     return pose === from.pose ? [] : [{ index, to: { ...from, pose } }];
   }
-  if (lot < 0.82) return pushedAll(cost, free, from, lots);
-  const far = lot < 0.92 ? 6 : 30;
+  if (lot < 0.77) return pushedAll(cost, free, from, lots);
+  const far = lot < 0.9 ? 6 : 30;
   const [dx, dy] = [step(lots, far), step(lots, far)];
   return [{ index, to: { ...from, x: from.x + dx, y: from.y + dy } }];
 }

@@ -1,4 +1,4 @@
-import type { PartId } from "../base/ids.ts";
+import type { PartId, PointId } from "../base/ids.ts";
 import { viewOf } from "../parts/view.ts";
 import type { ArrangeEdge, ArrangeNode, ArrangePose, ArrangeQuestion } from "./arrange.ts";
 import { type Turned, turnsFor } from "./arrangeTurn.ts";
@@ -6,9 +6,6 @@ import type { Circuit, PartPlace } from "./circuit.ts";
 import { heightsOf } from "./heights.ts";
 import { type PlacedShape, placeSymbol } from "./placeSymbol.ts";
 import { type PagePart, type SheetPage, sheetPage, terminalKey } from "./sheetPage.ts";
-
-/** Two parts whose heights differ by less are equally far up: nothing pulls between them. */
-const LEVEL = 0.002;
 
 /**
  * The layout question of a page: the parts that may move, and those that stay and are wired to them. Wires point from
@@ -28,7 +25,7 @@ export function arrangeQuestion(circuit: Circuit, page: string, mayMove: Readonl
     return isFree || wired.has(part.part.id) ? [nodeOf(asked, part, isFree)] : [];
   });
   const edges = inside.map(({ wire, from, to }): ArrangeEdge => {
-    const falls = heightOf(heights, from.part) >= heightOf(heights, to.part);
+    const falls = heights.get(wire.from)! >= heights.get(wire.to)!;
     const [upper, lower] = falls ? [from, to] : [to, from];
     return {
       id: wire.id,
@@ -40,17 +37,11 @@ export function arrangeQuestion(circuit: Circuit, page: string, mayMove: Readonl
   return { page, nodes, edges };
 }
 
-type Heights = ReadonlyMap<PartId, number>;
-
-/** A part whose wires lead nowhere could stand anywhere. */
-function heightOf(heights: Heights, part: PartId): number {
-  return heights.get(part) ?? 0.5;
-}
-
 interface Asked {
   readonly circuit: Circuit;
   readonly sheet: SheetPage;
-  readonly heights: Heights;
+  /** Of the ends of wires, from 1 at a feed to 0 at a body. */
+  readonly heights: ReadonlyMap<PointId, number>;
 }
 
 function nodeOf(asked: Asked, { part, kind, rest }: PagePart, isFree: boolean): ArrangeNode {
@@ -59,9 +50,16 @@ function nodeOf(asked: Asked, { part, kind, rest }: PagePart, isFree: boolean): 
   const view = viewOf(kind, part, circuit.nominalVolts);
   const symbol = kind.symbol(view, rest, "iec");
   const shape = ({ turn, flip }: Turned): PlacedShape => placeSymbol(symbol, { ...place, turn, flip });
-  const pull = (terminal: string): number | null => pullAt(asked, part.id, terminal);
+  const isSource = kind.role === "source";
+  const pull = (terminal: string): number | null => {
+    const rise = pullAt(asked, part.id, terminal);
+    // From the plus of a source everything falls; the plus itself stands up.
+    return rise !== null && isSource ? -rise : rise;
+  };
   const now = { turn: place.turn ?? 0, flip: place.flip ?? false };
-  const turns = isFree ? turnsFor({ now, shape, pull, joinsOnly: kind.role === "join" }) : ([now] as const);
+  const turns = isFree
+    ? turnsFor({ now, shape, pull, joinsOnly: kind.role === "join", isUpright: isSource })
+    : ([now] as const);
   const posed = ({ turn, flip }: Turned): ArrangePose => {
     const { outline, terminals } = shape({ turn, flip });
     const ports = Object.entries(terminals).flatMap(([terminal, { x, y, side }]) => {
@@ -79,15 +77,14 @@ function nodeOf(asked: Asked, { part, kind, rest }: PagePart, isFree: boolean): 
   };
 }
 
-/** The mean height of what the wires of a terminal lead to, over that of the part; null where they lead nowhere here. */
+/** How far the wires of a terminal rise from it, in the mean; null where they lead nowhere on this page. */
 function pullAt({ sheet, heights }: Asked, part: PartId, terminal: string): number | null {
-  const far = (sheet.wiresAt.get(terminalKey(part, terminal)) ?? []).flatMap(({ wire, end }) => {
-    const spot = sheet.spots.get(end === 0 ? wire.to : wire.from);
-    return spot && spot.part !== part ? [heightOf(heights, spot.part)] : [];
+  const rises = (sheet.wiresAt.get(terminalKey(part, terminal)) ?? []).flatMap(({ wire, end }) => {
+    const [own, far] = end === 0 ? [wire.from, wire.to] : [wire.to, wire.from];
+    const spot = sheet.spots.get(far);
+    return spot && spot.part !== part ? [heights.get(far)! - heights.get(own)!] : [];
   });
-  if (far.length === 0) return null;
-  const pull = far.reduce((sum, height) => sum + height, 0) / far.length - heightOf(heights, part);
-  return Math.abs(pull) < LEVEL ? 0 : pull;
+  return rises.length === 0 ? null : rises.reduce((sum, rise) => sum + rise, 0) / rises.length;
 }
 
 /** A part's place with the turn of a pose and another corner; what is not so is not written. */

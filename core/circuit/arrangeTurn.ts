@@ -13,6 +13,8 @@ export interface Turning {
   pull(terminal: string): number | null;
   /** A part that only joins is read alike in every turn. */
   readonly joinsOnly: boolean;
+  /** A part that is read upright only. */
+  readonly isUpright: boolean;
 }
 
 /** What a terminal on a side gains where it is wanted up; one that leads to a feed may be left where it cannot be up. */
@@ -43,8 +45,9 @@ export function turnsFor(turning: Turning): readonly [Turned, ...Turned[]] {
   });
   ranked.sort((a, b) => b.score - a.score);
   const [best, ...rest] = ranked;
-  // Lying is allowed to what could be upright, head down never; a ground or a lone end has one way to stand.
-  const least = wired.length > TURNABLE ? Number.NEGATIVE_INFINITY : wired.length === 1 ? best!.score - WORTH : 0;
+  // Lying is allowed to what could be upright, head down never; a battery, ground or lone end has one way to stand.
+  const isStrict = turning.isUpright || wired.length === 1;
+  const least = wired.length > TURNABLE ? Number.NEGATIVE_INFINITY : isStrict ? best!.score - WORTH : 0;
   return [best!.turned, ...rest.filter(({ score: each }) => each > least).map(({ turned }) => turned)];
 }
 

@@ -1,10 +1,9 @@
-import type { PartId } from "../base/ids.ts";
+import type { PointId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import { viewOf } from "../parts/view.ts";
 import type { Circuit } from "./circuit.ts";
 import { placeOf } from "./nets.ts";
-import { terminalPoint, terminalsOf } from "./points.ts";
 import { Sets } from "./sets.ts";
 
 /** Times that each place takes the mean of its neighbours: enough for the longest chains of the samples to settle. */
@@ -13,47 +12,32 @@ const SWEEPS = 400;
 const LEAK = 0.004;
 
 /**
- * How far up a drawing each part belongs: 1 with the feeds, 0 with the grounds. Every wire, contact, conductor and load is taken for one equal resistor between the feeds
- * and ground, all switches closed, and each place gets the volts it would have (Tutte, "How to Draw a Graph", 1963, in
- * one direction alone); a part stands at the mean of its terminals.
+ * How far up a drawing the ends of wires belong: 1 at a feed, 0 at a body, and each wire falls the way current would flow
+ * in it. Every wire, contact, conductor and load is taken for one equal resistor, all switches closed, and each point gets
+ * the volts it would have (Tutte, "How to Draw a Graph", 1963, in one direction alone).
  */
-export const heightsOf = remember((circuit: Circuit): ReadonlyMap<PartId, number> => {
+export const heightsOf = remember((circuit: Circuit): ReadonlyMap<PointId, number> => {
   const sets = new Sets();
   for (const { id, cavities = {} } of circuit.connectors) {
     for (const [cavity, carries] of Object.entries(cavities)) sets.merge(carries, `${id}-${cavity}`);
   }
   const links: (readonly [string, string])[] = circuit.wires.map(({ from, to }) => [from, to]);
   const fixed = new Map<string, number>();
-  const feeds = new Set<PartId>();
-  const grounds = new Set<PartId>();
   for (const part of circuit.parts) {
     const kind = kindOf(part.kind);
     for (const { a, b, passes } of kind?.model(viewOf(kind, part, circuit.nominalVolts)) ?? []) {
       const ends = [placeOf(part, a), placeOf(part, b)] as const;
-      if (passes === "source") {
-        fixed.set(ends[0], 1);
-        feeds.add(part.id);
-      } else links.push(ends);
-      for (const end of ends.filter((each) => each.startsWith("=body:"))) {
-        fixed.set(end, 0);
-        grounds.add(part.id);
-      }
+      if (passes === "source") fixed.set(ends[0], 1);
+      else links.push(ends);
+      for (const end of ends) if (end.startsWith("=body:")) fixed.set(end, 0);
     }
   }
   const settled = settle(
     links.map(([a, b]) => [sets.of(a), sets.of(b)] as const),
     new Map([...fixed].map(([end, height]) => [sets.of(end), height])),
   );
-  const parts = new Map<PartId, number>();
-  for (const part of circuit.parts) {
-    const heights = terminalsOf(circuit, part).flatMap((terminal) => {
-      const point = terminalPoint(part, terminal);
-      return settled.get(sets.of(point)) ?? [];
-    });
-    if (feeds.has(part.id) || grounds.has(part.id)) parts.set(part.id, feeds.has(part.id) ? 1 : 0);
-    else if (heights.length > 0) parts.set(part.id, heights.reduce((sum, height) => sum + height, 0) / heights.length);
-  }
-  return parts;
+  const ends = circuit.wires.flatMap(({ from, to }) => [from, to]);
+  return new Map(ends.map((end) => [end, settled.get(sets.of(end))!]));
 });
 
 function settle(links: readonly (readonly [string, string])[], fixed: ReadonlyMap<string, number>) {

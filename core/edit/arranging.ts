@@ -86,8 +86,9 @@ export function attemptFrom(bench: Bench, question: ArrangeQuestion, answer: Arr
   if (!page) return null;
   const room = arrangeRoom(bench.circuit, page, question);
   const laid = answer ? answeredPlaces(question, answer, room) : presentPlaces(question, room);
-  const straight = laid && polished(question, laid, room, SEED);
-  const attempts = [straight, laid].flatMap((each): readonly Attempt[] => {
+  const straight = laid ? seedsFor(question).map((seed) => polished(question, laid, room, seed)) : [];
+  // Parts that were only cleared of each other are never the tidiest, and their wires take longest to lay.
+  const attempts = (answer ? [...straight, laid] : straight).flatMap((each): readonly Attempt[] => {
     const places = each && Object.fromEntries(each);
     const compared = places && comparedWith(bench, page.id, places);
     return places && compared?.ok ? [{ places, compared: compared.value }] : [];
@@ -95,8 +96,16 @@ export function attemptFrom(bench: Bench, question: ArrangeQuestion, answer: Arr
   return bestOf(attempts);
 }
 
-/** The same page gives the same layout each time. */
-const SEED = 1;
+/** So many parts are straightened about as long as one page can be waited for; fewer are straightened several times. */
+const ONE_TURN = 24;
+const MOST_TURNS = 4;
+
+/** The same seeds each time: the same page gives the same layout. */
+function seedsFor({ nodes }: ArrangeQuestion): readonly number[] {
+  const free = nodes.filter(({ isFixed }) => !isFixed).length;
+  const turns = Math.min(MOST_TURNS, Math.max(1, Math.floor(ONE_TURN / Math.max(1, free))));
+  return Array.from({ length: turns }, (_, index) => index + 1);
+}
 
 /** The tidiest of some attempts; null where there are none. */
 export function bestOf(attempts: readonly Attempt[]): Attempt | null {
