@@ -120,7 +120,17 @@ describe("the table of keys", () => {
   });
 
   test("every row of the drawing is met: it moves what is seen, or makes an edit, or takes a tool", () => {
-    const elsewhere = ["wire", "choose-all", "choose-net", "choose-connector", "edit", "copy", "cut", "paste"];
+    const elsewhere = [
+      "wire",
+      "arrange",
+      "choose-all",
+      "choose-net",
+      "choose-connector",
+      "edit",
+      "copy",
+      "cut",
+      "paste",
+    ];
     for (const row of KEY_ROWS) {
       if (row.place !== "drawing" || elsewhere.includes(row.id)) continue;
       const made = row.id === "fit" ? press("Shift+!", "Digit1") : press(row.keys[0]);
