@@ -104,6 +104,12 @@ const page = z.strictObject({
   underlays: z.array(underlay).max(LIMITS.underlays).exactOptional(),
 });
 
+const seen = z.strictObject({
+  colour: z.string().min(1).max(LIMITS.idLength).exactOptional(),
+  from: terminal.exactOptional(),
+  to: terminal.exactOptional(),
+});
+
 const wire = z.strictObject({
   id: wireId,
   from: reference,
@@ -113,6 +119,7 @@ const wire = z.strictObject({
   metres: z.number().min(0).max(1_000).exactOptional(),
   ohms: z.union([z.number().min(0).max(1e6), z.null()]).exactOptional(),
   printed: printed.exactOptional(),
+  seen: seen.exactOptional(),
 });
 
 const connector = z.strictObject({

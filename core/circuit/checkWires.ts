@@ -4,6 +4,7 @@ import { type ColourSet, isHighVoltageColour, parseColour } from "../trade/colou
 import type { Circuit, Wire } from "./circuit.ts";
 import { parsePoint, pointAt, pointsOf, wireSideOf } from "./points.ts";
 import { looseEnd, type Problem, problem } from "./problem.ts";
+import { seenDifferences } from "./seen.ts";
 
 /** An unstriped orange wire from this size up is taken for a high-voltage cable, not for a wire of a 12 V circuit. */
 const ORANGE_CABLE_MM2 = 10;
@@ -15,6 +16,7 @@ export function checkWires(circuit: Circuit): readonly Problem[] {
       ...checkEnds(circuit, wire),
       ...checkColour(circuit, wire),
       ...checkSize(wire),
+      ...checkSeen(wire),
       ...checkPages(circuit, wire),
     ]),
     ...bareTerminals(circuit),
@@ -42,6 +44,14 @@ function checkColour(circuit: Circuit, { id, colour, mm2 }: Wire): readonly Prob
 
 function checkSize({ id, mm2, ohms }: Wire): readonly Problem[] {
   return mm2 === undefined && (ohms ?? null) === null ? [looseEnd("wire-without-size", id, { wire: id })] : [];
+}
+
+/** Where the vehicle is not as printed, one of the two is to be corrected, or there was a repair. */
+function checkSeen(wire: Wire): readonly Problem[] {
+  return seenDifferences(wire).map(({ what, printed, seen }) => {
+    const code = what !== "colour" ? "seen-place" : printed === "" ? "seen-uncoloured" : "seen-colour";
+    return looseEnd(code, wire.id, { wire: wire.id, printed, seen });
+  });
 }
 
 function checkPages(circuit: Circuit, { id, from, to }: Wire): readonly Problem[] {

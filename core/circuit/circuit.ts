@@ -56,7 +56,17 @@ export interface Page {
   readonly underlays?: readonly Underlay[];
 }
 
-/** A conductor between two points. `ohms` measured or given outright beats size and length. */
+/**
+ * What was seen of a wire on the vehicle, where it is not as printed: its colour, or the place of an end on the connector
+ * or part where it is printed. Without any of them it was seen to be as printed.
+ */
+export interface Seen {
+  readonly colour?: string;
+  readonly from?: string;
+  readonly to?: string;
+}
+
+/** A conductor between two points, as it is printed. `ohms` measured or given outright beats size and length. */
 export interface Wire {
   readonly id: WireId;
   readonly from: PointId;
@@ -67,6 +77,8 @@ export interface Wire {
   readonly metres?: Metres;
   readonly ohms?: Ohms | null;
   readonly printed?: Printed;
+  /** Absent where nobody has looked at it on the vehicle. */
+  readonly seen?: Seen;
 }
 
 /** A housing: rows of numbered places seen from the wire side, and the part terminal each place carries. */

@@ -13,7 +13,18 @@ import type { Bench } from "./bench.ts";
 import type { Change } from "./change.ts";
 
 /** Fields that name nothing and that nothing names: changing one cannot leave a name without a thing. */
-const PLAIN: readonly string[] = ["label", "title", "colour", "mm2", "metres", "ohms", "minutes", "hands", "cautions"];
+const PLAIN: readonly string[] = [
+  "label",
+  "title",
+  "colour",
+  "seen",
+  "mm2",
+  "metres",
+  "ohms",
+  "minutes",
+  "hands",
+  "cautions",
+];
 
 /**
  * Why a bench cannot be as it is after these changes: a wire to a terminal that is gone, a fault on a part that is

@@ -60,8 +60,8 @@ export function copied(circuit: Circuit, ids: readonly string[]): Fragment {
 
 /** A copy was not redrawn from a printed page. */
 function untied<T extends Part | Wire>(thing: T): T {
-  const { printed: _, ...rest } = thing;
-  return thing.printed ? (rest as T) : thing;
+  const { printed, seen, ...rest } = thing as T & Pick<Wire, "seen">;
+  return printed || seen ? (rest as T) : thing;
 }
 
 /** The top left of the parts that stand on a page, in grid units; the page's own corner where none does. */

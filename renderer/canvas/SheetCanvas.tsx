@@ -70,7 +70,7 @@ function Sheet({ shown }: { readonly shown: Shown }) {
           close={backToDrawing}
         />
       )}
-      {shown.tool.is === "wire" && <WireHint gathered={gathered} />}
+      {shown.tool.is === "wire" && drawn === null && <WireHint gathered={gathered} />}
     </>
   );
 }

@@ -12,6 +12,7 @@ import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { chosenNow, circuitNow } from "../state/views.ts";
 import { counted } from "../words/figures.ts";
+import { WiresActs } from "./WiresActs.tsx";
 
 /** How far to the right a double stands at least, grid units. */
 const OFF = 4;
@@ -32,12 +33,12 @@ export function SelectionBar() {
   const chosen = useApp(chosenNow);
   const parts = chosen.flatMap(({ is, id }) => (is === "part" ? [id] : []));
   const arePinned = useApp((state) => parts.every((id) => circuitNow(state)?.placement.parts[id]?.pinned === true));
-  const wires = chosen.filter(({ is }) => is === "wire").length;
-  if (parts.length + wires === 0) return null;
+  const wires = chosen.flatMap(({ is, id }) => (is === "wire" ? [id] : []));
+  if (parts.length + wires.length === 0) return null;
   const [only] = parts;
   const words = [
     ...(parts.length > 0 ? [counted(parts.length, "part")] : []),
-    ...(wires > 0 ? [counted(wires, "wire")] : []),
+    ...(wires.length > 0 ? [counted(wires.length, "wire")] : []),
   ].join(", ");
   return (
     <div className="selection-bar card" role="toolbar" aria-label="What is chosen">
@@ -97,7 +98,11 @@ export function SelectionBar() {
         </Popover>
       )}
       {parts.length > 0 && (
-        <Act name="arrange" words="Arrange (A)" onClick={() => dispatch({ do: "arrange", what: "chosen" })} />
+        <Act
+          name="arrange"
+          words={`Arrange (${keyOf("arrange")})`}
+          onClick={() => dispatch({ do: "arrange", what: "chosen" })}
+        />
       )}
       {parts.length > 0 && (
         <button
@@ -111,6 +116,7 @@ export function SelectionBar() {
           <Icon name="pin" size={16} />
         </button>
       )}
+      {wires.length > 0 && <WiresActs wires={wires} />}
       <Act
         name="bin"
         words={`Delete (${keyOf("remove")})`}

@@ -57,6 +57,8 @@ function Across({ circuit, own, sides, close }: Choosing) {
       return pairs.length > 0 && pagesOfPairs(circuit, pairs).length <= 1 ? [{ from, to, count: pairs.length }] : [];
     }),
   );
+  // Where most wires would go is likeliest meant.
+  goals.sort((one, other) => other.count - one.count);
   const [chosen, setChosen] = useState(0);
   const [colours, setColours] = useState("");
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -80,14 +82,16 @@ function Across({ circuit, own, sides, close }: Choosing) {
       <label className="value-label small" htmlFor={`${id}-to`}>
         Across to
       </label>
-      <select id={`${id}-to`} value={goals.indexOf(goal)} onChange={(event) => setChosen(Number(event.target.value))}>
-        {goals.map(({ from, to, count }, index) => (
-          <option key={`${from.id} ${to.id}`} value={index}>
-            {own.length > 1 ? `${from.id} to ${to.id}` : to.id}
-            {to.label === undefined ? "" : `, ${to.label}`} ({counted(count, "wire")})
-          </option>
-        ))}
-      </select>
+      <span className="field">
+        <select id={`${id}-to`} value={goals.indexOf(goal)} onChange={(event) => setChosen(Number(event.target.value))}>
+          {goals.map(({ from, to, count }, index) => (
+            <option key={`${from.id} ${to.id}`} value={index}>
+              {own.length > 1 ? `${from.id} to ${to.id}` : to.id}
+              {to.label === undefined ? "" : `, ${to.label}`} ({counted(count, "wire")})
+            </option>
+          ))}
+        </select>
+      </span>
       <label className="value-label small" htmlFor={`${id}-colours`}>
         Colours
       </label>

@@ -5,8 +5,8 @@ import { counted } from "../words/figures.ts";
 export function WireHint({ gathered }: { readonly gathered: number }) {
   const words =
     gathered === 0
-      ? `Click from terminal to terminal. Several at once: Shift-click or Shift-drag over terminals (${keyOf("pen-gather")}), then click where the first one goes.`
-      : `${counted(gathered, "terminal")} gathered. Click where the first one goes, or Shift-drag over the other side. ${keyOf("pen-leave")} lets them go.`;
+      ? "Several wires at once: Shift-click or Shift-drag over terminals, then click where the first one goes."
+      : `${counted(gathered, "terminal")} gathered. Click where the first one goes. ${keyOf("pen-leave")} lets them go.`;
   return (
     <p className="wire-hint card small" role="status">
       {words}

@@ -1,4 +1,4 @@
-import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Circuit, Wire } from "../../core/circuit/circuit.ts";
 import { recolourWires } from "../../core/edit/commands/recolourWires.ts";
 import { resizeWires } from "../../core/edit/commands/resizeWires.ts";
 import { ValueField } from "../panels/ValueField.tsx";
@@ -13,7 +13,7 @@ export function WiresValues({ circuit, wires: ids }: { readonly circuit: Circuit
     <div className="values">
       <ValueField
         label="Colours"
-        value={isColoured ? wires.map(({ colour = "-" }) => colour).join(" ") : ""}
+        value={isColoured ? listed(wires) : ""}
         usual="GY OG - BK, in order"
         change={(typed) => (bench) => recolourWires(bench, ids, typed)}
       />
@@ -26,4 +26,10 @@ export function WiresValues({ circuit, wires: ids }: { readonly circuit: Circuit
       />
     </div>
   );
+}
+
+/** Their colours as they are typed; commas part them where a code has a space in it. */
+function listed(wires: readonly Wire[]): string {
+  const colours = wires.map(({ colour = "-" }) => colour);
+  return colours.join(colours.some((colour) => colour.includes(" ")) ? ", " : " ");
 }

@@ -1,9 +1,15 @@
-import { type FormEvent, useId, useState } from "react";
+import { type FormEvent, type ReactNode, useId, useState } from "react";
 import { sentence } from "../../core/base/words.ts";
 import { useAppStore } from "../state/AppContext.tsx";
 import type { Command } from "../state/action.ts";
 import { isToldOf } from "../state/reduceBench.ts";
 import { benchOf } from "../state/state.ts";
+
+/** A whole text that is offered for what is typed, and what it means. */
+export interface Offer {
+  readonly text: string;
+  readonly words: string;
+}
 
 interface Shown {
   readonly label: string;
@@ -12,12 +18,16 @@ interface Shown {
   /** What holds while nothing is said. */
   readonly usual?: string | undefined;
   readonly unit?: string | undefined;
+  /** Stands before the unit and shows what is typed, such as a colour. */
+  readonly sample?: (typed: string) => ReactNode;
+  /** What the typed text may be meant to become. */
+  readonly offers?: (typed: string) => readonly Offer[];
   /** The edit for what was typed. */
   readonly change: (typed: string) => Command;
 }
 
 /** A value that is typed as people write it. Enter takes it; what is refused says why below and stays as it was typed. */
-export function ValueField({ label, value, usual = "", unit = "", change }: Shown) {
+export function ValueField({ label, value, usual = "", unit = "", sample, offers, change }: Shown) {
   const { dispatch, getState } = useAppStore();
   const [typed, setTyped] = useState(value);
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -56,7 +66,16 @@ export function ValueField({ label, value, usual = "", unit = "", change }: Show
           aria-describedby={trouble === null ? undefined : `${id}-trouble`}
           onChange={(event) => setTyped(event.target.value)}
           onBlur={take}
+          list={offers && `${id}-offers`}
         />
+        {offers && (
+          <datalist id={`${id}-offers`}>
+            {offers(typed).map(({ text, words }) => (
+              <option key={text} value={text} label={`${text}, ${words}`} />
+            ))}
+          </datalist>
+        )}
+        {sample?.(typed)}
         {unit !== "" && <span className="unit">{unit}</span>}
       </span>
       {trouble !== null && (

@@ -1,5 +1,6 @@
 import type { Circuit, Wire } from "../../core/circuit/circuit.ts";
 import { ChooseActs } from "../draw/ChooseActs.tsx";
+import { SeenValues } from "../draw/SeenValues.tsx";
 import { PrintTie } from "../printed/PrintTie.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { liveShown } from "../state/views.ts";
@@ -34,6 +35,10 @@ export function WireMenu({ circuit, wire, close }: Shown) {
       <details className="menu-values">
         <summary>Colour, size, length</summary>
         <WireValues circuit={circuit} wire={wire} />
+      </details>
+      <details className="menu-values" open={wire.seen !== undefined}>
+        <summary>Seen on the vehicle</summary>
+        <SeenValues circuit={circuit} wire={wire} />
       </details>
     </>
   );

@@ -3,25 +3,24 @@ import { changeLength } from "../../core/edit/commands/changeLength.ts";
 import { changeOhms } from "../../core/edit/commands/changeOhms.ts";
 import { recolourWire } from "../../core/edit/commands/recolourWire.ts";
 import { resizeWire } from "../../core/edit/commands/resizeWire.ts";
-import { colourWords } from "../words/colour.ts";
+import { ColourField } from "../draw/ColourField.tsx";
 import { ValueField } from "./ValueField.tsx";
 
 /** Colour, size, length and measured ohms of a wire, to be changed. */
 export function WireValues({ circuit, wire }: { readonly circuit: Circuit; readonly wire: Wire }) {
   const { id, colour = "", mm2, metres, ohms } = wire;
-  const said = colour === "" ? "" : colourWords(colour, circuit.colourCodes);
   return (
     <div className="values">
-      <ValueField
+      <ColourField
         label="Colour"
         value={colour}
-        unit={said}
+        codes={circuit.colourCodes}
         change={(typed) => (bench) => recolourWire(bench, id, typed)}
       />
       <ValueField
         label="Size"
         value={text(mm2)}
-        usual="not known"
+        usual="mm², or AWG 18"
         unit="mm²"
         change={(typed) => (bench) => resizeWire(bench, id, typed)}
       />

@@ -16,6 +16,7 @@ import { duplicateThings } from "../../core/edit/commands/duplicateThings.ts";
 import { flipThings } from "../../core/edit/commands/flipThings.ts";
 import type { CommandId } from "../../core/edit/commands/index.ts";
 import { moveThings } from "../../core/edit/commands/moveThings.ts";
+import { noteSeen } from "../../core/edit/commands/noteSeen.ts";
 import { paste } from "../../core/edit/commands/paste.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import { recolourWires } from "../../core/edit/commands/recolourWires.ts";
@@ -115,6 +116,14 @@ const MAKES: Readonly<Partial<Record<CommandId, Make>>> = {
           bench,
           some(bench.circuit.wires).map(({ id }) => id),
           one(["0.5", "AWG 16"]),
+        ),
+  "note-seen": (bench, { some, one }) =>
+    bench.circuit.wires.length === 0
+      ? nothing
+      : noteSeen(
+          bench,
+          some(bench.circuit.wires).map(({ id }) => id),
+          one([null, {}, { colour: "BN" }, { to: "9" }, { from: "1", to: "" }]),
         ),
   "rename-part": (bench, { one, number }) => renamePart(bench, one(parts(bench)), `Q${number() % 30}`),
   "rename-wire": (bench, { one, number }) =>

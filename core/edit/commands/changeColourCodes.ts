@@ -18,11 +18,16 @@ export function changeColourCodes(bench: Bench, codes: Codes): Outcome<Edit> {
   const known: readonly string[] = [...COLOUR_SETS, "free"];
   if (!known.includes(codes)) return refuse("colour-set", { codes, known: known.join(", ") });
   if (was === codes) return alreadySo(codes);
-  const changes = wires.flatMap(({ id, colour }: Wire): readonly Change[] => {
+  const changes = wires.flatMap(({ id, colour, seen }: Wire): readonly Change[] => {
     const value = colour === undefined ? undefined : written(colour, was, codes);
-    return value === undefined || value === colour
-      ? []
-      : [{ change: "item", list: "wires", id, field: "colour", value }];
+    const sight = seen?.colour === undefined ? undefined : written(seen.colour, was, codes);
+    const item = { change: "item", list: "wires", id } as const;
+    return [
+      ...(value === undefined || value === colour ? [] : [{ ...item, field: "colour", value } as const]),
+      ...(sight === undefined || sight === seen?.colour
+        ? []
+        : [{ ...item, field: "seen", value: { ...seen, colour: sight } } as const]),
+    ];
   });
   return editOf(bench, WIRING_NAMES.changeColourCodes(codes), [
     { change: "circuit", field: "colourCodes", value: codes },

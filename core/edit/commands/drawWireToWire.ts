@@ -14,6 +14,7 @@ import { cutPlace, sharedEnd } from "../cutPlace.ts";
 import type { Edit } from "../edit.ts";
 import { editOf, goingOn } from "../editOf.ts";
 import { nextId, takenIds } from "../ids.ts";
+import { placeForgotten, seenWithout } from "../seenPlaces.ts";
 import { freeLeg, splicePlace } from "../splicing.ts";
 import { placing } from "../standOnPage.ts";
 import { partOfPoint, wireBetween, wireEndOf, wireOf } from "../wireEnds.ts";
@@ -128,12 +129,14 @@ function spliceInto(circuit: Circuit, wire: Wire, path: WirePath, met: GridUnits
     from: ahead,
     ...(metres && { metres: metres[1] }),
     ...(ohms && { ohms: ohms[1] }),
+    ...(wire.seen && { seen: seenWithout(wire.seen, "from") }),
   };
   const item = { change: "item", list: "wires", id: wire.id } as const;
   const changes: readonly Change[] = [
     { change: "add", list: "parts", at: circuit.parts.length, item: splice },
     placed.value,
     { ...item, field: "to", value: behind },
+    ...placeForgotten(wire, "to"),
     ...(metres ? [{ ...item, field: "metres", value: metres[0] } as const] : []),
     ...(ohms ? [{ ...item, field: "ohms", value: ohms[0] } as const] : []),
     { change: "add", list: "wires", at: circuit.wires.length, item: half },

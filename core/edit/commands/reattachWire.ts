@@ -5,6 +5,7 @@ import type { Bench } from "../bench.ts";
 import type { Change } from "../change.ts";
 import type { Edit } from "../edit.ts";
 import { alreadySo, editOf, goingOn } from "../editOf.ts";
+import { placeForgotten } from "../seenPlaces.ts";
 import { wireEndOf, wireOf, wireRefusal } from "../wireEnds.ts";
 
 /**
@@ -24,6 +25,7 @@ export function reattachWire(bench: Bench, id: WireId, end: "from" | "to", point
   const changes: readonly Change[] = [
     goingOn(bench),
     { change: "item", list: "wires", id, field: end, value: at.value },
+    ...placeForgotten(wire.value, end),
     ...(isBent ? [{ change: "entry", record: "bends", key: id } as const] : []),
   ];
   return editOf(bench, WIRING_NAMES.reattachWire(id, at.value), changes);

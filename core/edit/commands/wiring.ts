@@ -23,6 +23,7 @@ import { drawWireToWire } from "./drawWireToWire.ts";
 import { fillCavity } from "./fillCavity.ts";
 import { fillPins } from "./fillPins.ts";
 import { linkPages } from "./linkPages.ts";
+import { noteSeen } from "./noteSeen.ts";
 import { reattachWire } from "./reattachWire.ts";
 import { recolourWires } from "./recolourWires.ts";
 import { removeAccess } from "./removeAccess.ts";
@@ -48,6 +49,7 @@ export const WIRING_COMMANDS = [
   { id: "wire-across", key: null, make: wireAcross },
   { id: "recolour-wires", key: null, make: recolourWires },
   { id: "resize-wires", key: null, make: resizeWires },
+  { id: "note-seen", key: null, make: noteSeen },
   { id: "draw-wire-to-wire", key: null, make: drawWireToWire },
   { id: "bend-wire", key: null, make: bendWire },
   { id: "reattach-wire", key: null, make: reattachWire },

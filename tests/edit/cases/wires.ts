@@ -1,6 +1,13 @@
+import type { Circuit } from "../../../core/circuit/circuit.ts";
 import { VENTS } from "../given.ts";
 import { vents } from "./benches.ts";
 import type { SomeCases } from "./cases.ts";
+
+/** On the vehicle, one wire is not as printed. */
+const SEEN: Circuit = {
+  ...VENTS,
+  wires: VENTS.wires.map((wire) => (wire.id === "W13" ? { ...wire, seen: { colour: "BN", to: "3" } } : wire)),
+};
 
 /** Commands that draw wires. */
 export const WIRE_CASES = {
@@ -99,6 +106,24 @@ export const WIRE_CASES = {
       ["wire-unknown", vents, ["W1", "W99"], "0.75"],
       ["amount-limits", vents, ["W1"], "0"],
       ["already-so", vents, ["W1"], `${VENTS.wires[0]?.mm2}`],
+    ],
+  },
+  "note-seen": {
+    good: [
+      [vents, ["W13"], { colour: "bn" }],
+      [vents, ["W1", "W2", "W1"], {}],
+      [vents, ["W13"], { from: "4", to: "X5-3", colour: VENTS.wires.find(({ id }) => id === "W13")?.colour }],
+      [{ ...vents, circuit: SEEN }, ["W13", "W1"], null],
+      [{ ...vents, circuit: SEEN }, ["W13"], { colour: "", to: "6" }],
+    ],
+    bad: [
+      ["wires-none", vents, [], {}],
+      ["wire-unknown", vents, ["W99"], {}],
+      ["colour-unknown", vents, ["W13"], { colour: "mauve" }],
+      ["cavity-spelling", vents, ["W13"], { to: "3 or 4" }],
+      ["cavity-spelling", vents, ["W13"], { to: "toString" }],
+      ["already-so", vents, ["W13"], null],
+      ["already-so", { ...vents, circuit: SEEN }, ["W13"], {}],
     ],
   },
   "draw-wire-to-wire": {
