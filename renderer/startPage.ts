@@ -11,6 +11,7 @@ import { picturingReaction } from "./state/picturing.ts";
 import { listen } from "./state/requests.ts";
 import type { AppState } from "./state/state.ts";
 import { type AppStore, createAppStore } from "./state/store.ts";
+import { windowTitle } from "./words/windowTitle.ts";
 import { workerAsker } from "./workers/asker.ts";
 import { workerDrawer } from "./workers/drawer.ts";
 
@@ -74,7 +75,7 @@ function showLook({ theme, settings, open }: AppState): void {
   dataset.theme = theme;
   dataset.motion = settings.motion;
   style.setProperty("--scale", String(settings.scale));
-  document.title = open ? `${open.desk.bench.circuit.title} – Wirefathom` : "Wirefathom";
+  document.title = open ? windowTitle(open.desk.bench.circuit.title) : "Wirefathom";
 }
 
 function later(run: () => void, ms: number): () => void {

@@ -1,3 +1,6 @@
+/** Days that a deleted circuit can be brought back. */
+export const BIN_DAYS = 30;
+
 /** What a circuit file may hold at most. Far above any vehicle; they keep a damaged file from filling the memory. */
 export const LIMITS = {
   bytes: 20_000_000,

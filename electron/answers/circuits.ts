@@ -6,7 +6,7 @@ import { formatCircuit, readCircuit } from "../../schemas/circuit.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import { fileNameOf } from "../fileName.ts";
 import { benchOf, keepBench } from "../store/benches.ts";
-import { addCircuit, isTitleTaken, markRemoved, placeOf, saveCircuit } from "../store/circuits.ts";
+import { addCircuit, eraseCircuit, isTitleTaken, markRemoved, placeOf, saveCircuit } from "../store/circuits.ts";
 import { circuitRow, listCircuits } from "../store/list.ts";
 import type { Store } from "../store/open.ts";
 import { noteClosed } from "../store/recent.ts";
@@ -103,7 +103,13 @@ export const CIRCUIT_ANSWERS: AnswersOf<
       return saved.ok ? ok(circuitRow(store, key)) : saved;
     }),
 
-  "circuits.remove": ({ id }, host) => withStore(host, (store) => moved(store, id, "library", host.now())),
+  "circuits.remove": ({ id, isForGood }, host) =>
+    withStore(host, (store) => {
+      const row = moved(store, id, "library", host.now());
+      const place = isForGood ? placeOf(store, id, "bin") : null;
+      if (place?.ok) eraseCircuit(store, place.value.key);
+      return row;
+    }),
 
   "circuits.restore": ({ id }, host) => withStore(host, (store) => moved(store, id, "bin", null)),
 

@@ -3,15 +3,15 @@ import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import { problemsOf } from "../../core/circuit/check.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { formatCircuit } from "../../schemas/circuit.ts";
+import { BIN_DAYS } from "../../schemas/limits.ts";
 import { type BenchSave, benchVersionOf, keepBench } from "./benches.ts";
+import type { Connection } from "./connect.ts";
 import type { Store } from "./open.ts";
 import { hashOfText } from "./packed.ts";
 import { picturesIn } from "./pictures.ts";
 import { forgetWords, indexCircuit } from "./search.ts";
 import { addVersion } from "./versions.ts";
 
-/** Days that a circuit stays in the bin. */
-export const BIN_DAYS = 30;
 const DAY_MS = 86_400_000;
 
 /** A circuit's place in the library. */
@@ -128,12 +128,19 @@ export function emptyBin({ connection }: Store, now: Date): number {
   return connection.transaction((): number => {
     const before = new Date(now.getTime() - BIN_DAYS * DAY_MS).toISOString();
     const keys = connection.prepare("SELECT key FROM circuits WHERE removed < ?").pluck().all(before) as number[];
-    for (const key of keys) {
-      forgetWords(connection, key);
-      connection.prepare("DELETE FROM circuits WHERE key = ?").run(key);
-    }
+    for (const key of keys) letGo(connection, key);
     return keys.length;
   })();
+}
+
+/** Lets go of a circuit for good, with its versions, its bench and what it is found by. */
+export function eraseCircuit({ connection }: Store, key: number): void {
+  connection.transaction(() => letGo(connection, key))();
+}
+
+function letGo(connection: Connection, key: number): void {
+  forgetWords(connection, key);
+  connection.prepare("DELETE FROM circuits WHERE key = ?").run(key);
 }
 
 function facts(circuit: Circuit): Readonly<Record<string, string | number>> {

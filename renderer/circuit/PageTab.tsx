@@ -55,7 +55,7 @@ export function PageTab({ page, number, isShown }: Shown) {
         type="button"
         className={isShown ? "tab is-shown" : "tab"}
         aria-current={isShown ? "page" : undefined}
-        title={isShown ? "F2 renames" : undefined}
+        title={isShown ? `${page.title} (F2 renames)` : page.title}
         onClick={show}
         onDoubleClick={() => setIsRenaming(true)}
         onContextMenu={(event) => {
@@ -70,7 +70,7 @@ export function PageTab({ page, number, isShown }: Shown) {
         }}
       >
         <span className="tab-number figures">{number}</span>
-        {page.title}
+        <bdi className="tab-title">{page.title}</bdi>
       </button>
       {isShown && (
         <Popover

@@ -128,8 +128,11 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
           row: { ...known.row, title, version: known.row.version + 1 },
         })),
       ),
-    "circuits.remove": ({ id }) =>
-      rowOf(change(id, (known) => ({ ...known, row: { ...known.row, removed: moment() } }))),
+    "circuits.remove": ({ id, isForGood }) => {
+      const row = rowOf(change(id, (known) => ({ ...known, row: { ...known.row, removed: moment() } })));
+      if (isForGood) kept.delete(id);
+      return row;
+    },
     "circuits.restore": ({ id }) => rowOf(change(id, (known) => ({ ...known, row: { ...known.row, removed: null } }))),
     "circuits.exportText": ({ id }) => {
       const found = kept.get(id);

@@ -2,12 +2,15 @@ import { Empty } from "../panels/Empty.tsx";
 import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { CircuitEntry } from "./CircuitEntry.tsx";
+import { Deleted } from "./Deleted.tsx";
+import { useFollowing } from "./useFollowing.ts";
 
 /** The circuits of the library, newest first; those that a search found, or what keeps the library shut. */
 export function CircuitList({ trouble }: { readonly trouble: string | null }) {
   const { dispatch } = useAppStore();
   const circuits = useApp(({ shelf }) => shelf.circuits);
   const search = useApp(({ shelf }) => shelf.search);
+  const following = useFollowing(circuits);
   const isSearching = search.trim() !== "";
   return (
     <section className="library-circuits">
@@ -32,11 +35,12 @@ export function CircuitList({ trouble }: { readonly trouble: string | null }) {
             : "Open a sample, or drop a circuit file anywhere on this page."}
         </Empty>
       )}
-      <ul className="entries">
+      <ul className="entries" {...following}>
         {circuits.map((row) => (
           <CircuitEntry key={row.id} row={row} />
         ))}
       </ul>
+      <Deleted />
     </section>
   );
 }

@@ -1,3 +1,4 @@
+import { Deleted } from "./Deleted.tsx";
 import { Samples } from "./Samples.tsx";
 import { FaultPicture, ProbePicture, ThrowPicture } from "./TeachPictures.tsx";
 
@@ -38,7 +39,8 @@ export function FirstStart() {
           ))}
         </ol>
       </section>
-      <Samples title="Start from a sample" note="nothing can break; close it and it is gone" />
+      <Samples title="Start from a sample" note="nothing can break: it is as it came when you open it again" />
+      <Deleted />
     </>
   );
 }

@@ -1,5 +1,5 @@
 import { useApp, useAppStore } from "../state/AppContext.tsx";
-import { sampleKey } from "../state/shelf.ts";
+import { opensKey, sampleKey } from "../state/shelf.ts";
 import { lessonOf } from "../words/library.ts";
 import { CircuitPicture } from "./CircuitPicture.tsx";
 
@@ -15,9 +15,14 @@ export function Samples({ title, note }: { readonly title: string; readonly note
       <ul className="tiles">
         {samples.map((row) => (
           <li key={row.sample}>
-            <button type="button" className="tile" onClick={() => dispatch({ do: "open-sample", sample: row.sample })}>
+            <button
+              type="button"
+              className="tile"
+              data-opens={opensKey(row)}
+              onClick={() => dispatch({ do: "open-sample", sample: row.sample })}
+            >
               <CircuitPicture picture={sampleKey(row)} />
-              <b>
+              <b title={row.title}>
                 <bdi>{row.title}</bdi>
               </b>
               <span className="caption">{lessonOf(row)}</span>

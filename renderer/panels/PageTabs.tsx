@@ -63,7 +63,7 @@ function MorePages({ pages, close }: { readonly pages: readonly NumberedPage[]; 
             }}
           >
             <span className="tab-number figures">{number}</span>
-            {page.title}
+            <bdi className="menu-title">{page.title}</bdi>
           </button>
         </li>
       ))}

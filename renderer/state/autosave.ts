@@ -131,7 +131,7 @@ export function autosave(host: Host, later: (run: () => void, ms: number) => () 
     }
     const { id } = keeping;
     if (id === null) return;
-    await quietly(host.ask("circuits.remove", { id }));
+    await quietly(host.ask("circuits.remove", { id, isForGood: words === "" }));
     if (words !== "") store.dispatch({ do: "tell", notice: trialEnded(keeping.open, words, id) });
   };
   const isFailing = (): boolean => [...away, ...(current ? [current] : [])].some((keeping) => keeping.isFailing);

@@ -5,7 +5,7 @@ import { underlaysOf } from "../../core/circuit/underlays.ts";
 
 import type { OpenedCircuit } from "../../schemas/calls.ts";
 import { formatCircuit } from "../../schemas/formatCircuit.ts";
-import { LIMITS } from "../../schemas/limits.ts";
+import { BIN_DAYS, LIMITS } from "../../schemas/limits.ts";
 import type { Host } from "../host/host.ts";
 import { GONE_WORDS } from "../words/gone.ts";
 import { fileNameFor } from "../words/library.ts";
@@ -180,9 +180,13 @@ async function closed(going: Going): Promise<void> {
 async function listed({ host, store, isLast }: Going): Promise<void> {
   // No title is longer.
   const search = store.getState().shelf.search.slice(0, LIMITS.labelLength);
-  const answer = await host.ask("circuits.list", { search });
+  const [answer, bin] = await Promise.all([
+    host.ask("circuits.list", { search }),
+    host.ask("circuits.list", { search, where: "bin" }),
+  ]);
   if (!isLast()) return;
-  if (answer.ok) store.dispatch({ do: "shelved", circuits: answer.value.rows, count: answer.value.count });
+  const deleted = bin.ok ? bin.value.rows : [];
+  if (answer.ok) store.dispatch({ do: "shelved", circuits: answer.value.rows, count: answer.value.count, deleted });
   else store.dispatch({ do: "library-troubled", words: sentence(answer.refusal) });
 }
 
@@ -205,7 +209,7 @@ async function removed(going: Going, id: string): Promise<void> {
       do: "tell",
       notice: {
         title: `${answer.value.title} is deleted.`,
-        words: "It can be brought back for 30 days.",
+        words: `It stands under Deleted for ${BIN_DAYS} days and can be brought back.`,
         isError: false,
         offers: [{ words: "Bring it back", action: { do: "restore", id } }],
       },
@@ -222,12 +226,16 @@ async function circuitSaved(going: Going): Promise<void> {
   const { open } = store.getState();
   if (!open) return;
   const { circuit } = open.desk.bench;
-  const packed =
-    underlaysOf(circuit).length > 0 ? await host.ask("circuits.pack", { circuit }).catch(() => null) : null;
+  const isPrinted = underlaysOf(circuit).length > 0;
+  const packed = isPrinted ? await host.ask("circuits.pack", { circuit }).catch(() => null) : null;
   if (packed?.ok) return fileSaved(going, fileNameFor(circuit, "wirefathom"), packed.value.bytes, "base64");
   await fileSaved(going, fileNameFor(circuit), formatCircuit(circuit), "text");
-  if (packed) refused(store, packed.refusal, "Saved without the printed pages.");
+  if (packed) refused(store, packed.refusal, WITHOUT_PAGES);
+  else if (isPrinted)
+    store.dispatch({ do: "tell", notice: { title: WITHOUT_PAGES, words: GONE_WORDS, isError: true, kind: "file" } });
 }
+
+const WITHOUT_PAGES = "Saved without the printed pages.";
 
 const HANDED_OUT: Omit<Notice, "id"> = {
   title: "Handed to the browser.",
@@ -251,9 +259,11 @@ async function fileSaved(
   content: string,
   encoding: "text" | "base64",
 ): Promise<void> {
-  const answer = await host.ask("files.save", { name, content, encoding }).catch(() => null);
+  const asked = host.ask("files.save", { name, content, encoding });
+  // The program's own window lets no page hand a file out.
+  const answer = await (host.name === "electron" ? asked : asked.catch(() => null));
   if (!answer) {
-    // The page can hand a file out by itself, and it is all that is left.
+    // A browser can, and it is all that is left.
     page.download(name, content, encoding);
     store.dispatch({ do: "tell", notice: HANDED_OUT });
   } else if (!answer.ok) refused(store, answer.refusal, "Not saved.", "file");

@@ -45,7 +45,12 @@ export type HostAction =
 export type HostAnswer =
   | { readonly do: "opened"; readonly opened: OpenedCircuit }
   | { readonly do: "sample-opened"; readonly circuit: Circuit }
-  | { readonly do: "shelved"; readonly circuits: readonly CircuitRow[]; readonly count: number }
+  | {
+      readonly do: "shelved";
+      readonly circuits: readonly CircuitRow[];
+      readonly count: number;
+      readonly deleted: readonly CircuitRow[];
+    }
   | { readonly do: "samples-listed"; readonly samples: readonly SampleRow[] }
   | { readonly do: "library-troubled"; readonly words: string }
   | { readonly do: "pictured"; readonly key: string; readonly picture: Picture | null }

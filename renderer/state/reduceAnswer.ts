@@ -1,7 +1,7 @@
 import { readBench } from "./benchText.ts";
 import type { Asked, Remaining } from "./hostAction.ts";
 import { deskWith, openFor, standing, VERSIONS_SHOWN } from "./openBench.ts";
-import type { Shelf } from "./shelf.ts";
+import { opensKey, type Shelf } from "./shelf.ts";
 import type { AppState, Asking, Open } from "./state.ts";
 import { succeeded } from "./succeeded.ts";
 
@@ -18,7 +18,7 @@ export function reduceAnswer(state: AppState, action: Remaining): AppState {
         openFor(deskWith(action.circuit), { id: null, version: 0, benchVersion: 0, isTrial: true }),
       );
     case "close":
-      return { ...state, open: null, isFinding: false, isPrinting: false, said: "" };
+      return { ...state, open: null, shelf: left(state), isFinding: false, isPrinting: false, said: "" };
     case "saving":
       return saving(state, action.saved);
     case "keep-as-copy":
@@ -53,6 +53,11 @@ function inSightOf(before: Open | null, open: Open): Open {
   const has = ({ id }: { readonly id: string }): boolean => id === before.page;
   const page = open.desk.bench.circuit.pages.some(has) ? before.page : open.page;
   return { ...open, page, viewports, panel };
+}
+
+/** The shelf as somebody comes back to it from a bench. A sample on it is no circuit of the library. */
+function left({ open, shelf }: AppState): Shelf {
+  return open === null || open.id === null || open.isTrial ? shelf : { ...shelf, last: opensKey({ id: open.id }) };
 }
 
 /** Once all is kept, nothing speaks any more of what is not. */
@@ -143,7 +148,7 @@ function reduceShelf(
       return { ...shelf, renaming: null };
     case "shelved": {
       const count = shelf.search.trim() === "" ? action.count : shelf.count;
-      return { ...shelf, isRead: true, circuits: action.circuits, count, trouble: null };
+      return { ...shelf, isRead: true, circuits: action.circuits, deleted: action.deleted, count, trouble: null };
     }
     case "samples-listed":
       return { ...shelf, samples: action.samples };
@@ -151,9 +156,10 @@ function reduceShelf(
       return { ...shelf, isRead: true, trouble: action.words };
     case "pictured":
       return { ...shelf, pictures: { ...shelf.pictures, [action.key]: action.picture } };
+    case "open-sample":
+      return { ...shelf, last: opensKey(action) };
     case "open-circuit":
     case "new-circuit":
-    case "open-sample":
     case "open-text":
     case "open-packed":
     case "choose-file":

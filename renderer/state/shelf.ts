@@ -7,6 +7,8 @@ export interface Shelf {
   readonly isRead: boolean;
   /** Circuits that match the search, newest edit first. */
   readonly circuits: readonly CircuitRow[];
+  /** Circuits that were deleted and can be brought back, those that match the search. */
+  readonly deleted: readonly CircuitRow[];
   /** How many circuits there are without a search. */
   readonly count: number;
   readonly samples: readonly SampleRow[];
@@ -17,19 +19,28 @@ export interface Shelf {
   readonly trouble: string | null;
   /** Circuit whose title is being typed. */
   readonly renaming: string | null;
+  /** What was on the bench last, as `opensKey` has it: whoever comes back finds it again. */
+  readonly last: string | null;
 }
 
 /** The shelf before anything was read. */
 export const EMPTY_SHELF: Shelf = {
   isRead: false,
   circuits: [],
+  deleted: [],
   count: 0,
   samples: [],
   search: "",
   pictures: {},
   trouble: null,
   renaming: null,
+  last: null,
 };
+
+/** Key of what opens a circuit, or a sample: it is found by it on the page. */
+export function opensKey(what: { readonly id: string } | { readonly sample: string }): string {
+  return "id" in what ? `circuit:${what.id}` : `sample:${what.sample}`;
+}
 
 /** Key of a sample's picture. */
 export function sampleKey({ sample }: SampleRow): string {

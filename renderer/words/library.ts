@@ -1,5 +1,6 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { CircuitRow, SampleRow } from "../../schemas/calls.ts";
+import { BIN_DAYS } from "../../schemas/limits.ts";
 import { counted } from "./figures.ts";
 
 /** How far a circuit is drawn: "4 pages, 2 loose ends", or that none is left. */
@@ -41,6 +42,14 @@ export function fileNameFor(
 }
 
 const MINUTE_MS = 60_000;
+const DAY_MS = 24 * 60 * MINUTE_MS;
+
+/** When a circuit was deleted, and until when it can be brought back: "Deleted yesterday, kept until 24 December 2026". */
+export function deletedWords({ removed }: Pick<CircuitRow, "removed">, nowMs: number): string {
+  const since = sinceWords(removed ?? "", nowMs);
+  if (since === "") return "Deleted";
+  return `Deleted ${since}, kept until ${dayWords(new Date(Date.parse(removed ?? "") + BIN_DAYS * DAY_MS))}`;
+}
 
 /** When something was edited, roughly: "just now", "5 min ago", "yesterday", "12 March 2026". */
 export function sinceWords(edited: string, nowMs: number): string {
@@ -51,5 +60,9 @@ export function sinceWords(edited: string, nowMs: number): string {
   if (minutes < 60) return `${minutes}\u00A0min ago`;
   if (minutes < 24 * 60) return `${Math.floor(minutes / 60)}\u00A0h ago`;
   if (minutes < 48 * 60) return "yesterday";
-  return then.toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" });
+  return dayWords(then);
+}
+
+function dayWords(day: Date): string {
+  return day.toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" });
 }

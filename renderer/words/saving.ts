@@ -1,5 +1,6 @@
 import type { Refusal } from "../../core/base/outcome.ts";
 import { sentence } from "../../core/base/words.ts";
+import { BIN_DAYS } from "../../schemas/limits.ts";
 import { isChangedElsewhere } from "../state/keeping.ts";
 import type { Notice, Open } from "../state/state.ts";
 import { counted } from "./figures.ts";
@@ -43,7 +44,7 @@ export function notedOn({ desk }: Pick<Open, "desk">): string {
 export function trialEnded({ desk }: Pick<Open, "desk">, noted: string, id: string): Omit<Notice, "id"> {
   return {
     title: `${desk.bench.circuit.title} is a sample, and is as it came again.`,
-    words: `What you noted on it was put away: ${noted}.`,
+    words: `What you noted on it stands under Deleted for ${BIN_DAYS} days: ${noted}.`,
     isError: false,
     offers: [{ words: "Keep it as my circuit", action: { do: "restore", id } }],
   };

@@ -96,8 +96,14 @@ export const CIRCUIT_CALLS = {
   "circuits.duplicate": { argument: one, answer: circuitRow },
   /** Gives a circuit another title, as a version of its own. Not for the circuit on the bench: there it is an edit. */
   "circuits.rename": { argument: z.strictObject({ id: circuitId, title }), answer: circuitRow },
-  /** Moves a circuit to the bin, where it stays for 30 days. */
-  "circuits.remove": { argument: one, answer: circuitRow },
+  /**
+   * Moves a circuit to the bin, where it stays for 30 days, and answers with its row. `isForGood` is for a sample on which
+   * nothing was noted: it is let go of at once.
+   */
+  "circuits.remove": {
+    argument: z.strictObject({ id: circuitId, isForGood: z.boolean().default(false) }),
+    answer: circuitRow,
+  },
   /** Brings a circuit back from the bin. */
   "circuits.restore": { argument: one, answer: circuitRow },
   /** A circuit as the text of its file, and the name for the file. */

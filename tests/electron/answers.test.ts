@@ -10,7 +10,7 @@ import { CALL_NAMES } from "../../schemas/callNames.ts";
 import { type Argument, CALLS } from "../../schemas/calls.ts";
 import { formatCircuit } from "../../schemas/circuit.ts";
 import { FIRST_SETTINGS } from "../../schemas/settings.ts";
-import { ask, code, got, hostOn, MORNING, ownFolder } from "./library.ts";
+import { ask, code, got, hostOn, MORNING, ownFolder, value } from "./library.ts";
 import { sample, sampleText } from "./sample.ts";
 
 const BENCH = '{"condition":{"set":{"S1":"on"}}}';
@@ -141,6 +141,17 @@ describe("a circuit in the library", () => {
     expect((await got(host, "circuits.list", { where: "bin" })).rows.map((row) => row.id)).toEqual([id]);
     await got(host, "circuits.restore", { id });
     expect((await got(host, "circuits.list", { search: "horn" })).rows.map((row) => row.id)).toEqual([id]);
+  });
+
+  it("is let go of at once where that is asked for, with all that was kept of it", async () => {
+    const host = hostOn(ownFolder());
+    const { id } = await got(host, "circuits.create", { circuit: sample("Horn"), bench: BENCH });
+    expect(await got(host, "circuits.remove", { id, isForGood: true })).toMatchObject({ id, title: "Horn" });
+    expect((await got(host, "circuits.list", { where: "bin" })).count).toBe(0);
+    expect(code(await ask(host, "circuits.restore", { id }))).toBe("circuit-unknown");
+    const { connection } = value(await host.keeper.store());
+    for (const table of ["circuits", "versions", "benches", "recent"])
+      expect(connection.prepare(`SELECT count(*) FROM ${table}`).pluck().get()).toBe(0);
   });
 
   it("is let go of after 30 days in the bin, not before", async () => {

@@ -296,6 +296,7 @@ describe("a sample", () => {
     const list = await host.ask("circuits.list", {});
     return list.ok ? list.value.count : Number.NaN;
   };
+  const deleted = ({ store }: ReturnType<typeof pageOn>) => store.getState().shelf.deleted.length;
 
   test("is kept once something is done with it, and is gone when it is closed", async () => {
     const page = pageOn();
@@ -308,6 +309,8 @@ describe("a sample", () => {
     page.store.dispatch({ do: "close" });
     await vi.advanceTimersByTimeAsync(0);
     expect(await listed(page)).toBe(0);
+    // Nobody misses a few switches that were thrown.
+    expect(deleted(page)).toBe(0);
   });
 
   test("is gone too where it is closed while it is being kept", async () => {
@@ -336,9 +339,10 @@ describe("a sample", () => {
     page.store.dispatch({ do: "close" });
     await vi.advanceTimersByTimeAsync(0);
     expect(await listed(page)).toBe(0);
+    expect(deleted(page)).toBe(1);
     const [notice] = page.store.getState().notices;
     expect(notice).toMatchObject({
-      words: "What you noted on it was put away: the complaint and 1\u00A0tick.",
+      words: "What you noted on it stands under Deleted for 30 days: the complaint and 1\u00A0tick.",
       isError: false,
     });
     page.store.dispatch(notice!.offers![0]!.action);

@@ -139,9 +139,11 @@ describe("the library", () => {
     expect(titlesNow()).not.toContain("Horn, 2019");
     const [notice] = store.getState().notices;
     expect(notice).toMatchObject({ title: "Horn, 2019 is deleted.", offers: [{ words: "Bring it back" }] });
+    expect(store.getState().shelf.deleted.map(({ title }) => title)).toEqual(["Horn, 2019"]);
     store.dispatch(notice!.offers![0]!.action);
     await settle();
     expect(titlesNow()).toContain("Horn, 2019");
+    expect(store.getState().shelf.deleted).toEqual([]);
   });
 
   test.each([
@@ -191,6 +193,7 @@ describe("the library", () => {
       "circuits.open",
       "circuits.save",
       "circuits.close",
+      "circuits.list",
       "circuits.list",
     ]);
     expect(store.getState().shelf.circuits[0]!.version).toBe(2);
@@ -295,18 +298,6 @@ describe("files", () => {
     expect(downloads).toMatchObject([{ name: "Horn.circuit.json", encoding: "text" }]);
     expect(got(readCircuit(downloads[0]!.content)).pages.some(({ underlays }) => underlays?.length === 1)).toBe(true);
     expect(notices().at(-1)).toMatch(/^Saved without the printed pages\. /);
-  });
-
-  test("a copy goes out of the page itself where the host is gone", async () => {
-    const { store, ids, fail, downloads, notices } = await libraryOf("Horn");
-    store.dispatch({ do: "open-circuit", id: ids[0]! });
-    await settle();
-    store.dispatch(LENGTHEN);
-    fail(true);
-    store.dispatch({ do: "save-file" });
-    await settle();
-    expect(got(readCircuit(downloads[0]!.content))).toEqual(openIn(store).desk.bench.circuit);
-    expect(notices().filter((notice) => notice.startsWith("Handed to the browser."))).toHaveLength(1);
   });
 
   test("a packed circuit that is dropped in goes to the host as it is", async () => {

@@ -10,7 +10,7 @@ import { colourWords } from "../../renderer/words/colour.ts";
 import { conditionList, conditionPhrase, positionTitle, thrownWords } from "../../renderer/words/condition.ts";
 import { faultTitle, modesOf, targetsOf } from "../../renderer/words/fault.ts";
 import { ampsText, counted, minutesText, rangeText, unitSign, voltsText } from "../../renderer/words/figures.ts";
-import { circuitFacts, fileNameFor, lessonOf, sinceWords } from "../../renderer/words/library.ts";
+import { circuitFacts, deletedWords, fileNameFor, lessonOf, sinceWords } from "../../renderer/words/library.ts";
 import { partWords, pointWords, wireWords } from "../../renderer/words/live.ts";
 import { partStands, partTitle } from "../../renderer/words/part.ts";
 import { drivenPins, fusesOf, hasEngine, plugsOf } from "../../renderer/words/pulls.ts";
@@ -18,6 +18,7 @@ import { saidBetween, undoneWords } from "../../renderer/words/said.ts";
 import { notKept } from "../../renderer/words/saving.ts";
 import { leadWords, movedIn, settingWords, sweepSetting } from "../../renderer/words/step.ts";
 import { allSame, columnTitle, sameAs, withControlNames } from "../../renderer/words/table.ts";
+import { windowTitle } from "../../renderer/words/windowTitle.ts";
 import { answerTo } from "../../renderer/workers/answer.ts";
 import type { Answers } from "../../renderer/workers/question.ts";
 import { FILE_ENDINGS } from "../../schemas/calls/files.ts";
@@ -306,6 +307,13 @@ describe("the library", () => {
     expect(plain(sinceWords(edited, Date.parse("2026-03-12T10:01:00Z")))).toBe(words);
   });
 
+  test("a deleted one says since when, and until when it can be brought back", () => {
+    const now = Date.parse("2026-03-12T10:01:00Z");
+    const words = (removed: string | null) => plain(deletedWords({ removed }, now));
+    expect(words("2026-03-12T09:31:00Z")).toBe("Deleted 30_min ago, kept until 11 April 2026");
+    expect([words(null), words("some day")]).toEqual(["Deleted", "Deleted"]);
+  });
+
   test("what a sample teaches, else its vehicle", () => {
     expect(lessonOf({ ...row, sample: "3-starter" })).toBe("Coil, contact, heavy cable");
     expect(lessonOf({ ...row, sample: "none", vehicle: "A van" })).toBe("A van");
@@ -321,6 +329,13 @@ describe("the library", () => {
   ])("the file of %s", (title, name) => {
     expect(fileNameFor({ title })).toBe(name);
     expect(FILE_ENDINGS.some((ending) => name.endsWith(`.${ending}`))).toBe(true);
+  });
+
+  test("a title that is written from the right, or turns the writing about, keeps to itself in the window's", () => {
+    expect(windowTitle("Roof vents – 2019")).toBe("Roof vents – 2019 – Wirefathom");
+    for (const title of ["צופר", "بوق 12V", "Horn \u202Egpj.exe"])
+      expect(windowTitle(title)).toBe(`\u2068${title}\u2069 – Wirefathom`);
+    expect(windowTitle("Horn\u2069 \u202Egpj")).toBe("\u2068Horn \u202Egpj\u2069 – Wirefathom");
   });
 
   test("what is not kept is told with its reason, and a copy is offered where nothing else helps", () => {

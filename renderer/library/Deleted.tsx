@@ -1,0 +1,44 @@
+import type { CircuitRow } from "../../schemas/calls.ts";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { deletedWords } from "../words/library.ts";
+
+/** Circuits that were deleted and can still be brought back; folded, and not there at all where there is none. */
+export function Deleted() {
+  const deleted = useApp(({ shelf }) => shelf.deleted);
+  if (deleted.length === 0) return null;
+  return (
+    <details className="deleted">
+      <summary>
+        Deleted <span className="caption figures">{deleted.length}</span>
+      </summary>
+      <ul>
+        {deleted.map((row) => (
+          <DeletedRow key={row.id} row={row} />
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function DeletedRow({ row }: { readonly row: CircuitRow }) {
+  const { dispatch } = useAppStore();
+  const { id, title } = row;
+  return (
+    <li className="deleted-row">
+      <span className="entry-words">
+        <b title={title}>
+          <bdi>{title}</bdi>
+        </b>
+        <span className="caption figures">{deletedWords(row, Date.now())}</span>
+      </span>
+      <button
+        type="button"
+        className="button is-quiet is-low"
+        aria-label={`Bring ${title} back`}
+        onClick={() => dispatch({ do: "restore", id })}
+      >
+        Bring it back
+      </button>
+    </li>
+  );
+}
