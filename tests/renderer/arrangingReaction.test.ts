@@ -37,7 +37,10 @@ function arranging(outcome: Attempt | null | Error) {
     },
   };
   const store = createAppStore("light", [arrangingReaction(() => drafting)]);
-  store.dispatch({ do: "opened", opened: { id: "c1", version: 1, circuit: SMALL, bench: null, known: false } });
+  store.dispatch({
+    do: "opened",
+    opened: { id: "c1", version: 1, circuit: SMALL, bench: null, benchVersion: 0, known: false },
+  });
   return {
     store,
     finish: async (): Promise<void> => {
@@ -63,7 +66,7 @@ describe("arranging in the window", () => {
     const [notice] = store.getState().notices;
     expect(notice!.words).toContain("3\u00A0bends");
     expect(notice!.words).toContain("8\u00A0bends");
-    store.dispatch(notice!.offer!.action);
+    store.dispatch(notice!.offers![0]!.action);
     expect(openIn(store).desk.bench.circuit).toEqual(SMALL);
     expect(store.getState().notices).toEqual([]);
   });
@@ -75,7 +78,7 @@ describe("arranging in the window", () => {
     expect(openIn(store).desk.bench.circuit).toBe(SMALL);
     const [notice] = store.getState().notices;
     expect(notice!.words).toMatch(/3\u00A0bends.*8\u00A0bends/);
-    store.dispatch(notice!.offer!.action);
+    store.dispatch(notice!.offers![0]!.action);
     expect(xOfM1()).toBe(M1.x + 1);
     expect(openIn(store).desk.history.done).toHaveLength(1);
   });
