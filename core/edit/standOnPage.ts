@@ -25,13 +25,19 @@ export function shapeAt(circuit: Circuit, part: Part, place: PartPlace): PlacedS
   return placeSymbol(kind.symbol(view, restPose(kind, view), "iec"), place);
 }
 
+/** A page as a sentence names it: its title in quotes, or its id where it has none. */
+export function pageName({ pages }: Circuit, id: string): string {
+  const title = pages.find((page) => page.id === id)?.title ?? "";
+  return title === "" ? id : `"${title}"`;
+}
+
 /** The change that puts a part in a place. Refuses `page-unknown`, and `off-the-page` where it would not lie on it whole. */
 export function placing(circuit: Circuit, part: Part, place: PartPlace): Outcome<Change> {
   const page = circuit.pages.find(({ id }) => id === place.page);
   if (!page) return refuse("page-unknown", { page: place.page });
   const { left, top, right, bottom } = shapeAt(circuit, part, place).outline;
   const isOn = left >= 0 && top >= 0 && right <= gridUnitsOf(page.widthMm) && bottom <= gridUnitsOf(page.heightMm);
-  if (!isOn) return refuse("off-the-page", { part: part.id, page: page.id });
+  if (!isOn) return refuse("off-the-page", { part: part.id, page: pageName(circuit, page.id) });
   return ok({ change: "entry", record: "places", key: part.id, value: place });
 }
 

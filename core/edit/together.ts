@@ -5,7 +5,7 @@ import type { Bounds } from "../drawing/measure.ts";
 import type { Part } from "../parts/kind.ts";
 import { bendsFollowing, type Move } from "./bendsFollowing.ts";
 import type { Change } from "./change.ts";
-import { hidingRefusal, placeOf, placing, shapeAt } from "./standOnPage.ts";
+import { hidingRefusal, pageName, placeOf, placing, shapeAt } from "./standOnPage.ts";
 
 /** A part with its place and the outline of its symbol there, in grid units. */
 export interface Standing {
@@ -34,7 +34,8 @@ export function together(circuit: Circuit, ids: readonly PartId[], least: number
   if (parts.length === 0) return refuse("nothing-chosen");
   if (parts.length < least) return refuse("parts-few", { least, count: parts.length });
   const pages = [...new Set(parts.map(({ place }) => place.page))];
-  if (pages.length > 1) return refuse("pages-several", { pages: pages.join(", ") });
+  if (pages.length > 1)
+    return refuse("pages-several", { pages: pages.map((page) => pageName(circuit, page)).join(", ") });
   return ok({ parts, box: boxAround(parts.map(({ outline }) => outline)) });
 }
 
