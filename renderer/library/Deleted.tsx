@@ -1,4 +1,5 @@
 import type { CircuitRow } from "../../schemas/calls.ts";
+import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { deletedWords } from "../words/library.ts";
 
@@ -9,6 +10,7 @@ export function Deleted() {
   return (
     <details className="deleted">
       <summary>
+        <Icon name="onward" size={16} />
         Deleted <span className="caption figures">{deleted.length}</span>
       </summary>
       <ul>

@@ -24,8 +24,11 @@ export function RenameField({ row }: { readonly row: CircuitRow }) {
         onChange={(event) => setTitle(event.target.value)}
         onBlur={keep}
         onKeyDown={(event) => {
+          if (event.key !== "Enter" && event.key !== "Escape") return;
+          // The circuit gets the keys back at once, and the same Enter would open it.
+          event.preventDefault();
           if (event.key === "Enter") keep();
-          if (event.key === "Escape") dispatch({ do: "begin-rename", id: null });
+          else dispatch({ do: "begin-rename", id: null });
         }}
       />
     </div>
