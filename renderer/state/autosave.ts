@@ -1,6 +1,7 @@
 import type { Refusal } from "../../core/base/outcome.ts";
 import type { Host } from "../host/host.ts";
 import { followed, keptAsCopy, notedOn, notKept, trialEnded } from "../words/saving.ts";
+import { copied } from "./copied.ts";
 import {
   asCopy,
   isChangedElsewhere,
@@ -88,7 +89,7 @@ export function autosave(host: Host, later: (run: () => void, ms: number) => () 
       return;
     }
     if (isAway && isParted(refusal)) {
-      const copy = asCopy(keeping);
+      const copy = asCopy({ ...keeping, open: copied(keeping.open) });
       away = away.map((each) => (each === keeping ? copy : each));
       await keep(copy, store);
       if (copy.isFailing) return;

@@ -1,4 +1,5 @@
 import { readBench } from "./benchText.ts";
+import { copied } from "./copied.ts";
 import type { Asked, Remaining } from "./hostAction.ts";
 import { deskWith, openFor, standing, VERSIONS_SHOWN } from "./openBench.ts";
 import { opensKey, type Shelf } from "./shelf.ts";
@@ -90,7 +91,7 @@ type OfOpen = Extract<
 function reduceOpen(open: Open, action: OfOpen): Open {
   switch (action.do) {
     case "keep-as-copy":
-      return { ...open, id: null, version: 0, benchVersion: 0, isTrial: false, saved: "waiting" };
+      return { ...copied(open), id: null, version: 0, benchVersion: 0, isTrial: false, saved: "waiting" };
     case "stored":
       return { ...open, ...standing(action) };
     case "versions-listed":

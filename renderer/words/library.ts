@@ -1,6 +1,6 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { CircuitRow, SampleRow } from "../../schemas/calls.ts";
-import { BIN_DAYS } from "../../schemas/limits.ts";
+import { BIN_DAYS, LIMITS } from "../../schemas/limits.ts";
 import { counted } from "./figures.ts";
 
 /** How far a circuit is drawn: "4 pages, 2 loose ends", or that none is left. */
@@ -27,6 +27,15 @@ const LESSONS: Readonly<Record<string, string>> = {
 /** What a sample teaches, in a few words; its vehicle where that is not known. */
 export function lessonOf({ sample, vehicle }: SampleRow): string {
   return LESSONS[sample] ?? vehicle;
+}
+
+const COPY = / \(copy(?: (\d+))?\)$/;
+
+/** What a copy of a circuit is called: "Horns (copy)", and a copy of that "Horns (copy 2)". */
+export function copyTitle(title: string): string {
+  const known = COPY.exec(title);
+  const sign = known ? ` (copy ${Number(known[1] ?? 1) + 1})` : " (copy)";
+  return title.replace(COPY, "").slice(0, LIMITS.labelLength - sign.length) + sign;
 }
 
 const LONGEST_NAME = 80;

@@ -53,8 +53,8 @@ export function trialEnded({ desk }: Pick<Open, "desk">, noted: string, id: stri
 /** That a bench that was put away went into the library beside the circuit it was made from. */
 export function keptAsCopy({ desk }: Open): Omit<Notice, "id"> {
   return {
-    title: `Your ${desk.bench.circuit.title} is kept as a copy.`,
-    words: "The one in the library was changed or deleted in another window.",
+    title: `Your changes are kept as ${desk.bench.circuit.title}.`,
+    words: "The circuit itself was changed or deleted in another window.",
     isError: false,
   };
 }

@@ -196,6 +196,7 @@ describe("a save that fails", () => {
       store.dispatch(notice!.offers![0]!.action);
       await vi.advanceTimersByTimeAsync(SAVE_AFTER_MS);
       const copy = openIn(store).id!;
+      expect((await kept(page, copy)).circuit.title).toBe("Roof vents (copy)");
       expect(copy).not.toBe(id);
       expect(lengthOf((await kept(page, copy)).circuit)).toBe(5);
       expect((await kept(page, id)).circuit).toEqual(VENTS);
@@ -285,7 +286,7 @@ describe("a bench that is put away", () => {
     expect(lengthOf(copy!.circuit)).toBe(4);
     expect((await kept(page, page.id)).circuit.title).toBe("Renamed");
     expect(page.store.getState().notices).toMatchObject([
-      { title: "Your Roof vents is kept as a copy.", isError: false },
+      { title: "Your changes are kept as Roof vents (copy).", isError: false },
     ]);
     expect(page.store.getState().shelf.circuits).toHaveLength(2);
   });

@@ -61,7 +61,7 @@ describe("two windows on one circuit", () => {
     second.store.dispatch({ do: "close" });
     await vi.advanceTimersByTimeAsync(SAVE_AFTER_MS);
     expect(await ticksIn(second.host, id)).toEqual(ticks);
-    expect(second.store.getState().notices).toMatchObject([{ title: "Your Roof vents is kept as a copy." }]);
+    expect(second.store.getState().notices).toMatchObject([{ title: "Your changes are kept as Roof vents (copy)." }]);
     expect(second.store.getState().shelf.circuits).toHaveLength(2);
   });
 

@@ -10,7 +10,14 @@ import { colourWords } from "../../renderer/words/colour.ts";
 import { conditionList, conditionPhrase, positionTitle, thrownWords } from "../../renderer/words/condition.ts";
 import { faultTitle, modesOf, targetsOf } from "../../renderer/words/fault.ts";
 import { ampsText, counted, minutesText, rangeText, unitSign, voltsText } from "../../renderer/words/figures.ts";
-import { circuitFacts, deletedWords, fileNameFor, lessonOf, sinceWords } from "../../renderer/words/library.ts";
+import {
+  circuitFacts,
+  copyTitle,
+  deletedWords,
+  fileNameFor,
+  lessonOf,
+  sinceWords,
+} from "../../renderer/words/library.ts";
 import { partWords, pointWords, wireWords } from "../../renderer/words/live.ts";
 import { partStands, partTitle } from "../../renderer/words/part.ts";
 import { drivenPins, fusesOf, hasEngine, plugsOf } from "../../renderer/words/pulls.ts";
@@ -312,6 +319,13 @@ describe("the library", () => {
     const words = (removed: string | null) => plain(deletedWords({ removed }, now));
     expect(words("2026-03-12T09:31:00Z")).toBe("Deleted 30_min ago, kept until 11 April 2026");
     expect([words(null), words("some day")]).toEqual(["Deleted", "Deleted"]);
+  });
+
+  test("a copy has a title of its own, and keeps to the length of one", () => {
+    expect(copyTitle("Horns")).toBe("Horns (copy)");
+    expect(copyTitle("Horns (copy)")).toBe("Horns (copy 2)");
+    expect(copyTitle("Horns (copy 9)")).toBe("Horns (copy 10)");
+    expect(copyTitle("x".repeat(160))).toBe(`${"x".repeat(153)} (copy)`);
   });
 
   test("what a sample teaches, else its vehicle", () => {
