@@ -2,7 +2,7 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { Swatch } from "../panels/Swatch.tsx";
 import { ValueField } from "../panels/ValueField.tsx";
 import type { Command } from "../state/action.ts";
-import { colourOffers, colourWords } from "../words/colour.ts";
+import { colourMeant, colourOffers, colourWords } from "../words/colour.ts";
 
 interface Shown {
   readonly label: string;
@@ -31,7 +31,7 @@ export function ColourField({ label, value, usual = "GY, or RD/YE", codes, chang
         );
       }}
       offers={(typed) => colourOffers(typed, codes)}
-      change={change}
+      change={(typed) => change(colourMeant(typed, codes))}
     />
   );
 }

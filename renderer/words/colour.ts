@@ -27,3 +27,9 @@ export function colourOffers(typed: string, set: Circuit["colourCodes"]): readon
       return words === "" ? [] : [{ text, words }];
     });
 }
+
+/** What a typed text is taken for: the one colour that it may become, where it is none itself. */
+export function colourMeant(typed: string, set: Circuit["colourCodes"]): string {
+  const [only, ...others] = colourOffers(typed, set);
+  return only && others.length === 0 && colourWords(typed, set) === "" ? only.text : typed;
+}
