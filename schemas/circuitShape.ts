@@ -142,6 +142,7 @@ const access = z.strictObject({
 });
 
 const reach = z.strictObject({
+  where: label.exactOptional(),
   access: id.exactOptional(),
   minutes: minutes.exactOptional(),
   hands: hands.exactOptional(),

@@ -103,6 +103,8 @@ export interface AccessGroup {
 
 /** How a part, splice, ground, cavity or connector is reached. */
 export interface Reach {
+  /** Where it is, in words: "behind the left kick panel". */
+  readonly where?: string;
   readonly access?: string;
   readonly minutes?: Minutes;
   readonly hands?: 1 | 2;

@@ -54,6 +54,7 @@ function CheckForm({ circuit, close }: { readonly circuit: Circuit; readonly clo
   };
   return (
     <form
+      ref={intoSight}
       className="add-check card"
       aria-label="Add a check"
       onSubmit={(event) => {
@@ -112,4 +113,9 @@ function CheckForm({ circuit, close }: { readonly circuit: Circuit; readonly clo
       </div>
     </form>
   );
+}
+
+/** At the foot of a long list the form would open out of sight. */
+function intoSight(form: HTMLFormElement | null): void {
+  form?.scrollIntoView({ block: "nearest" });
 }

@@ -16,6 +16,7 @@ import { PartPicture } from "./PartPicture.tsx";
 import { PlugSection } from "./PlugSection.tsx";
 import { takesPlug } from "./plugs.ts";
 import { ReachFields } from "./ReachFields.tsx";
+import { reachKey } from "./reaching.ts";
 import { SwitchEditor } from "./SwitchEditor.tsx";
 import { symbolPicture, withOne } from "./symbolPicture.ts";
 import { tableControls } from "./tableControls.ts";
@@ -51,7 +52,7 @@ export function PartEditor({ part: id, close }: { readonly part: PartId; readonl
           <DesignatorField part={part} />
           <PartValues circuit={circuit} part={part} />
         </section>
-        <ReachFields circuit={circuit} part={part} />
+        <ReachFields circuit={circuit} at={reachKey(circuit, part)} of={part.id} />
       </div>
       {hasMiddle && (
         <div className="editor-column is-table">

@@ -1,10 +1,13 @@
 import { useState } from "react";
 import type { Circuit, Connector } from "../../core/circuit/circuit.ts";
 import { isInLine, terminalPoint, terminalsOf } from "../../core/circuit/points.ts";
+import { relabelConnector } from "../../core/edit/commands/relabelConnector.ts";
 import type { Part } from "../../core/parts/kind.ts";
+import { ValueField } from "../panels/ValueField.tsx";
 import { CavityFields } from "./CavityFields.tsx";
 import { PinPaste } from "./PinPaste.tsx";
 import { PlugFace } from "./PlugFace.tsx";
+import { ReachFields } from "./ReachFields.tsx";
 import { RowsChoice } from "./RowsChoice.tsx";
 
 interface Shown {
@@ -13,7 +16,7 @@ interface Shown {
   readonly plug: Connector;
 }
 
-/** A connector: its face from either side, the place that is chosen, and a pin list to be pasted. */
+/** A connector: its face from either side, the place that is chosen, a pin list to be pasted, its label and its reach. */
 export function Plug({ circuit, part, plug }: Shown) {
   const isJoint = isInLine(part);
   const [isMirrored, setIsMirrored] = useState(false);
@@ -67,6 +70,20 @@ export function Plug({ circuit, part, plug }: Shown) {
         onRename={setChosen}
       />
       <PinPaste circuit={circuit} plug={plug} />
+      <section className="values" aria-label={`About ${plug.id}`}>
+        <ValueField
+          label={`Label of ${plug.id}`}
+          value={plug.label ?? ""}
+          usual="such as plug of the fan"
+          change={(typed) => (bench) => relabelConnector(bench, plug.id, typed)}
+        />
+      </section>
+      {!isJoint && (
+        <details className="menu-values">
+          <summary>How {plug.id} is reached</summary>
+          <ReachFields circuit={circuit} at={plug.id} of={plug.id} />
+        </details>
+      )}
     </>
   );
 }

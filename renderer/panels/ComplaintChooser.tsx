@@ -1,6 +1,7 @@
 import { useState } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
+import { AddCheck } from "../circuit/AddCheck.tsx";
 import { useMake } from "../state/useMake.ts";
 import { Icon } from "./Icon.tsx";
 
@@ -47,7 +48,10 @@ export function ComplaintChooser({ circuit }: { readonly circuit: Circuit }) {
             </button>
           </li>
         ))}
-        {shown.length === 0 && <li className="find-none">No check is called that.</li>}
+        {shown.length === 0 && circuit.checks.length > 0 && <li className="find-none">No check is called that.</li>}
+        <li className="choices-add">
+          <AddCheck circuit={circuit} />
+        </li>
       </ul>
     </>
   );

@@ -21,6 +21,7 @@ export function PartMenu({ circuit, part, close }: Shown) {
   const { dispatch } = useAppStore();
   const now = useApp((state) => partNow(state, part.id));
   const plugs = plugIdsOf(circuit, part);
+  const where = [part.id, ...plugs].flatMap((id) => circuit.reach[id]?.where ?? [])[0];
   return (
     <>
       <header className="menu-head">
@@ -28,6 +29,7 @@ export function PartMenu({ circuit, part, close }: Shown) {
           {part.id} <span>{partTitle(circuit, part)}</span>
         </h2>
         {now !== "" && <p className="small figures">{now}</p>}
+        {where !== undefined && <p className="small">{where}</p>}
       </header>
       <PartActs part={part} />
       <div className="value-acts">

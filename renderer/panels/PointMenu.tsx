@@ -24,12 +24,14 @@ export function PointMenu({ circuit, point, connector, close }: Shown) {
   const { dispatch } = useAppStore();
   const make = useMake();
   const now = useApp((state) => pointWords(liveShown(state)?.points.get(point)));
+  const where = circuit.reach[point]?.where ?? circuit.reach[connector ?? ""]?.where;
   const { apart = [] } = useApp(conditionNow);
   return (
     <>
       <header className="menu-head">
         <h2>{point}</h2>
         <p className="small figures">{now}</p>
+        {where !== undefined && <p className="small">{where}</p>}
       </header>
       {connector !== null && (
         <>

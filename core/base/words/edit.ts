@@ -166,6 +166,7 @@ export const COMMAND_WORDS: Readonly<Record<string, string>> = {
   "rename-part": "Rename",
   "rename-wire": "Rename the wire",
   "rename-connector": "Rename the connector",
+  "relabel-connector": "Label the connector",
   "move-things": "Move together",
   "turn-things": "Turn together",
   "flip-things": "Flip together",

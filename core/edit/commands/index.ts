@@ -28,6 +28,7 @@ import { pullApart } from "./pullApart.ts";
 import { pushHome } from "./pushHome.ts";
 import { putIn } from "./putIn.ts";
 import { recolourWire } from "./recolourWire.ts";
+import { relabelConnector } from "./relabelConnector.ts";
 import { relabelPart } from "./relabelPart.ts";
 import { removeThings } from "./removeThings.ts";
 import { renameConnector } from "./renameConnector.ts";
@@ -92,6 +93,7 @@ export const COMMANDS = [
   { id: "rename-part", key: "Shift+F2", make: renamePart },
   { id: "rename-wire", key: null, make: renameWire },
   { id: "rename-connector", key: null, make: renameConnector },
+  { id: "relabel-connector", key: null, make: relabelConnector },
   { id: "duplicate-things", key: "Ctrl+D", make: duplicateThings },
   { id: "paste", key: "Ctrl+V", make: paste },
   { id: "replace-kind", key: null, make: replaceKind },

@@ -9,21 +9,24 @@ import { alreadySo, editOf } from "../editOf.ts";
 import { labelOf } from "./relabelPart.ts";
 
 /**
- * Says how a part, connector, cavity or terminal is reached: access group, minutes, hands, why not to probe it, cautions. What
+ * Says how a part, connector, cavity or terminal is reached: where it is, access group, minutes, hands, why not to probe it, cautions. What
  * is said replaces what was; nothing said, or null, takes it away. Refuses `reach-unknown`, `access-unknown`,
  * `minutes-limits`, `hands-count`, wrong cautions, `label-long` and `already-so`.
  */
 export function setReach(bench: Bench, key: string, given: Reach | null): Outcome<Edit> {
   const { circuit } = bench;
   if (!isReachable(circuit, key)) return refuse("reach-unknown", { key });
-  const { access, doNotProbe, ...work } = given ?? {};
+  const { where, access, doNotProbe, ...work } = given ?? {};
   if (access !== undefined && circuit.access.every(({ id }) => id !== access))
     return refuse("access-unknown", { access });
   const reason = labelOf(doNotProbe ?? "");
   if (!reason.ok) return reason;
+  const spot = labelOf(where ?? "");
+  if (!spot.ok) return spot;
   const fields = workFields(work);
   if (!fields.ok) return fields;
   const value: Reach = {
+    ...(spot.value !== "" && { where: spot.value }),
     ...(access !== undefined && { access }),
     ...fields.value,
     ...(reason.value !== "" && { doNotProbe: reason.value }),

@@ -94,6 +94,17 @@ export const PART_CASES = {
       ["already-so", vents, "W13", "W13"],
     ],
   },
+  "relabel-connector": {
+    good: [
+      [busy, "X5", " Behind the  dash "],
+      [vents, "X30", ""],
+    ],
+    bad: [
+      ["point-connector", vents, "M3", "Plug"],
+      ["label-long", vents, "X5", "x".repeat(161)],
+      ["already-so", vents, "X5", "Plug of S5"],
+    ],
+  },
   "rename-connector": {
     good: [
       [busy, "X5", "X50"],

@@ -48,6 +48,7 @@ export const PLACE_CASES = {
     good: [
       [small, "M1.2", { access: "dash", minutes: 2, hands: 2, doNotProbe: "sealed", cautions: ["Hot."] }],
       [small, "S1", null],
+      [small, "X1", { where: " Behind the  dash ", access: "dash" }],
       [small, "X1-1", { minutes: 1 }],
     ],
     bad: [
@@ -55,6 +56,7 @@ export const PLACE_CASES = {
       ["access-unknown", small, "M1", { access: "roof" }],
       ["minutes-limits", small, "M1", { minutes: 10_001 }],
       ["label-long", small, "M1", { doNotProbe: LONG }],
+      ["label-long", small, "M1", { where: LONG }],
       ["already-so", small, "X1-1", { hands: 2, minutes: 1 }],
       ["already-so", small, "M1.2", null],
     ],
