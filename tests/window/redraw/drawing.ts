@@ -126,12 +126,7 @@ export async function drawWires(
   const draw = async (from: Spot, to: Spot, colour: string): Promise<void> => {
     await hands.click(from);
     await hands.click(to);
-    await expect(
-      hands.page
-        .getByRole("group", { name: /^Wire / })
-        .getByRole("textbox")
-        .first(),
-    ).toBeFocused();
+    await expect(hands.page.getByRole("group", { name: /^Wire / }).getByLabel("Colour")).toBeFocused();
     await hands.word(colour);
   };
   const { plain, spliced } = splicedAside(wires);
