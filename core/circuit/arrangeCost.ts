@@ -47,6 +47,7 @@ export class ArrangeCost {
   }[];
   private readonly wires: readonly (readonly number[])[];
   private readonly laid: Laid[];
+  private readonly boxes: Bounds[];
   private readonly room: ArrangeRoom;
   /** 1 for each pair of wires that share a terminal. */
   private readonly areMates: Uint8Array;
@@ -56,6 +57,7 @@ export class ArrangeCost {
   constructor({ nodes, edges }: ArrangeQuestion, spread: readonly Spread[], room: ArrangeRoom) {
     this.room = room;
     this.spread = [...spread];
+    this.boxes = spread.map(boxOf);
     const numbers = new Map(nodes.map(({ id }, index) => [id, index]));
     this.edges = edges.map(({ from, to, nodes: [a, b] }) => ({
       nodes: [numbers.get(a)!, numbers.get(b)!],
@@ -106,6 +108,7 @@ export class ArrangeCost {
     const touched = this.wires[index]!;
     this.sum -= this.around(index, touched);
     this.spread[index] = to;
+    this.boxes[index] = boxOf(to);
     for (const wire of touched) this.laid[wire] = this.lay(wire);
     this.sum += this.around(index, touched);
   }
@@ -155,11 +158,10 @@ export class ArrangeCost {
       sum += this.ofWire(wire);
       for (let body = 0; body < this.spread.length; body++) sum += this.ofWireAndBody(wire, body);
     }
-    const isTouched = (wire: number): boolean => touched.includes(wire);
     for (let other = 0; other < this.laid.length; other++) {
-      const isOwn = isTouched(other);
+      const isOwn = this.edges[other]!.nodes.includes(index);
       if (!isOwn) sum += this.ofWireAndBody(other, index);
-      for (const wire of touched) if (isOwn ? wire < other : true) sum += this.ofWires(wire, other);
+      for (const wire of touched) if (!isOwn || wire < other) sum += this.ofWires(wire, other);
     }
     return sum;
   }
@@ -185,12 +187,14 @@ export class ArrangeCost {
   }
 
   private ofWireAndBody(wire: number, body: number): number {
+    const { box: around, legs } = this.laid[wire]!;
+    const box = this.boxes[body]!;
+    if (areFar(around, box)) return 0;
     const isOwn = this.edges[wire]!.nodes.includes(body);
-    const box = boxOf(this.spread[body]!);
     // A wire may touch the edge of its own part, where it begins.
     const margin = isOwn ? -0.5 : 0.5;
     let hits = 0;
-    for (const { left, right, top, bottom } of this.laid[wire]!.legs) {
+    for (const { left, right, top, bottom } of legs) {
       const isIn =
         left < box.right + margin &&
         right > box.left - margin &&
@@ -204,7 +208,7 @@ export class ArrangeCost {
   private ofBody(index: number): number {
     const each = this.spread[index]!;
     if (each.node.isFixed) return 0;
-    const box = boxOf(each);
+    const box = this.boxes[index]!;
     const { area } = this.room;
     const outside =
       Math.max(0, area.left - box.left) +
@@ -216,7 +220,7 @@ export class ArrangeCost {
 
   private ofBodies(one: number, other: number): number {
     const [a, b] = [this.spread[one]!, this.spread[other]!];
-    return a.node.isFixed && b.node.isFixed ? 0 : nearness(boxOf(a), boxOf(b));
+    return a.node.isFixed && b.node.isFixed ? 0 : nearness(this.boxes[one]!, this.boxes[other]!);
   }
 }
 

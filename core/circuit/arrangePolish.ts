@@ -7,7 +7,7 @@ import { poseOf, type Spread } from "./arrangeSpread.ts";
 /** Most parts that move as one branch. */
 const BRANCH = 5;
 /** Tries for each part that may move. */
-const TRIES = 1500;
+const TRIES = 1200;
 /** How much worse a try may make things at first and at last, in bends. */
 const WARM = 2;
 const COLD = 0.05;
