@@ -7,14 +7,16 @@ import { boxOf, type Spread } from "./arrangeSpread.ts";
 import { bendsOf, plainWay, type WayEnd } from "./arrangeWay.ts";
 
 /** What a layout costs beside its bends and crossings, which count 1 each. */
-const LENGTH = 0.012;
+const LENGTH = 0.008;
 const THROUGH_BODY = 8;
 const ALONG_ANOTHER = 1.5;
 /** For each square unit that two bodies share, and that one lies outside the room. */
 const OVERLAP = 0.6;
-/** Parts closer than this leave no room for words and wires. */
-const CLOSE = 4;
-const TOO_CLOSE = 0.12;
+/** Parts closer than this leave no room for words, which stand beside symbols, and for wires. */
+const CLOSE_ACROSS = 9;
+const CLOSE_DOWN = 5;
+/** What parts that touch cost; less, the farther they are. */
+const TOUCHING = 0.6;
 /** A wire that climbs from feed to ground, and for each unit it does. */
 const CLIMBS = 0.6;
 const CLIMB = 0.05;
@@ -235,9 +237,10 @@ function portOf(pose: ArrangePose, id: string): ArrangePort {
 function nearness(one: Bounds, other: Bounds): number {
   const across = Math.min(one.right, other.right) - Math.max(one.left, other.left);
   const down = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top);
-  if (across <= -CLOSE || down <= -CLOSE) return 0;
-  const gap = Math.max(-across, -down);
-  if (gap > 0) return TOO_CLOSE * (CLOSE - gap);
+  // 1 and more where they are as far apart as they should be, 0 where they touch.
+  const gap = Math.max(-across / CLOSE_ACROSS, -down / CLOSE_DOWN);
+  if (gap >= 1) return 0;
+  if (gap > 0) return TOUCHING * (1 - gap);
   return 3 + OVERLAP * (across + 1) * (down + 1);
 }
 
