@@ -6,6 +6,7 @@ import { readCircuitFile, writeFileWhole } from "../files.ts";
 import { embeddedFonts } from "../print/fonts.ts";
 import { htmlOf } from "../print/html.ts";
 import { pdfOf } from "../print/pdf.ts";
+import { printTitle } from "../print/printTitle.ts";
 import { sheetsFor } from "../print/sheets.ts";
 import { type Console, EXIT, need } from "./console.ts";
 import type { Typed } from "./given.ts";
@@ -34,9 +35,10 @@ export async function print(console: Console, file: string, typed: PrintTyped): 
   const palette: PrintPalette =
     chosen("--ink", typed.ink, ["black", "colour"] as const) === "black" ? "black" : "light";
   const circuit = need(await readCircuitFile(file));
-  const sheets = need(sheetsFor(circuit, askOf(typed), paper));
+  const ask = askOf(typed);
+  const sheets = need(sheetsFor(circuit, ask, paper));
   const fonts = await embeddedFonts();
-  const title = sheets[0]?.title ?? circuit.title;
+  const title = printTitle(circuit, ask);
   const files: readonly (readonly [string, string | Uint8Array])[] =
     ending === "pdf"
       ? [[typed.out, await pdfOf(sheets, { paper, palette, title, made: new Date() })]]

@@ -305,7 +305,7 @@ describe("printing", () => {
     const asked = { circuit, what: "sheet", page: "p2", condition: "S1=on,S5=open" } as const;
     const { pdf, name, sheets } = await got(host, "print.pdf", asked);
     expect(Buffer.from(pdf, "base64").subarray(0, 5).toString()).toBe("%PDF-");
-    expect({ sheets, isNamed: name.endsWith(".pdf") }).toEqual({ sheets: 1, isNamed: true });
+    expect({ sheets, name }).toEqual({ sheets: 1, name: `${circuit.title}, circuit sheet, page 2.pdf` });
     const refusals: readonly (readonly [Partial<Argument<"print.pdf">>, string])[] = [
       [{ page: "p99" }, "page-unknown-print"],
       [{ condition: "S99=on" }, "condition-control"],

@@ -103,6 +103,15 @@ export const PAPER_WORDS = {
   fails: (target: string, title: string) => `${target} ${title}`,
   faultPutIn: (named: string, more: number) => `fault put in: ${named}${more === 0 ? "" : ` and ${more} more`}`,
 
+  // ---------------------------------------------------------------- names of prints
+  printedSheet: "circuit sheet",
+  printedPage: (page: number) => `page ${page}`,
+  printedOrder: "probe order",
+  printedTable: (connector: string) => `position table ${connector}`,
+  printedBranch: (load: string) => `straight branch of ${load}`,
+  faults: (count: number) => `${count} faults`,
+  printedWith: (faults: string) => `with ${faults}`,
+
   // ---------------------------------------------------------------- position table
   pin: "Pin",
   wireLeadsTo: "wire, leads to",

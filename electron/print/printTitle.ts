@@ -1,0 +1,45 @@
+import { PAPER_WORDS as WORDS } from "../../core/base/words/paper.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { parseFault } from "../../core/live/fault.ts";
+import { faultWords } from "../../core/paper/faultWords.ts";
+import type { SheetAsk } from "../../schemas/calls/print.ts";
+import { connectorOf, seenOf } from "../asked.ts";
+
+/** Most of a circuit's title that stands in the name of a print, so that what the print shows has room after it. */
+const LONGEST = 40;
+
+/** What a print is called, as a document and as a file: `Roof vents, position table X6, with W13 broken`. */
+export function printTitle(circuit: Circuit, ask: SheetAsk): string {
+  const title = circuit.title.trim().slice(0, LONGEST).trim();
+  const faults = ask.faults.flatMap((text) => {
+    const fault = parseFault(circuit, text);
+    return fault.ok ? [fault.value] : [];
+  });
+  const [first] = faults;
+  const named = first && faults.length === 1 ? faultWords(circuit, first) : WORDS.faults(faults.length);
+  const said = ask.what === "checklist" || !first ? "" : WORDS.printedWith(named);
+  return [title, shown(circuit, ask), said].filter((words) => words !== "").join(", ");
+}
+
+function shown(circuit: Circuit, ask: SheetAsk): string {
+  switch (ask.what) {
+    case "sheet": {
+      const number = circuit.pages.findIndex(({ id }) => id === ask.page) + 1;
+      const page = number === 0 || circuit.pages.length === 1 ? "" : `, ${WORDS.printedPage(number)}`;
+      return `${WORDS.printedSheet}${page}`;
+    }
+    case "checklist":
+      return WORDS.printedOrder;
+    case "table": {
+      const connector = connectorOf(circuit, ask.connector);
+      return WORDS.printedTable(connector.ok ? connector.value : "");
+    }
+    case "straight":
+      return WORDS.printedBranch(ask.load ?? loadComplainedOf(circuit, ask.complaint));
+  }
+}
+
+function loadComplainedOf(circuit: Circuit, complaint: string | undefined): string {
+  const seen = seenOf(circuit, complaint);
+  return seen.ok ? seen.value.complaint.check.load : "";
+}
