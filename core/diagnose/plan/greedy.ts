@@ -1,0 +1,95 @@
+import type { Minutes } from "../../base/units.ts";
+import type { Tells } from "./information.ts";
+import { after, isOneRepair, type Living, massOf, minutesFrom, type Problem, parted, type Stand } from "./problem.ts";
+
+/** A probe that tells less than this many bits tells nothing: rounding, not news. */
+export const LEAST_BITS = 1e-9;
+
+/** A probe of a problem with what it tells and costs from where things stand. */
+export interface Scored {
+  /** Number of the probe. */
+  readonly probe: number;
+  readonly bits: number;
+  readonly minutes: Minutes;
+  /** Bits a minute. */
+  readonly score: number;
+}
+
+/** A way to choose the next probe out of some; null where none tells anything. */
+export type Policy = (living: Living, stand: Stand, pool: readonly number[]) => Scored | null;
+
+/** Every probe of a pool that tells something, in the pool's order. */
+export function scored(
+  problem: Problem,
+  tells: Tells,
+  living: Living,
+  stand: Stand,
+  pool: readonly number[],
+): readonly Scored[] {
+  const found: Scored[] = [];
+  for (const probe of pool) {
+    const each = scoreOf(problem, tells, living, stand, probe);
+    if (each) found.push(each);
+  }
+  return found;
+}
+
+function scoreOf(problem: Problem, tells: Tells, living: Living, stand: Stand, probe: number): Scored | null {
+  const choice = problem.probes[probe]!;
+  const bits = tells(living, choice.classes);
+  if (bits < LEAST_BITS) return null;
+  const minutes = minutesFrom(problem, choice, stand);
+  return { probe, bits, minutes, score: bits / minutes };
+}
+
+/** The greedy policy: most bits for each further minute; the first of equals. */
+export function greedy(problem: Problem, tells: Tells): Policy {
+  return (living, stand, pool) => {
+    let best: Scored | null = null;
+    for (const probe of pool) {
+      const each = scoreOf(problem, tells, living, stand, probe);
+      if (each && (!best || each.score > best.score)) best = each;
+    }
+    return best;
+  };
+}
+
+/** Share of all weight below which a branch of the tree is not followed any further. */
+const NEGLIGIBLE = 0.001;
+
+/**
+ * Weight times minutes that a policy is expected to need from here until one repair is left or nothing tells more.
+ * Branches lighter than a thousandth of `whole` are taken as free; `whole` 0 follows every one.
+ */
+export function costOf(
+  problem: Problem,
+  policy: Policy,
+  living: Living,
+  stand: Stand,
+  pool: readonly number[],
+  whole = 0,
+): number {
+  if (living.length < 2 || isOneRepair(problem, living)) return 0;
+  const mass = massOf(problem, living);
+  if (mass < NEGLIGIBLE * whole) return 0;
+  const next = policy(living, stand, pool);
+  if (!next) return 0;
+  return next.minutes * mass + costAfter(problem, policy, living, stand, pool, next.probe, whole);
+}
+
+/** The same once a given probe is taken, without that probe's own minutes. */
+export function costAfter(
+  problem: Problem,
+  policy: Policy,
+  living: Living,
+  stand: Stand,
+  pool: readonly number[],
+  probe: number,
+  whole = 0,
+): number {
+  const choice = problem.probes[probe]!;
+  const then = after(stand, choice);
+  let cost = 0;
+  for (const part of parted(living, choice.classes)) cost += costOf(problem, policy, part, then, pool, whole);
+  return cost;
+}

@@ -1,0 +1,107 @@
+import { batchGreedy } from "./batch.ts";
+import { exact } from "./exact.ts";
+import { costAfter, greedy, type Scored } from "./greedy.ts";
+import { type Tells, tellsOf } from "./information.ts";
+import {
+  after,
+  allLiving,
+  isOneRepair,
+  type Living,
+  massOf,
+  type Problem,
+  parted,
+  START,
+  type Stand,
+} from "./problem.ts";
+import { type Choice, rollout } from "./rollout.ts";
+
+/** Chooses the next probe for those that live. */
+export type Chooser = (living: Living, stand: Stand) => Choice | null;
+
+/** The planner: the optimum where it can be worked out, else rollout over the better of the greedy policies. */
+export function planner(problem: Problem, tells: Tells = tellsOf(problem)): Chooser {
+  const pool = distinct(problem);
+  return (living, stand) => {
+    const best = exact(problem, tells, living, stand, pool);
+    return best === undefined ? rollout(problem, tells, living, stand, pool) : best;
+  };
+}
+
+/** The greedy policies as choosers, to compare with. */
+export function greedyPlanner(problem: Problem, base: "single" | "batch" = "single"): Chooser {
+  const tells = tellsOf(problem);
+  const pool = distinct(problem);
+  const policy = base === "single" ? greedy(problem, tells) : batchGreedy(problem, tells);
+  return (living, stand) => {
+    const first = policy(living, stand, pool);
+    return first && { ...first, expected: expectedOf(problem, policy, living, stand, pool, first) };
+  };
+}
+
+function expectedOf(
+  problem: Problem,
+  policy: Parameters<typeof costAfter>[1],
+  living: Living,
+  stand: Stand,
+  pool: readonly number[],
+  first: Scored,
+): number {
+  return first.minutes + costAfter(problem, policy, living, stand, pool, first.probe) / massOf(problem, living);
+}
+
+/**
+ * Minutes that are expected when a chooser is asked again after every outcome, until one repair is left or it has nothing
+ * to offer.
+ */
+export function minutesExpected(problem: Problem, choose: Chooser, stand: Stand = START): number {
+  const walk = (living: Living, at: Stand): number => {
+    if (living.length < 2 || isOneRepair(problem, living)) return 0;
+    const next = choose(living, at);
+    if (!next) return 0;
+    const choice = problem.probes[next.probe]!;
+    const then = after(at, choice);
+    return parted(living, choice.classes).reduce(
+      (sum, part) => sum + walk(part, then),
+      next.minutes * massOf(problem, living),
+    );
+  };
+  const living = allLiving(problem);
+  return walk(living, stand) / massOf(problem, living);
+}
+
+/** Probes by number without those that part the suspects as another does that is never dearer. */
+function distinct({ probes }: Problem): readonly number[] {
+  const kept = new Map<string, number[]>();
+  const numbers: number[] = [];
+  probes.forEach((probe, number) => {
+    const key = renumbered(probe.classes);
+    if (key === "") return;
+    const same = kept.get(key) ?? [];
+    kept.set(key, same);
+    const isNeedless = same.some((other) => {
+      const known = probes[other]!;
+      return (
+        known.minutes <= probe.minutes &&
+        (known.trim & ~probe.trim) === 0 &&
+        known.place === probe.place &&
+        known.mode === probe.mode
+      );
+    });
+    if (isNeedless) return;
+    same.push(number);
+    numbers.push(number);
+  });
+  return numbers;
+}
+
+/** Classes spelt in the order they first come up, so that the same parting has the same spelling; "" where nothing is parted. */
+function renumbered(classes: Uint8Array): string {
+  const numbers = new Map<number, number>();
+  let spelt = "";
+  for (const each of classes) {
+    const number = numbers.get(each) ?? numbers.size;
+    numbers.set(each, number);
+    spelt += String.fromCharCode(number);
+  }
+  return numbers.size < 2 ? "" : spelt;
+}
