@@ -1,5 +1,6 @@
 import type { Refusal } from "./outcome.ts";
 import { CIRCUIT_WORDS } from "./words/circuit.ts";
+import { DIAGNOSE_WORDS } from "./words/diagnose.ts";
 import { EDIT_WORDS } from "./words/edit.ts";
 import { FILE_WORDS } from "./words/file.ts";
 import { LIBRARY_WORDS } from "./words/library.ts";
@@ -21,6 +22,7 @@ export const WORDS: readonly Words[] = [
   LIBRARY_WORDS,
   TRADE_WORDS,
   EDIT_WORDS,
+  DIAGNOSE_WORDS,
 ];
 
 /**

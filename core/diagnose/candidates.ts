@@ -1,12 +1,21 @@
-import type { Circuit, Condition, FunctionCheck } from "../circuit/circuit.ts";
-import { controlAt, springsBack } from "../circuit/points.ts";
+import type { ConnectorId, PartId } from "../base/ids.ts";
+import type { Minutes } from "../base/units.ts";
+import type { Circuit, Connector } from "../circuit/circuit.ts";
+import { controlAt, springsBack, terminalPoint, wireSideOf } from "../circuit/points.ts";
+import type { Lead } from "../live/attachment.ts";
+import { kindOf } from "../parts/catalogue.ts";
+import type { Part } from "../parts/kind.ts";
 import type { TestLamp } from "../trade/instruments.ts";
-import type { Instrument } from "./step.ts";
-import { reachOf, type TestPoint, testPointsOf } from "./testPoint.ts";
+import type { Fineness } from "./spread.ts";
+import { type Instrument, isBySense } from "./step.ts";
+import { MINUTES, placeOf, reachOf, type TestPoint, testPointsOf } from "./testPoint.ts";
+import type { Tries } from "./tries.ts";
 
 /** A row that could be read, before anything is known of what it would tell. */
 export interface Candidate {
+  /** Where red goes; of a look or a sound where the part is. */
   readonly at: TestPoint;
+  readonly black: Lead;
   readonly instrument: Instrument;
   readonly lampTo: "battery +" | "battery -" | null;
   readonly sweepOf: string | null;
@@ -14,70 +23,141 @@ export interface Candidate {
   readonly conditions: readonly number[];
   readonly positions: readonly string[];
   readonly hands: 1 | 2;
+  readonly fineness: Fineness;
+  /** Minutes of the row by itself: no trim, no way there. */
+  readonly minutes: Minutes;
 }
 
 /** The test lamp an instrument hangs on the point, or null for the meter alone. */
 export function lampOf(instrument: Instrument): TestLamp | null {
-  if (instrument === "meter volts") return null;
-  return instrument === "4 A lamp" ? "heavy" : "small";
+  if (instrument === "4 A lamp") return "heavy";
+  return instrument === "0.25 A lamp" ? "small" : null;
 }
 
-/** The conditions worth probing in for a complaint, and the control whose positions are swept. */
-export interface Tries {
-  readonly conditions: readonly Condition[];
-  readonly sweepOf: string | null;
-  /** Positions of the swept control, one for each condition from the first on. */
-  readonly positions: readonly string[];
-}
-
-/** Conditions of a complaint: every position of the control it throws last, all else as in the check. */
-export function triesFor(circuit: Circuit, check: FunctionCheck): Tries {
-  const thrown = Object.entries(check.condition.set ?? {});
-  const last = thrown.at(-1);
-  const control = last && controlAt(circuit, last[0]);
-  if (!last || !control) return { conditions: [check.condition], sweepOf: null, positions: [""] };
-  const before = Object.fromEntries(thrown.slice(0, -1));
-  const positions = control.control.positions.map((position) => position.name);
-  const conditions = positions.map((position) => ({
-    ...check.condition,
-    set: position === control.rest ? before : { ...before, [last[0]]: position },
-  }));
-  return { conditions, sweepOf: last[0], positions };
-}
-
-/** Every row that could be read: sweeps, single volts, and the lamp both ways round, where a probe may go. */
+/**
+ * Every row that could be read where a probe may go: sweeps, single volts, the lamp both ways round, the drop across each
+ * fuse, and what can be seen or heard of fuses, controls, plugs and relays.
+ */
 export function candidatesFor(circuit: Circuit, tries: Tries): readonly Candidate[] {
-  return testPointsOf(circuit)
-    .filter((at) => at.doNotProbe === null)
-    .flatMap((at) => rowsAt(circuit, at, tries));
+  const points = testPointsOf(circuit).filter((at) => at.doNotProbe === null);
+  return [
+    ...circuit.parts.flatMap((part) => [...looksAt(circuit, part), ...soundsOf(circuit, part, tries)]),
+    ...circuit.connectors.flatMap((connector) => looksInto(connector, circuit)),
+    ...points.flatMap((at) => rowsAt(circuit, at, tries)),
+    ...circuit.parts.flatMap((part) => dropsAcross(circuit, part, points, tries)),
+  ];
 }
 
-function rowsAt(circuit: Circuit, at: TestPoint, { sweepOf, positions, conditions }: Tries): readonly Candidate[] {
-  const held = conditions.map((_, index) => sweepOf !== null && springsBack(circuit, sweepOf, positions[index]!));
-  const near = isWithinReach(circuit, at, sweepOf);
-  const plain = { at, instrument: "meter volts", lampTo: null, sweepOf: null } as const;
-  const hands = (index: number, busy: boolean): 1 | 2 => (at.hands === 2 || (held[index] && (busy || !near)) ? 2 : 1);
-  const single = (index: number) => ({ conditions: [index], positions: [positions[index]!] });
-  // With the probe on the point, every position of the control costs a moment: one position alone is read only at rest.
-  const rows: Candidate[] = [{ ...plain, ...single(0), hands: hands(0, false) }];
-  if (conditions.length > 1) {
-    const all = conditions.map((_, index) => index);
-    rows.push({
-      ...plain,
-      sweepOf,
-      conditions: all,
-      positions,
-      hands: all.some((index) => hands(index, false) === 2) ? 2 : 1,
-    });
-  }
+function rowsAt(circuit: Circuit, at: TestPoint, tries: Tries): readonly Candidate[] {
+  const { conditions, positions } = tries;
+  const plain = { at, black: "battery -", instrument: "meter volts", lampTo: null, fineness: "volts" } as const;
+  const rows = readings(circuit, plain, tries);
   const { lamp } = at;
   if (lamp === null) return rows;
-  conditions.forEach((_, index) => {
-    for (const lampTo of ["battery -", "battery +"] as const) {
-      rows.push({ at, instrument: lamp, lampTo, sweepOf: null, ...single(index), hands: hands(index, true) });
-    }
-  });
+  const lamps = conditions.flatMap((_, index) =>
+    (["battery -", "battery +"] as const).map((lampTo) =>
+      row({
+        ...plain,
+        instrument: lamp,
+        lampTo,
+        sweepOf: null,
+        conditions: [index],
+        positions: [positions[index]!],
+        hands: handsFor(circuit, at, tries, index, true),
+      }),
+    ),
+  );
+  return [...rows, ...lamps];
+}
+
+type Plain = Pick<Candidate, "at" | "black" | "instrument" | "lampTo" | "fineness">;
+
+/** One leads set: at rest, and over every position of the control. With the probe on the point a position costs a moment. */
+function readings(circuit: Circuit, plain: Plain, tries: Tries): readonly Candidate[] {
+  const { conditions, positions, sweepOf } = tries;
+  const hands = conditions.map((_, index) => handsFor(circuit, plain.at, tries, index, false));
+  const rows = [row({ ...plain, sweepOf: null, conditions: [0], positions: [positions[0]!], hands: hands[0]! })];
+  if (conditions.length > 1) {
+    const all = conditions.map((_, index) => index);
+    rows.push(row({ ...plain, sweepOf, conditions: all, positions, hands: hands.includes(2) ? 2 : 1 }));
+  }
   return rows;
+}
+
+/** The drop across a fuse: millivolts that tell the amps through it where nothing need be taken apart. */
+function dropsAcross(circuit: Circuit, part: Part, points: readonly TestPoint[], tries: Tries): readonly Candidate[] {
+  if (part.kind !== "fuse") return [];
+  const [one, other] = ["1", "2"].map((terminal) => {
+    const side = wireSideOf(circuit, terminalPoint(part, terminal));
+    return points.find(({ point }) => point === side);
+  });
+  if (!one || !other) return [];
+  // Either way round: which blade is fed, the circuit knows and not the fuse.
+  return [
+    { at: one, black: other.point },
+    { at: other, black: one.point },
+  ].flatMap((leads) =>
+    readings(circuit, { ...leads, instrument: "meter volts", lampTo: null, fineness: "millivolts" }, tries),
+  );
+}
+
+/** A fuse out and looked at, a control that stands where it should not. */
+function looksAt(circuit: Circuit, part: Part): readonly Candidate[] {
+  const kind = kindOf(part.kind);
+  if (part.kind !== "fuse" && kind?.role !== "control") return [];
+  return [bySense(circuit, part.id, "look", null, [0], [""])];
+}
+
+/** A plug parted and looked at: not home, a pin out, green or wet. */
+function looksInto({ id }: Connector, circuit: Circuit): readonly Candidate[] {
+  const look = bySense(circuit, id, "look", null, [0], [""]);
+  const forbidden = reachOf(circuit, id).doNotProbe !== undefined;
+  return forbidden ? [] : [{ ...look, minutes: look.minutes + MINUTES.plugApart }];
+}
+
+/** A relay that clicks while the control is thrown: heard with the trim on. */
+function soundsOf(circuit: Circuit, part: Part, { conditions, positions, sweepOf }: Tries): readonly Candidate[] {
+  if (part.kind !== "relay" || sweepOf === null) return [];
+  return conditions.flatMap((_, index) =>
+    index === 0 ? [] : [bySense(circuit, part.id, "listen", sweepOf, [0, index], [positions[0]!, positions[index]!])],
+  );
+}
+
+function bySense(
+  circuit: Circuit,
+  thing: PartId | ConnectorId,
+  instrument: Instrument,
+  sweepOf: string | null,
+  conditions: readonly number[],
+  positions: readonly string[],
+): Candidate {
+  const place = placeOf(circuit, thing);
+  return row({
+    at: instrument === "listen" ? { ...place, access: null } : place,
+    black: "battery -",
+    instrument,
+    lampTo: null,
+    sweepOf,
+    conditions,
+    positions,
+    hands: 1,
+    fineness: "volts",
+  });
+}
+
+function row(given: Omit<Candidate, "minutes">): Candidate {
+  const { at, instrument, conditions, hands } = given;
+  const lamp = lampOf(instrument) === null ? 0 : MINUTES.lamp;
+  const second = hands === 2 ? MINUTES.secondPerson : 0;
+  const own = isBySense(instrument) ? MINUTES[instrument === "look" ? "look" : "listen"] : at.minutes;
+  return { ...given, minutes: own + conditions.length * MINUTES.throwControl + lamp + second };
+}
+
+/** Pairs of hands for a setting: a control that springs back is held, and a lamp or a far point takes the hand that held it. */
+function handsFor(circuit: Circuit, at: TestPoint, tries: Tries, index: number, isBusy: boolean): 1 | 2 {
+  const { sweepOf, positions } = tries;
+  const isHeld = sweepOf !== null && springsBack(circuit, sweepOf, positions[index]!);
+  return at.hands === 2 || (isHeld && (isBusy || !isWithinReach(circuit, at, sweepOf))) ? 2 : 1;
 }
 
 /** Whether one person can hold the control and reach the point: they lie behind the same trim. */

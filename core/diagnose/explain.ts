@@ -5,20 +5,30 @@ import type { Circuit } from "../circuit/circuit.ts";
 import { pointAt } from "../circuit/points.ts";
 import type { Candidate } from "./candidates.ts";
 import { type Column, outcomeWord } from "./outcomes.ts";
-import type { OutcomeOf, Suspect } from "./step.ts";
+import { isBySense, type OutcomeOf, type Suspect, type Window } from "./step.ts";
 import { groupsToOpen } from "./testPoint.ts";
 
 /** What a row's readings would say, likeliest first: suspects that read alike stand together. */
 export function outcomesOf(column: Column, suspects: readonly Suspect[]): readonly OutcomeOf[] {
-  const byLabel = new Map<string, number[]>();
+  const byLabel = new Map<number, number[]>();
   suspects.forEach((_, index) => {
     const label = column.labels[index + 1]!;
-    byLabel.set(label, [...(byLabel.get(label) ?? []), index + 1]);
+    const others = byLabel.get(label);
+    if (others) others.push(index + 1);
+    else byLabel.set(label, [index + 1]);
   });
   const outcomes = [...byLabel.values()].map((circuits) => {
     const leaves = circuits.map((circuit) => suspects[circuit - 1]!);
     const probability = leaves.reduce((sum, suspect) => sum + suspect.probability, 0);
-    return { word: wordOf(column, circuits[0]!), limit: limitOf(column, circuits), probability, leaves, circuits };
+    const windows = windowsOf(column, circuits);
+    return {
+      word: wordOf(column, circuits[0]!),
+      limit: limitOf(column, windows),
+      probability,
+      leaves,
+      windows,
+      circuits,
+    };
   });
   const isTwice = (word: string): boolean => outcomes.filter((outcome) => outcome.word === word).length > 1;
   return outcomes
@@ -29,47 +39,64 @@ export function outcomesOf(column: Column, suspects: readonly Suspect[]): readon
 }
 
 /** Volts that part outcomes of the same name: in the first setting that is not as in the good circuit. */
-function voltsAt({ volts, classes }: Column, circuits: readonly number[]): string {
+function voltsAt({ volts, classes, candidate }: Column, circuits: readonly number[]): string {
   const setting = Math.max(
     0,
     classes.findIndex((numbers) => numbers[circuits[0]!] !== numbers[0]),
   );
   const reads = circuits.map((circuit) => volts[setting]![circuit]!);
-  return `${figure(reads.reduce((sum, read) => sum + read, 0) / reads.length, 1)} V`;
+  const mean = reads.reduce((sum, read) => sum + read, 0) / reads.length;
+  return candidate.fineness === "millivolts" ? `${figure(mean * 1000, 0)} mV` : `${figure(mean, 1)} V`;
 }
 
 /** The word for what one circuit reads: of a sweep, the positions that differ from the good circuit. */
-function wordOf({ candidate, volts, classes, labels }: Column, circuit: number): string {
-  const words = candidate.conditions.map((_, setting) => {
+function wordOf({ candidate, volts, classes, words }: Column, circuit: number): string {
+  if (isBySense(candidate.instrument)) return words.at(-1)![circuit]!;
+  const named = candidate.conditions.map((_, setting) => {
     const isSame = classes[setting]![circuit] === classes[setting]![0];
     return outcomeWord(volts[setting]![circuit]!, volts[setting]![0]!, isSame);
   });
   if (candidate.sweepOf === null) {
-    const lampOf = (index: number): string => labels[index]!.replace(/^\d+/, "");
-    const lamp = lampOf(circuit);
-    return lamp === "" || lamp === lampOf(0) ? words[0]! : `${words[0]}, lamp ${lamp}`;
+    const lamp = words[0]![circuit]!;
+    return lamp === "" || lamp === words[0]![0] ? named[0]! : `${named[0]}, lamp ${lamp}`;
   }
-  const differing = words.flatMap((word, setting) =>
+  const differing = named.flatMap((word, setting) =>
     word === "right" ? [] : [`${candidate.positions[setting]} ${word}`],
   );
   return differing.length === 0 ? "right" : differing.join(", ");
 }
 
-/** Volts between which an outcome lies: half way to the next cluster on either side; empty for a sweep. */
-function limitOf({ candidate, volts, classes }: Column, circuits: readonly number[]): string {
-  if (candidate.sweepOf !== null) return "";
-  const reads = volts[0]!;
-  const inside = new Set(circuits.map((circuit) => classes[0]![circuit]!));
-  const own = reads.filter((_, circuit) => inside.has(classes[0]![circuit]!));
-  const low = Math.min(...own);
-  const high = Math.max(...own);
-  const below = Math.max(...reads.filter((read) => read < low));
-  const above = Math.min(...reads.filter((read) => read > high));
-  const half = (one: Volts, other: Volts): string => figure((one + other) / 2, 1);
-  if (!Number.isFinite(below) && !Number.isFinite(above)) return "";
-  if (!Number.isFinite(below)) return `below ${half(high, above)}`;
-  if (!Number.isFinite(above)) return `above ${half(low, below)}`;
-  return `${half(low, below)} to ${half(high, above)}`;
+/** Between what a reading lies for an outcome, by setting: half way to the next cluster of any suspect on either side. */
+function windowsOf({ volts, classes, words }: Column, circuits: readonly number[]): readonly Window[] {
+  return volts.map((reads, setting) => {
+    const number = classes[setting]![circuits[0]!]!;
+    let low = Number.POSITIVE_INFINITY;
+    let high = Number.NEGATIVE_INFINITY;
+    let below = Number.NEGATIVE_INFINITY;
+    let above = Number.POSITIVE_INFINITY;
+    reads.forEach((read, circuit) => {
+      const other = classes[setting]![circuit]!;
+      if (other < number) below = Math.max(below, read);
+      else if (other > number) above = Math.min(above, read);
+      else {
+        low = Math.min(low, read);
+        high = Math.max(high, read);
+      }
+    });
+    return { low: (below + low) / 2, high: (above + high) / 2, word: words[setting]![circuits[0]!]! };
+  });
+}
+
+/** The limits in words; empty for a sweep and where nothing is measured. */
+function limitOf({ candidate }: Column, windows: readonly Window[]): string {
+  if (candidate.sweepOf !== null || isBySense(candidate.instrument)) return "";
+  const { low, high } = windows[0]!;
+  const isFine = candidate.fineness === "millivolts";
+  const at = (volts: Volts): string => (isFine ? `${figure(volts * 1000, 0)} mV` : figure(volts, 1));
+  if (!Number.isFinite(low) && !Number.isFinite(high)) return "";
+  if (!Number.isFinite(low)) return `below ${at(high)}`;
+  if (!Number.isFinite(high)) return `above ${at(low)}`;
+  return `${at(low)} to ${at(high)}`;
 }
 
 const OUTCOMES = 2;
@@ -88,8 +115,11 @@ export function whyOf(outcomes: readonly OutcomeOf[]): string {
 }
 
 /** A suspect by what it sits on; with its mode where the same thing stands in several outcomes. */
-function nameIn(shown: readonly OutcomeOf[], { fault }: Suspect): string {
-  const holding = shown.filter(({ leaves }) => leaves.some((other) => other.fault.target === fault.target));
+function nameIn(shown: readonly OutcomeOf[], suspect: Suspect): string {
+  if (suspect.faults.length > 1) return suspect.title;
+  const [fault] = suspect.faults;
+  if (!fault) return suspect.title;
+  const holding = shown.filter(({ leaves }) => leaves.some(({ faults }) => faults[0]?.target === fault.target));
   return holding.length > 1 ? `${fault.target} ${modeWords(fault.mode)}` : fault.target;
 }
 

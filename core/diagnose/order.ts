@@ -1,111 +1,171 @@
-import type { PartId } from "../base/ids.ts";
-import type { Volts } from "../base/units.ts";
-import type { Circuit, Condition } from "../circuit/circuit.ts";
-import { meterOn, meterShows } from "../live/instruments/meter.ts";
-import { burns, lampOn } from "../live/instruments/testLamp.ts";
-import { workOf } from "../live/live.ts";
-import { Rig } from "../live/rig.ts";
-import { reach } from "../live/settle.ts";
-import { type Candidate, lampOf } from "./candidates.ts";
-import { cautionsFor, outcomesOf, whyOf } from "./explain.ts";
-import { type Chosen, planFor } from "./plan.ts";
-import type { Expected, ProbeOrder, Step, Suspect } from "./step.ts";
-import { type Observation, suspectsFor } from "./suspects.ts";
+import type { Minutes, Volts } from "../base/units.ts";
+import type { Circuit } from "../circuit/circuit.ts";
+import { referenceBattery } from "../live/network.ts";
+import { clashesOf } from "./clash.ts";
+import { type Evidence, scaleFor, weighed } from "./evidence.ts";
+import { tellsOf } from "./plan/information.ts";
+import { linear } from "./plan/linear.ts";
+import { distinct, planner } from "./plan/next.ts";
+import { allLiving } from "./plan/problem.ts";
+import { probeText, type Reading } from "./reading.ts";
+import { type Rows, rowsFor } from "./rows.ts";
+import type { Cleared, ProbeOrder, Progress, Suspect } from "./step.ts";
+import { stepsOf } from "./stepsOf.ts";
+import { type Observation, type Suspected, suspectsFor } from "./suspects.ts";
+import { triesFor } from "./tries.ts";
 
-/** Half the width of a printed range: the spread of meter and battery, in volts and as a share (a guess). */
-const SPREAD_VOLTS: Volts = 0.15;
-const SPREAD_SHARE = 0.015;
+/** What is known of a job beside the circuit and the complaint. */
+export interface Known {
+  /** What was seen of other function checks. */
+  readonly others?: readonly Observation[];
+  /** What was read, in the order it was. */
+  readonly readings?: readonly Reading[];
+  /** Volts of the battery at rest, measured; the drawing's where nobody did. */
+  readonly batteryVolts?: Volts | null;
+  /** The time there is. */
+  readonly minutes?: Minutes;
+  /** Minutes that a part ordered in vain would cost. */
+  readonly wrongPartMinutes?: Minutes;
+}
 
-/** The probe order for a complaint, with what else was observed; `minutes` is the time there is. */
-export function probeOrder(
-  circuit: Circuit,
-  complaint: Observation,
-  others: readonly Observation[] = [],
-  minutes?: number,
-): ProbeOrder {
-  const { suspects, cleared } = suspectsFor(circuit, complaint, others);
-  const { chosen, tries } = planFor(circuit, complaint.check, suspects, minutes);
-  const tried = tries.conditions.map((condition) => ({ condition, turning: turningIn(circuit, condition) }));
-  const steps = chosen.map((each, index) => stepOf(circuit, suspects, each, tried, index + 1));
-  const total = steps.reduce((sum, step) => sum + step.minutes, 0);
+/** Share from which a repair counts as certain. */
+export const CERTAIN = 0.95;
+/** Minutes that a wrong part costs where nobody says: ordering, fitting, undoing (a guess). */
+export const WRONG_PART_MINUTES: Minutes = 60;
+/** Below this share, a suspect that something contradicts is cleared. */
+const CLEARED_BELOW = 0.01;
+/** A reading contradicts a suspect that it fits this much worse than the best. */
+const CONTRADICTS = 0.05;
+/** Suspects that are planned for; the others are too unlikely to count. */
+const MOST_PLANNED = 400;
+const MOST_ROWS = 24;
+
+/** The answer where nothing is complained of. */
+export const NO_ORDER: ProbeOrder = {
+  complaint: "",
+  suspects: [],
+  cleared: [],
+  clearedBy: [],
+  elsewhere: 0,
+  progress: "none",
+  expectedMinutes: 0,
+  clashes: [],
+  steps: [],
+  minutes: 0,
+};
+
+/** The probe order for a complaint, with all that was seen and read; the first row is the one to take next. */
+export function probeOrder(circuit: Circuit, complaint: Observation, known: Known = {}): ProbeOrder {
+  const readings = known.readings ?? [];
+  const { condition } = complaint.check;
+  const suspected = suspectsFor(circuit, complaint, known.others);
+  const scale = scaleFor(restVoltsOf(circuit), known.batteryVolts ?? null);
+  const evidence = weighed(circuit, condition, suspected, readings, scale);
+  const { suspects, cleared } = sorted(suspected, evidence, readings);
+  const planned = suspects.slice(0, MOST_PLANNED);
+  const tries = triesFor(circuit, complaint.check);
+  const rows = rowsFor(circuit, condition, planned, tries, readings);
+  const tells = tellsOf(rows.problem);
+  const pool = distinct(rows.problem, unread(rows, tries.conditions, readings));
+  const living = allLiving(rows.problem);
+  const next = planned.length < 2 ? null : planner(rows.problem, tells, pool)(living, rows.stand);
+  const list = linear(rows.problem, tells, living, rows.stand, pool, {
+    rows: MOST_ROWS,
+    minutes: known.minutes ?? Number.POSITIVE_INFINITY,
+    first: next?.probe ?? null,
+  });
+  const steps = stepsOf(circuit, planned, rows, list, tries);
+  const expectedMinutes = next?.expected ?? 0;
   return {
     complaint: `${complaint.check.label}: ${complaint.word.replaceAll("-", " ")}`,
     suspects,
-    cleared,
+    cleared: cleared.map(({ suspect }) => suspect),
+    clearedBy: cleared,
+    elsewhere: evidence.elsewhere,
+    progress: progressOf(suspects, steps.length, expectedMinutes, known.wrongPartMinutes ?? WRONG_PART_MINUTES),
+    expectedMinutes,
+    clashes: clashesOf(evidence, readings),
     steps,
-    minutes: total,
+    minutes: steps.reduce((sum, step) => sum + step.minutes, 0),
   };
 }
 
-/** A condition that rows are read in, and the motors that a good circuit turns in it. */
-interface Tried {
-  readonly condition: Condition;
-  readonly turning: readonly PartId[];
+/** Volts of the drawing's battery at rest, as its settings have it. */
+function restVoltsOf(circuit: Circuit): Volts {
+  const volts = referenceBattery(circuit)?.settings?.volts;
+  return typeof volts === "number" ? volts : (circuit.nominalVolts / 12) * REST_VOLTS;
 }
 
-function turningIn(circuit: Circuit, condition: Condition): readonly PartId[] {
-  const turns: readonly string[] = ["forward", "reverse"];
-  return [...workOf(circuit, condition)].flatMap(([id, { doing }]) => (turns.includes(doing) ? [id] : []));
+/** A charged 12 V battery at rest. */
+const REST_VOLTS: Volts = 12.6;
+
+interface Sorted {
+  readonly suspects: readonly Suspect[];
+  readonly cleared: readonly Cleared[];
 }
 
-function stepOf(
-  circuit: Circuit,
+/** Suspects, likeliest first; apart from them those that something seen or read has ruled out. */
+function sorted(suspected: readonly Suspected[], evidence: Evidence, readings: readonly Reading[]): Sorted {
+  const best = evidence.fits.map((fits) => Math.max(...fits, Number.MIN_VALUE));
+  const whole = suspected.map((each, index) => {
+    const suspect = suspectOf(each, evidence.shares[index]!);
+    const by = readings.findIndex(
+      ({ standing }, reading) =>
+        standing === "taken" && evidence.fits[reading]![index]! < CONTRADICTS * Math.min(1, best[reading]!),
+    );
+    const isAgainst = each.against.length > 0 || by >= 0;
+    return { suspect, by: by + 1, isCleared: isAgainst && suspect.probability < CLEARED_BELOW };
+  });
+  whole.sort((one, other) => other.suspect.probability - one.suspect.probability);
+  return {
+    suspects: whole.filter(({ isCleared }) => !isCleared).map(({ suspect }) => suspect),
+    cleared: whole.filter(({ isCleared }) => isCleared).map(({ suspect, by }) => ({ suspect, by })),
+  };
+}
+
+function suspectOf({ possible: { id, faults, title, repair } }: Suspected, probability: number): Suspect {
+  return { id, faults, title, repairGroup: repair, probability };
+}
+
+/** Rows by number that were not read yet: a row all of whose settings were, and none doubted, tells nothing again. */
+function unread(
+  { columns }: Rows,
+  conditions: ReturnType<typeof triesFor>["conditions"],
+  readings: readonly Reading[],
+): readonly number[] {
+  const read = new Set(readings.filter(({ standing }) => standing === "taken").map(probeText));
+  return columns.flatMap(({ candidate }, number) => {
+    const { at, black, instrument, lampTo } = candidate;
+    const isRead = candidate.conditions.every((condition) =>
+      read.has(probeText({ red: at.point, black, instrument, lampTo, condition: conditions[condition]! })),
+    );
+    return isRead ? [] : [number];
+  });
+}
+
+function progressOf(suspects: readonly Suspect[], rows: number, expected: Minutes, wrongPart: Minutes): Progress {
+  if (suspects.length === 0) return "none";
+  const leader = repairsOf(suspects)[0]!.share;
+  if (leader >= CERTAIN) return "certain";
+  if (rows === 0) return "tied";
+  return expected > (1 - leader) * wrongPart ? "order-now" : "open";
+}
+
+/** The repairs that suspects come down to, likeliest first, each with its suspects. */
+export function repairsOf(
   suspects: readonly Suspect[],
-  { column, minutes }: Chosen,
-  tried: readonly Tried[],
-  number: number,
-): Step {
-  const { candidate } = column;
-  const { at, instrument, lampTo, sweepOf, hands, positions } = candidate;
-  const outcomes = outcomesOf(column, suspects);
-  return {
-    number,
-    point: at.point,
-    black: "battery -",
-    connector: at.connector,
-    cavity: at.cavity,
-    colour: at.colour,
-    instrument,
-    lampTo,
-    sweepOf,
-    settings: candidate.conditions.map((index, place) => ({
-      condition: tried[index]!.condition,
-      position: sweepOf === null ? "" : positions[place]!,
-      expect: expectedOf(circuit, candidate, tried[index]!.condition),
-    })),
-    access: at.access,
-    minutes,
-    hands,
-    why: whyOf(outcomes),
-    cautions: cautionsFor(
-      circuit,
-      candidate,
-      tried.map(({ turning }) => turning),
-    ),
-    outcomes,
-  };
-}
-
-/** What the good circuit shows, solved anew with the instrument in it: the meter at the point, and the lamp where the row has one. */
-export function expectedOf(
-  circuit: Circuit,
-  { at, lampTo, instrument }: Pick<Candidate, "at" | "lampTo" | "instrument">,
-  condition: Condition,
-): Expected {
-  const lamp = lampOf(instrument);
-  const hung = lampTo === null || lamp === null ? [] : [lampOn(lamp, at.point, lampTo, circuit.nominalVolts)];
-  const rig = new Rig(circuit, [], [meterOn(at.point, "battery -"), ...hung]);
-  reach(rig, condition);
-  const volts = meterShows(rig);
-  const spread = Math.max(SPREAD_VOLTS, SPREAD_SHARE * Math.abs(volts));
-  return {
-    low: Math.max(0, tenth(volts - spread)),
-    high: Math.max(0, tenth(volts + spread)),
-    unit: "V",
-    lamp: hung.length === 0 ? null : burns(rig, 1),
-  };
-}
-
-function tenth(volts: Volts): Volts {
-  return Math.round(volts * 10) / 10;
+): readonly { readonly repair: string; readonly share: number; readonly suspects: readonly Suspect[] }[] {
+  const groups = new Map<string, Suspect[]>();
+  for (const suspect of suspects) {
+    const group = groups.get(suspect.repairGroup);
+    if (group) group.push(suspect);
+    else groups.set(suspect.repairGroup, [suspect]);
+  }
+  return [...groups]
+    .map(([repair, own]) => ({
+      repair,
+      share: own.reduce((sum, { probability }) => sum + probability, 0),
+      suspects: own,
+    }))
+    .sort((one, other) => other.share - one.share);
 }

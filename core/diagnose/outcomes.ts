@@ -1,46 +1,109 @@
 import type { Volts } from "../base/units.ts";
 import { brightness, testLamp } from "../trade/instruments.ts";
 import { type Candidate, lampOf } from "./candidates.ts";
-import { lampReads, meterReads, type Shown } from "./predict.ts";
+import { lampReads, meterReads, type Predicted } from "./predict.ts";
 import { clusters } from "./weigh.ts";
 
-/** A candidate row as every suspect would read it. Index 0 stands for the healthy circuit, the rest for suspects in order. */
+/** A candidate row as every suspect would show it. Index 0 stands for the healthy circuit, the rest for suspects in order. */
 export interface Column {
   readonly candidate: Candidate;
-  /** Volts by setting, then by circuit. */
+  /** Volts by setting, then by circuit; 0 where nothing is measured. */
   readonly volts: readonly (readonly Volts[])[];
   /** Cluster number by setting, then by circuit. */
   readonly classes: readonly (readonly number[])[];
-  /** One label for each circuit: circuits with the same label are not parted by this row. */
-  readonly labels: readonly string[];
+  /** How the lamp burns, or what is seen or heard, by setting, then by circuit; "" for the meter alone. */
+  readonly words: readonly (readonly string[])[];
+  /** Number of what each circuit shows in all settings together: circuits of one number are not parted by this row. */
+  readonly labels: Uint8Array;
 }
+
+/** Outcomes that fit the number of a class. More are never seen: they are cut to the last. */
+const MOST_LABELS = 255;
+
+/** Number of a test point in the predictions, by its name. */
+export type Numbers = ReadonlyMap<string, number>;
 
 /** Reads a candidate row off the predictions of the healthy circuit and of every suspect. */
 export function columnOf(
   candidate: Candidate,
-  point: number,
-  all: readonly (readonly Shown[])[],
+  points: Numbers,
+  all: readonly Predicted[],
   nominalVolts: Volts,
 ): Column {
-  const lamp = lampOf(candidate.instrument);
   const volts: Volts[][] = [];
+  const words: string[][] = [];
   const classes: (readonly number[])[] = [];
-  const words: string[][] = all.map(() => []);
-  for (const condition of candidate.conditions) {
-    const shown = all.map((conditions) => conditions[condition]!);
-    const reads = shown.map((each) => {
-      if (candidate.lampTo === null || lamp === null) return { volts: meterReads(each, point), lamp: "" };
-      const { across, pointVolts } = lampReads(each, point, candidate.lampTo, testLamp(lamp, nominalVolts));
-      return { volts: pointVolts, lamp: brightness(across, nominalVolts) };
-    });
-    const numbers = clusters(reads.map((read) => read.volts));
-    volts.push(reads.map((read) => read.volts));
-    classes.push(numbers);
-    reads.forEach((read, circuit) => {
-      words[circuit]!.push(`${numbers[circuit]}${read.lamp}`);
-    });
+  candidate.conditions.forEach((_, setting) => {
+    const shows = all.map((predicted) => showsIn(candidate, points, predicted, setting, nominalVolts));
+    volts.push(shows.map((each) => each.volts));
+    words.push(shows.map((each) => each.word));
+    classes.push(clusters(volts[setting]!, candidate.fineness));
+  });
+  return { candidate, volts, classes, words, labels: labelled(all.length, classes, words) };
+}
+
+/** What one circuit shows in one setting of a row. */
+function showsIn(
+  candidate: Candidate,
+  points: Numbers,
+  { shown, left, plugs }: Predicted,
+  setting: number,
+  nominalVolts: Volts,
+): { readonly volts: Volts; readonly word: string } {
+  const { at, black, instrument, lampTo, conditions } = candidate;
+  const here = shown[conditions[setting]!]!;
+  if (instrument === "look") return { volts: 0, word: seenOf(at.point, here.states, left, plugs) };
+  if (instrument === "listen") {
+    const before = shown[conditions[0]!]!;
+    return { volts: 0, word: setting === 0 ? "" : heardOf(before.states.get(at.point), here.states.get(at.point)) };
   }
-  return { candidate, volts, classes, labels: words.map((each) => each.join("|")) };
+  const red = points.get(at.point)!;
+  const lamp = lampOf(instrument);
+  if (lampTo !== null && lamp !== null) {
+    const { across, pointVolts } = lampReads(here, red, lampTo, testLamp(lamp, nominalVolts));
+    return { volts: pointVolts, word: brightness(across, nominalVolts) };
+  }
+  const other = points.get(black);
+  return { volts: meterReads(here, red) - (other === undefined ? 0 : meterReads(here, other)), word: "" };
+}
+
+/** The word for a control that stands as it should. */
+const AS_SET = "as set";
+
+/** What a look shows: of a fuse "whole" or "blown", of a plug "sound" or what is not, of a control where it stands. */
+export function seenOf(
+  thing: string,
+  states: ReadonlyMap<string, string>,
+  left: Predicted["left"],
+  plugs: Predicted["plugs"],
+): string {
+  const state = states.get(thing);
+  if (state === "good") return "whole";
+  if (state === "melted") return "blown";
+  return plugs.get(thing) ?? left.get(thing) ?? AS_SET;
+}
+
+/** What is heard of a relay between two settings. */
+export function heardOf(before: string | undefined, now: string | undefined): string {
+  return before === now ? "silent" : "clicks";
+}
+
+function labelled(
+  circuits: number,
+  classes: readonly (readonly number[])[],
+  words: readonly (readonly string[])[],
+): Uint8Array {
+  const numbers = new Map<string, number>();
+  const labels = new Uint8Array(circuits);
+  for (let circuit = 0; circuit < circuits; circuit++) {
+    let spelt = "";
+    for (let setting = 0; setting < classes.length; setting++)
+      spelt += `${classes[setting]![circuit]}${words[setting]![circuit]}|`;
+    const number = numbers.get(spelt) ?? Math.min(numbers.size, MOST_LABELS);
+    numbers.set(spelt, number);
+    labels[circuit] = number;
+  }
+  return labels;
 }
 
 /** Name of a reading beside the healthy one: low, sag, right or high. Sag is lower but still the greater part. */

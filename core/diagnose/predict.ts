@@ -1,14 +1,14 @@
-import type { PartId } from "../base/ids.ts";
+import type { ConnectorId, PartId } from "../base/ids.ts";
 import type { Ohms, Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
-import type { Fault } from "../live/fault.ts";
+import { type Fault, targetOf } from "../live/fault.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
 import { METER, meterVolts } from "../trade/instruments.ts";
 import { lampAmps, type RatedLamp } from "../trade/lamps.ts";
 import type { TestPoint } from "./testPoint.ts";
 
-/** What one point shows a meter in one condition; arrays are by test point. */
+/** What a circuit shows in one condition; arrays are by test point. */
 export interface Shown {
   /** Open volts to battery negative; 0 where the point floats. */
   readonly volts: Float64Array;
@@ -16,23 +16,33 @@ export interface Shown {
   readonly sourceOhms: Float64Array;
   readonly plusVolts: Volts;
   readonly plusOhms: Ohms;
+  /** States of the parts that have any: "pulled-in", "melted". */
+  readonly states: ReadonlyMap<PartId, string>;
+}
+
+/** What a circuit with given faults shows in every condition, and which of its controls stand elsewhere than set. */
+export interface Predicted {
+  readonly shown: readonly Shown[];
+  /** By part: "middle at open". */
+  readonly left: ReadonlyMap<PartId, string>;
+  /** What a look into each plug shows. */
+  readonly plugs: ReadonlyMap<ConnectorId, string>;
 }
 
 /**
- * What every test point shows in each condition with a fault planted (or none). Readings are taken after the complaint
- * was tried once from good fuses, so a fuse that the fault melts is out in all of them. Gives the rig back for reuse.
+ * What every test point shows in each condition with faults planted (or none). Readings are taken after the complaint
+ * was tried once from good fuses, so a fuse that the faults melt is out in all of them. Gives the rig back for reuse.
  */
 export function predict(
   circuit: Circuit,
-  fault: Fault | null,
+  faults: readonly Fault[],
   complaint: Condition,
   conditions: readonly Condition[],
   points: readonly TestPoint[],
   givenUp?: Rig,
-): { readonly shown: readonly Shown[]; readonly rig: Rig } {
-  const rig = new Rig(circuit, fault ? [fault] : [], [], givenUp);
-  const tried = reach(rig, complaint);
-  const melted: readonly PartId[] = tried.happenings.flatMap((each) => (each.what === "melted" ? [each.part] : []));
+): { readonly predicted: Predicted; readonly rig: Rig } {
+  const rig = new Rig(circuit, faults, [], givenUp);
+  const melted = meltedIn(rig, complaint);
   const nodes = points.map(({ point }) => rig.network.nodes.get(point)!);
   const { plus } = rig.network;
   const shown = conditions.map((condition) => {
@@ -43,9 +53,40 @@ export function predict(
       sourceOhms: Float64Array.from(nodes, (node) => ohms[node]!),
       plusVolts: rig.solver.volts(plus),
       plusOhms: ohms[plus]!,
+      states: new Map(rig.states),
     };
   });
-  return { shown, rig };
+  return { predicted: { shown, left: leftIn(rig), plugs: plugsWith(circuit, faults) }, rig };
+}
+
+/** Fuses that melt while the complaint is tried from good ones. */
+export function meltedIn(rig: Rig, complaint: Condition): readonly PartId[] {
+  return reach(rig, complaint).happenings.flatMap((each) => (each.what === "melted" ? [each.part] : []));
+}
+
+/** Controls that stand elsewhere than they are set to, by part. */
+export function leftIn(rig: Rig): ReadonlyMap<PartId, string> {
+  const left = new Map<PartId, string>();
+  for (const [id, { stands }] of rig.network.parts) {
+    const words = [...stands].map(([control, position]) => (control === "" ? position : `${control} at ${position}`));
+    if (words.length > 0) left.set(id, words.join(", "));
+  }
+  return left;
+}
+
+/** What a plug that nothing is wrong with shows. */
+const SOUND = "sound";
+
+/** What a look into each plug shows: "sound", or of its faults "loose", "3 out", "corroded". */
+export function plugsWith(circuit: Circuit, faults: readonly Fault[]): ReadonlyMap<ConnectorId, string> {
+  const plugs = new Map<ConnectorId, string>(circuit.connectors.map(({ id }) => [id, SOUND]));
+  for (const { target: id, mode } of faults) {
+    const target = targetOf(circuit, id);
+    if (target?.is !== "cavity") continue;
+    const { connector, cavity } = target;
+    plugs.set(connector, mode === "corroded" ? "corroded" : plugs.get(connector) !== SOUND ? "loose" : `${cavity} out`);
+  }
+  return plugs;
 }
 
 /** Volts a 10 Mohm meter shows from a point to battery negative. */

@@ -1,14 +1,15 @@
 import type { ConnectorId, PointId } from "../base/ids.ts";
-import type { Minutes, Share } from "../base/units.ts";
+import type { Minutes, Share, Volts } from "../base/units.ts";
 import type { Condition } from "../circuit/circuit.ts";
 import type { Lead } from "../live/attachment.ts";
 import type { Fault } from "../live/fault.ts";
 
-/** A fault with its probability. */
+/** What can be wrong, with its probability. */
 export interface Suspect {
-  /** The fault's text, `X5-6:corroded=20`. */
+  /** The faults' text, `X5-6:corroded=20`; several are joined by "+". */
   readonly id: string;
-  readonly fault: Fault;
+  /** One fault, or several with one cause. */
+  readonly faults: readonly Fault[];
   /** In words: "X5-6 corroded, 20 ohm added". */
   readonly title: string;
   /** Suspects mended by the same repair of the same thing are one group: entropy is taken over these. */
@@ -16,15 +17,25 @@ export interface Suspect {
   readonly probability: Share;
 }
 
-/** What a row is read with. A lamp hangs from the red point to `lampTo` as a real load while the meter reads. */
-export type Instrument = "meter volts" | "4 A lamp" | "0.25 A lamp";
+/**
+ * What a row is read with. A lamp hangs from the red point to `lampTo` as a real load while the meter reads. A part is
+ * looked at, or listened to while a control is thrown.
+ */
+export type Instrument = "meter volts" | "4 A lamp" | "0.25 A lamp" | "look" | "listen";
 
-/** What a good circuit shows: a range in volts, and for a lamp row how it burns. */
+/** Whether nothing is clipped on: a part is looked at or listened to. */
+export function isBySense(instrument: Instrument): boolean {
+  return instrument === "look" || instrument === "listen";
+}
+
+/** What a good circuit shows: a range in volts or millivolts, for a lamp how it burns, for a look or a sound its word. */
 export interface Expected {
   readonly low: number;
   readonly high: number;
-  readonly unit: "V";
+  readonly unit: "V" | "mV";
   readonly lamp: "bright" | "dim" | "dark" | null;
+  /** What is seen or heard: "whole", "clicks", a position; null where something is measured. */
+  readonly word: string | null;
 }
 
 /** One reading to take in one setting. A sweep has one for every position of its control. */
@@ -35,18 +46,28 @@ export interface Setting {
   readonly expect: Expected;
 }
 
+/** Between what and what a reading lies for an outcome, volts; and the word it comes with, if any. */
+export interface Window {
+  readonly low: Volts;
+  readonly high: Volts;
+  readonly word: string;
+}
+
 /** What a reading would say: a word, its limit, and the suspects it leaves, likeliest first. */
 export interface OutcomeOf {
-  /** low, sag, right or high; in a sweep the pattern in words. */
+  /** low, sag, right or high; in a sweep the pattern in words; of a look what is seen. */
   readonly word: string;
   readonly limit: string;
   readonly probability: Share;
   readonly leaves: readonly Suspect[];
+  /** One for each setting: the readings that mean this. */
+  readonly windows: readonly Window[];
 }
 
 /** One row of the probe order. */
 export interface Step {
   readonly number: number;
+  /** Where red goes; of a look or a sound the part. */
   readonly point: PointId;
   readonly black: Lead;
   readonly connector: ConnectorId | null;
@@ -69,12 +90,44 @@ export interface Step {
   readonly outcomes: readonly OutcomeOf[];
 }
 
-/** The probe order for a complaint: what is suspected, what works clears, and the rows. */
+/** Suspects that something ruled out. */
+export interface Cleared {
+  readonly suspect: Suspect;
+  /** Number of the reading that ruled it out, from 1; 0 where what works did. */
+  readonly by: number;
+}
+
+/** How far the search is. */
+export type Progress =
+  /** Go on with the rows. */
+  | "open"
+  /** One repair is as good as certain. */
+  | "certain"
+  /** No row that is left parts the suspects. */
+  | "tied"
+  /** More proof costs more than it can save. */
+  | "order-now"
+  /** Nothing in the drawing brings the complaint about. */
+  | "none";
+
+/** Readings, by number from 1, that cannot be right together with one fault: two, or one that fits none of the others. */
+export type Clash = readonly number[];
+
+/** The probe order for a complaint: what is suspected, what is cleared, and the rows. */
 export interface ProbeOrder {
   /** The failing check and what it does: "Middle vent opens: dead". */
   readonly complaint: string;
+  /** Likeliest first; with `elsewhere` and `cleared` they add up to 1. */
   readonly suspects: readonly Suspect[];
   readonly cleared: readonly Suspect[];
+  /** The same as `cleared`, with what ruled each out. */
+  readonly clearedBy: readonly Cleared[];
+  /** Share of what is not on the drawing. */
+  readonly elsewhere: Share;
+  readonly progress: Progress;
+  /** Minutes still expected, if the next row is chosen anew after every reading. */
+  readonly expectedMinutes: Minutes;
+  readonly clashes: readonly Clash[];
   readonly steps: readonly Step[];
   /** Minutes of all rows together, trim opened once. */
   readonly minutes: Minutes;

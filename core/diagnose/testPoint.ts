@@ -13,6 +13,8 @@ export const MINUTES = {
   plugApart: 0.5,
   meterMode: 0.2,
   lamp: 0.3,
+  look: 0.3,
+  listen: 0.2,
   secondPerson: 1,
   changePlace: 0.5,
 } as const;
@@ -52,6 +54,23 @@ export const testPointsOf = remember((circuit: Circuit): readonly TestPoint[] =>
   }
   return found;
 });
+
+/** A part as a place to be looked at or listened to: no pin, no lamp. */
+export function placeOf(circuit: Circuit, part: string): TestPoint {
+  const reach = reachOf(circuit, part);
+  return {
+    point: part,
+    connector: null,
+    cavity: null,
+    colour: null,
+    access: reach.access ?? null,
+    minutes: reach.minutes ?? MINUTES.look,
+    hands: 1,
+    doNotProbe: null,
+    lamp: null,
+    cautions: reach.cautions ?? [],
+  };
+}
 
 /** Wires that end on a point. */
 export function wiresAt(circuit: Circuit, point: PointId): readonly Wire[] {

@@ -71,7 +71,8 @@ export function probeOrderNow(bench: Bench): ProbeOrder | null {
   const wiring = wiringOf(bench.circuit);
   const asked = [seen.complaint, ...seen.others].map(({ check, word }) => `${check.id}=${word}`).join(" ");
   const last = lastOrder(wiring);
-  if (last.known?.asked !== asked) last.known = { asked, order: probeOrder(wiring, seen.complaint, seen.others) };
+  if (last.known?.asked !== asked)
+    last.known = { asked, order: probeOrder(wiring, seen.complaint, { others: seen.others }) };
   return last.known.order;
 }
 

@@ -2,7 +2,7 @@ import type { Millimetres } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { connectorAt, partAt } from "../circuit/points.ts";
-import type { ProbeOrder } from "../diagnose/step.ts";
+import type { ProbeOrder, Suspect } from "../diagnose/step.ts";
 import { targetOf } from "../live/fault.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import { inCell } from "./cell.ts";
@@ -18,8 +18,10 @@ const LEAST: Millimetres = 8;
 
 /** What works clears: things whose every suspect is cleared, by sort, "fuses F3 and F4; relay K1; wires W6, W20". */
 export function clearedText(circuit: Circuit, order: ProbeOrder): string {
-  const suspected = new Set(order.suspects.map(({ fault }) => ownerOf(circuit, fault.target)));
-  const cleared = order.cleared.map(({ fault }) => ownerOf(circuit, fault.target));
+  const ownersOf = (suspects: readonly Suspect[]): readonly string[] =>
+    suspects.flatMap(({ faults }) => faults.map(({ target }) => ownerOf(circuit, target)));
+  const suspected = new Set(ownersOf(order.suspects));
+  const cleared = ownersOf(order.cleared);
   const sorts = new Map<string, string[]>();
   for (const owner of new Set(cleared)) {
     if (suspected.has(owner)) continue;

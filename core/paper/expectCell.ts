@@ -1,10 +1,10 @@
 import type { Millimetres, Volts } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
-import type { Expected, Step } from "../diagnose/step.ts";
+import { type Expected, isBySense, type Step } from "../diagnose/step.ts";
 import { TEST_LAMPS } from "../trade/instruments.ts";
 import { paragraph, type Runs, runs, runsWidth } from "./lines.ts";
 import { type Piece, space, stack } from "./piece.ts";
-import { closeRange, plainNumber, rangeText } from "./range.ts";
+import { closeRange, expectText, plainNumber } from "./range.ts";
 import { instrumentPiece } from "./sign.ts";
 import { TYPE } from "./sizes.ts";
 
@@ -24,8 +24,10 @@ export function expectPiece(step: Step, restVolts: Volts, room: Millimetres): Pi
   ]);
 }
 
-function rangePiece({ low, high, unit }: Expected, room: Millimetres): Piece {
-  const range = rangeText(low, high);
+function rangePiece(expect: Expected, room: Millimetres): Piece {
+  const range = expectText(expect);
+  if (expect.word !== null) return paragraph(range, TYPE.lamp, room);
+  const { unit } = expect;
   const line: Runs = [
     [range, TYPE.range],
     [` ${unit}`, TYPE.rangeUnit],
@@ -35,7 +37,8 @@ function rangePiece({ low, high, unit }: Expected, room: Millimetres): Piece {
 
 /** "battery less 0.3–0.7" for a reading near the battery, "drop at 4 A" for one near ground under a lamp; else nothing. */
 function otherWords(step: Step, { low, high }: Expected, restVolts: Volts): string {
-  if (step.black === "battery +") return "";
+  if (step.black === "battery +" || isBySense(step.instrument)) return "";
+  if (step.settings[0]?.expect.unit === "mV") return WORDS.drop;
   if (low > restVolts / 2) {
     const [least, most] = [restVolts - high, restVolts - low];
     return most >= 0.05 ? WORDS.batteryLess(closeRange(Math.max(0, least), most)) : "";

@@ -13,13 +13,19 @@ const TICK: Millimetres = 4;
 /** The corner of a field that its unit takes. */
 const UNIT_ROOM: Millimetres = 1.1;
 
-/** A box to write a reading in, its unit in the lower right corner. */
-export function fieldPiece(unit: Expected["unit"] | "Ω", width: Millimetres = FIELD.width): Piece {
+/** A box to write a reading in, its unit in the lower right corner; none for what is seen or heard. */
+export function fieldPiece(unit: Expected["unit"] | "Ω" | "", width: Millimetres = FIELD.width): Piece {
   return {
     height: FIELD.height,
     at: (x, y) => [
       outline("field", { x, y, width, height: FIELD.height }),
-      lineMark(unit, TYPE.unit, x + width - UNIT_ROOM, y + FIELD.height - TYPE.unit.line - 0.5, { anchor: "end" }),
+      ...(unit === ""
+        ? []
+        : [
+            lineMark(unit, TYPE.unit, x + width - UNIT_ROOM, y + FIELD.height - TYPE.unit.line - 0.5, {
+              anchor: "end",
+            }),
+          ]),
     ],
   };
 }
@@ -40,7 +46,7 @@ export function ticksPiece(width: Millimetres): Piece {
 }
 
 /** The field of a row, with the ticks below where a lamp burns. */
-export function readingPiece(unit: Expected["unit"], hasLamp: boolean): Piece {
+export function readingPiece(unit: Expected["unit"] | "", hasLamp: boolean): Piece {
   const ticks = hasLamp ? [space(1), ticksPiece(FIELD.width)] : [];
   return stack([fieldPiece(unit), ...ticks]);
 }

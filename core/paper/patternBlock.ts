@@ -45,7 +45,7 @@ function patternsText(outcomes: readonly OutcomeOf[]): string {
     .filter(({ leaves }) => leaves.length > 0)
     .slice(0, MOST_OUTCOMES)
     .map(({ word, limit, leaves }) => {
-      const names = [...new Set(leaves.map(({ fault }) => fault.target))];
+      const names = [...new Set(leaves.map(({ faults, title }) => (faults.length === 1 ? faults[0]!.target : title)))];
       return WORDS.pattern(capital(word), limit === "" ? "" : ` (${limit})`, listed(names, ", ", MOST_NAMES));
     })
     .join(" ");

@@ -1,4 +1,5 @@
 import type { Volts } from "../base/units.ts";
+import type { Expected } from "../diagnose/step.ts";
 
 /** A figure as it is printed, with a real minus sign. */
 function figure(value: number, decimals: number): string {
@@ -36,4 +37,11 @@ export function rangeText(low: number, high: number): string {
 /** The same without blanks round the dash, for small type. */
 export function closeRange(low: number, high: number): string {
   return rangeText(low, high).replaceAll(" ", "");
+}
+
+/** What a good circuit shows in a row: the range without its unit, whole millivolts, or the word of a look or a sound. */
+export function expectText({ low, high, unit, word }: Expected): string {
+  if (word !== null) return word;
+  if (unit === "V") return rangeText(low, high);
+  return low === high ? figure(low, 0) : `${figure(low, 0)} – ${figure(high, 0)}`;
 }

@@ -2,7 +2,7 @@ import type { ControlKey } from "../base/ids.ts";
 import type { Millimetres, Volts } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import type { Circuit } from "../circuit/circuit.ts";
-import type { Setting, Step } from "../diagnose/step.ts";
+import { isBySense, type Setting, type Step } from "../diagnose/step.ts";
 import { inCell, outline, ruled, stroke, together } from "./cell.ts";
 import { expectPiece } from "./expectCell.ts";
 import { faceOf } from "./face.ts";
@@ -10,7 +10,7 @@ import { facePiece } from "./facePiece.ts";
 import { readingPiece } from "./fields.ts";
 import { type Block, type GridCell, glued, gridRow, roomIn } from "./grid.ts";
 import { leadsPiece } from "./leads.ts";
-import { lineMark, paragraph } from "./lines.ts";
+import { lineMark, paragraph, wordThen } from "./lines.ts";
 import { notesCell } from "./notesCell.ts";
 import { SHEET } from "./page.ts";
 import { beside, type Piece, space, stack } from "./piece.ts";
@@ -49,7 +49,7 @@ export function rowsOf(setting: RowSetting, step: Step): readonly Block[] {
 
 function singleRow({ circuit, restVolts, matters }: RowSetting, step: Step): Block {
   const expect = step.settings[0]?.expect;
-  const reading = readingPiece(expect?.unit ?? "V", expect?.lamp != null);
+  const reading = readingPiece(isBySense(step.instrument) ? "" : (expect?.unit ?? "V"), expect?.lamp != null);
   return gridRow(ROW, [
     numberCell(step.number, false),
     probeCell(circuit, step),
@@ -117,6 +117,10 @@ function numberCell(number: number, isMore: boolean): GridCell {
 
 function probeCell(circuit: Circuit, step: Step): GridCell {
   const width = COLUMNS.probe;
+  if (step.instrument === "look" || step.instrument === "listen") {
+    const words = wordThen(WORDS.senseAt[step.instrument], TYPE.lead, step.point, TYPE.pin, width - 3);
+    return { name: "probe", width, padX: 1.5, padY: 0.9, piece: words, middle: true };
+  }
   const left = FACE_ROOM + 2;
   const face = facePiece(faceOf(circuit, step.point), step.point, step.black, FACE_ROOM - 1);
   const leads = leadsPiece(circuit, step, width - left - 0.8);

@@ -4,7 +4,7 @@ import type { Setting } from "../diagnose/step.ts";
 import { FIELD, fieldPiece, ticksPiece } from "./fields.ts";
 import { paragraph, widthMm } from "./lines.ts";
 import { type Piece, space, stack } from "./piece.ts";
-import { rangeText } from "./range.ts";
+import { expectText } from "./range.ts";
 import { TYPE } from "./sizes.ts";
 import { positionName } from "./throws.ts";
 
@@ -27,7 +27,7 @@ export function sweepPiece(settings: readonly Setting[]): Piece {
   const room = FIELD_AT - PAD - 1;
   const names = settings.map(({ position }) => positionName(position));
   const widest = Math.max(LEAST_NAME, ...names.map((name) => widthMm(name, TYPE.sweepPosition) + 1.4));
-  const ranges = settings.map(({ expect }) => rangeText(expect.low, expect.high));
+  const ranges = settings.map(({ expect }) => expectText(expect));
   const lamps = settings.map(({ expect }) => (expect.lamp === null ? "" : WORDS.lampShows(expect.lamp)));
   const beside = [
     ...ranges.map((range) => widthMm(range, TYPE.sweepRange)),

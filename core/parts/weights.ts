@@ -9,6 +9,8 @@ export const WEIGHTS = {
   lampBurnt: 8,
   pinCorroded: 4,
   pinBackedOut: 3,
+  plugLoose: 2,
+  plugWet: 0.5,
   groundCorroded: 4,
   groundOff: 2,
   contactBurnt: 3,

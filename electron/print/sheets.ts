@@ -41,7 +41,7 @@ function sheet(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly 
 function checklist(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
   const seen = seenOf(circuit, ask.complaint, ask.observed);
   if (!seen.ok) return seen;
-  const order = probeOrder(circuit, seen.value.complaint, seen.value.others);
+  const order = probeOrder(circuit, seen.value.complaint, { others: seen.value.others });
   return order.suspects.length === 0 ? refuse("no-suspects") : ok(checklistSheets({ circuit, order }));
 }
 

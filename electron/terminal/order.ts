@@ -1,7 +1,8 @@
 import { figure } from "../../core/base/figure.ts";
 import { refuse } from "../../core/base/outcome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import { probeOrder } from "../../core/diagnose/order.ts";
+import { probeOrder, repairsOf } from "../../core/diagnose/order.ts";
+import { batteryVoltsOf, parseReading, readingText } from "../../core/diagnose/readingText.ts";
 import type { ProbeOrder, Setting, Step } from "../../core/diagnose/step.ts";
 import { conditionText } from "../../core/live/condition.ts";
 import { readCircuitFile } from "../files.ts";
@@ -13,13 +14,19 @@ import { count, wrapped } from "./rows.ts";
 export async function order(
   console: Console,
   file: string,
-  typed: Typed & { minutes?: string; read?: readonly string[] },
+  typed: Typed & { minutes?: string; read?: readonly string[]; battery?: string },
 ): Promise<number> {
-  if (typed.read !== undefined) need(refuse("readings-not-yet"));
   const circuit = need(await readCircuitFile(file));
   const { complaint, others } = complaintOf(circuit, typed);
   const minutes = minutesOf(typed.minutes);
-  const result = probeOrder(circuit, complaint, others, minutes);
+  const readings = (typed.read ?? []).map((text) => need(parseReading(circuit, text)));
+  const batteryVolts = typed.battery === undefined ? null : need(batteryVoltsOf(circuit, typed.battery));
+  const result = probeOrder(circuit, complaint, {
+    others,
+    readings,
+    batteryVolts,
+    ...(minutes !== undefined && { minutes }),
+  });
   if (result.suspects.length === 0) need(refuse("no-suspects"));
   if (typed.json) console.write(`${JSON.stringify(orderJson(result), null, 2)}\n`);
   else {
@@ -27,11 +34,14 @@ export async function order(
     console.write(
       `${count(result.suspects.length, "suspect")}, ${result.cleared.length} cleared by what was observed; ${count(result.steps.length, "row")}, ${result.minutes.toFixed(1)} minutes at most\n`,
     );
+    readings.forEach((reading, index) => {
+      console.write(`Reading ${index + 1}: ${readingText(circuit, reading)}\n`);
+    });
     console.write(
       `Likeliest: ${result.suspects
         .slice(0, 5)
-        .map((suspect) => `${suspect.id} ${percent(suspect.probability)}`)
-        .join(", ")}\n`,
+        .map((suspect) => `${suspect.title} ${percent(suspect.probability)}`)
+        .join(", ")}\n${standingWords(result)}`,
     );
     printSteps(console, circuit, result);
     console.write(
@@ -40,6 +50,29 @@ export async function order(
   }
   return EXIT.fine;
 }
+
+/** How far the search is, and which readings cannot all be right. */
+function standingWords({ progress, suspects, expectedMinutes, elsewhere, clashes }: ProbeOrder): string {
+  const leader = repairsOf(suspects)[0];
+  const found = leader ? `${leader.suspects[0]!.title}, ${percent(leader.share)}` : "";
+  const lines = {
+    open: [`Expected: ${expectedMinutes.toFixed(1)} more minutes, the next row chosen anew after each reading.`],
+    certain: [`Found: ${found}. Prove it before a part is ordered.`],
+    tied: [`No row that is left tells these apart; likeliest: ${found}.`],
+    "order-now": [`Further proof costs more than a wrong part would: ${found}. Prove it before fitting.`],
+    none: [],
+  }[progress];
+  const other = elsewhere >= LEAST_ELSEWHERE ? [`Not on this drawing: ${percent(elsewhere)}.`] : [];
+  const wrong = clashes.map((numbers) =>
+    numbers.length === 2
+      ? `Readings ${numbers[0]} and ${numbers[1]} cannot both be right with one fault: read ${numbers[1]} again, or there are two.`
+      : `Reading ${numbers[0]} fits no single fault: read it again.`,
+  );
+  return [...lines, ...other, ...wrong].map((line) => `${line}\n`).join("");
+}
+
+/** What is not on the drawing is spoken of from this share on. */
+const LEAST_ELSEWHERE = 0.1;
 
 function minutesOf(text: string | undefined): number | undefined {
   if (text === undefined) return undefined;
@@ -83,13 +116,29 @@ function printStep(console: Console, step: Step): void {
 function settingText({ condition, position, expect }: Setting, { sweepOf }: Step): string {
   const where = sweepOf === null ? conditionText(condition) || "rest" : position;
   const lamp = expect.lamp === null ? "" : `, lamp ${expect.lamp}`;
-  return `${where} ${figure(expect.low, 1)} – ${figure(expect.high, 1)} V${lamp}`;
+  if (expect.word !== null) return `${where} ${expect.word}`;
+  const digits = expect.unit === "V" ? 1 : 0;
+  return `${where} ${figure(expect.low, digits)} – ${figure(expect.high, digits)} ${expect.unit}${lamp}`;
 }
 
-function orderJson({ complaint, steps, suspects, cleared, minutes }: ProbeOrder): object {
+function orderJson({
+  complaint,
+  steps,
+  suspects,
+  cleared,
+  minutes,
+  elsewhere,
+  progress,
+  expectedMinutes,
+  clashes,
+}: ProbeOrder): object {
   return {
     complaint,
     minutes,
+    progress,
+    expectedMinutes,
+    elsewhere,
+    clashes,
     steps: steps.map((step) => {
       const first = step.settings[0]!;
       const { point, black, connector, cavity, colour, instrument, lampTo, sweepOf, access, hands, why, cautions } =
@@ -104,7 +153,7 @@ function orderJson({ complaint, steps, suspects, cleared, minutes }: ProbeOrder)
         instrument,
         lampTo,
         sweepOf,
-        expect: { low: first.expect.low, high: first.expect.high, lamp: first.expect.lamp },
+        expect: first.expect,
         settings: step.settings,
         access,
         minutes: step.minutes,

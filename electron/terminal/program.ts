@@ -81,7 +81,8 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .argument("<file>", "circuit file")
     .option("--complaint <check>", "function check that fails")
     .option("--observed <check=word>", "what another check does; may be given again", several)
-    .option("--read <reading>", "a reading taken (later)", several)
+    .option("--read <reading>", "what was read: RED[/BLACK] @ CONDITION : VALUE; may be given again", several)
+    .option("--battery <volts>", "volts of the battery at rest, measured")
     .option("--minutes <n>", "time there is")
     .option("--json", "one JSON object")
     .action(async (file, options) => ended(await (await import("./order.ts")).order(console, file, options)));

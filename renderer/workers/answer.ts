@@ -1,6 +1,6 @@
 import type { WireState } from "../../core/base/states.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
-import { probeOrder } from "../../core/diagnose/order.ts";
+import { NO_ORDER, probeOrder } from "../../core/diagnose/order.ts";
 import type { ProbeOrder } from "../../core/diagnose/step.ts";
 import type { Observation } from "../../core/diagnose/suspects.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
@@ -31,14 +31,10 @@ function orderAnswer(circuit: Circuit, { complaint, observed }: Extract<Question
     return check ? [{ check, word }] : [];
   });
   const check = circuit.checks.find(({ id }) => id === complaint);
-  if (!check) return { order: { complaint: "", suspects: [], cleared: [], steps: [], minutes: 0 }, states: [] };
+  if (!check) return { order: NO_ORDER, states: [] };
   const own = observations.find((each) => each.check.id === complaint);
   const seen: Observation = own ?? { check, word: check.expect === "off" ? "wrong" : "dead" };
-  const order = probeOrder(
-    circuit,
-    seen,
-    observations.filter((each) => each !== own),
-  );
+  const order = probeOrder(circuit, seen, { others: observations.filter((each) => each !== own) });
   return { order, states: statesOf(circuit, order) };
 }
 

@@ -57,7 +57,7 @@ function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] 
     return sheetsIn(straightSheets({ circuit, load, condition, faults, look }));
   }
   if (!complaint) return [];
-  const order = probeOrder(circuit, complaint, others);
+  const order = probeOrder(circuit, complaint, { others });
   return order.suspects.length === 0 ? [] : checklistSheets({ circuit, order });
 }
 

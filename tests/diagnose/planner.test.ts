@@ -1,17 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { exact } from "../../core/diagnose/plan/exact.ts";
 import { tellsOf } from "../../core/diagnose/plan/information.ts";
-import { greedyPlanner, minutesExpected, planner } from "../../core/diagnose/plan/next.ts";
-import {
-  allLiving,
-  type Living,
-  minutesFrom,
-  type Problem,
-  START,
-  type Stand,
-} from "../../core/diagnose/plan/problem.ts";
+import { greedyPlanner, minutesExpected } from "../../core/diagnose/plan/next.ts";
+import type { Living, Problem, Stand } from "../../core/diagnose/plan/problem.ts";
 import { rollout } from "../../core/diagnose/plan/rollout.ts";
-import { problemByLot, problemOf, type Sort } from "./problems.ts";
+import { problemByLot, type Sort } from "./problems.ts";
 
 const COSTS = [1, 2, 5, 10];
 const PLAIN: readonly Sort[] = [

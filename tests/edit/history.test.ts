@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Outcome } from "../../core/base/outcome.ts";
 import { controlsOf } from "../../core/circuit/points.ts";
-import { possibleFaults } from "../../core/diagnose/suspects.ts";
+import { possibleFaults } from "../../core/diagnose/possible.ts";
 import { type Bench, benchFor } from "../../core/edit/bench.ts";
 import { changeSetting } from "../../core/edit/commands/changeSetting.ts";
 import { healAll } from "../../core/edit/commands/healAll.ts";
@@ -207,7 +207,7 @@ function commandFor(bench: Bench, kind: number, pick: number): Outcome<Edit> {
     () =>
       pullApart(bench, one([...circuit.connectors, ...circuit.parts.filter(({ kind: of }) => of === "connector")]).id),
     () => pushHome(bench, one(bench.condition.apart ?? [""])),
-    () => plantFault(bench, faultText(one(possibleFaults(circuit)).fault)),
+    () => plantFault(bench, faultText(one(possibleFaults(circuit)).faults[0]!)),
     () => healAll(bench),
     () => replaceFuse(bench, one(circuit.parts.filter(({ kind: of }) => of === "fuse")).id),
     () => observeCheck(bench, one(circuit.checks).id, one(OBSERVED_WORDS)),

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { controlsOf } from "../../core/circuit/points.ts";
-import { possibleFaults } from "../../core/diagnose/suspects.ts";
+import { possibleFaults } from "../../core/diagnose/possible.ts";
 import { conditionText, parseCondition } from "../../core/live/condition.ts";
 import { faultText, parseFault } from "../../core/live/fault.ts";
 import { agrees, judge, OBSERVED_WORDS } from "../../core/live/judge.ts";
@@ -60,7 +60,8 @@ describe("a condition as it is typed", () => {
 
 describe("a fault as it is typed", () => {
   it("reads back every fault the circuit can have", () => {
-    const faults = possibleFaults(vents).map(({ fault }) => fault);
+    const single = possibleFaults(vents).filter(({ faults }) => faults.length === 1);
+    const faults = single.map(({ faults }) => faults[0]!);
     expect(faults.length).toBeGreaterThan(500);
     for (const fault of faults) expect(parseFault(vents, faultText(fault))).toEqual({ ok: true, value: fault });
     expect(new Set(faults.map(faultText)).size).toBe(faults.length);

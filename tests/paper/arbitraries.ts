@@ -95,7 +95,7 @@ const expected: fc.Arbitrary<Expected> = fc
     wide: fc.double({ min: 0, max: 3, noNaN: true }),
     lamp: fc.constantFrom(null, "bright" as const, "dim" as const, "dark" as const),
   })
-  .map(({ low, wide, lamp }) => ({ low, high: low + wide, unit: "V", lamp }));
+  .map(({ low, wide, lamp }) => ({ low, high: low + wide, unit: "V", lamp, word: null }));
 
 const conditions: fc.Arbitrary<Condition> = fc.record(
   {
@@ -149,6 +149,7 @@ function steps(circuit: Circuit): fc.Arbitrary<Step> {
           limit: "",
           probability: 0.3,
           leaves: [suspect("M3", "seized"), suspect("W14", "open")],
+          windows: [],
         })),
       }),
     );
@@ -175,6 +176,11 @@ export const orders: fc.Arbitrary<{
         cleared: cleared.map((id) => suspect(id, "open", 0.001)),
         steps: steps.map((each, i) => ({ ...each, number: i + 1 })),
         minutes: 20,
+        clearedBy: [],
+        elsewhere: 0.02,
+        progress: "open" as const,
+        expectedMinutes: 12,
+        clashes: [],
       },
     })),
 );

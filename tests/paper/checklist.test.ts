@@ -176,7 +176,7 @@ describe("a checklist's code and paper", () => {
     const settings = Array.from({ length: 40 }, (_, i) => ({
       condition: {},
       position: `step ${i + 1}`,
-      expect: { low: 1, high: 2, unit: "V" as const, lamp: null },
+      expect: { low: 1, high: 2, unit: "V" as const, lamp: null, word: null },
     }));
     const order = { ...VENT_ORDER, steps: [step(7, "X5-4", { sweepOf: "S5", settings })] };
     const sheets = checklistSheets({ circuit: VENT_CIRCUIT, order });

@@ -156,7 +156,7 @@ export const COMPLAINT = "Middle roof vent does nothing, at either switch";
 export function suspect(target: string, mode: string, probability = 0.05): Suspect {
   return {
     id: `${target}:${mode}`,
-    fault: { target, mode },
+    faults: [{ target, mode }],
     title: `${target} ${mode}`,
     repairGroup: `${target}|replace`,
     probability,
@@ -165,7 +165,7 @@ export function suspect(target: string, mode: string, probability = 0.05): Suspe
 
 /** What a good circuit shows. */
 export function volts(low: number, high: number, lamp: Expected["lamp"] = null): Expected {
-  return { low, high, unit: "V", lamp };
+  return { low, high, unit: "V", lamp, word: null };
 }
 
 const KEY_ON = { set: { S1: "on" } };
@@ -178,14 +178,22 @@ const PATTERNS: readonly OutcomeOf[] = [
     limit: "",
     probability: 0.4,
     leaves: [suspect("M3", "seized"), suspect("M3", "jammed")],
+    windows: [],
   },
   {
     word: "battery volts, other pin 0.00",
     limit: "",
     probability: 0.3,
     leaves: [suspect("W14", "open"), suspect("X32-1", "backed-out")],
+    windows: [],
   },
-  { word: "does not change", limit: "", probability: 0.2, leaves: [suspect("W13", "open"), suspect("SP1", "open")] },
+  {
+    word: "does not change",
+    limit: "",
+    probability: 0.2,
+    leaves: [suspect("W13", "open"), suspect("SP1", "open")],
+    windows: [],
+  },
 ];
 
 /** A plain step at a point, to change as a test needs. */
@@ -304,6 +312,11 @@ export const VENT_ORDER: ProbeOrder = {
     }),
   ],
   minutes: 24,
+  clearedBy: [],
+  elsewhere: 0.02,
+  progress: "open",
+  expectedMinutes: 12,
+  clashes: [],
 };
 
 /** A cell of the position table by its state's first letter: g0.06 grounded, p12.1 powered, f floating. */

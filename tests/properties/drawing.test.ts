@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { Outcome } from "../../core/base/outcome.ts";
 import { netOf, netsOf } from "../../core/circuit/nets.ts";
 import { connectorAt, controlsOf, pointsOf, terminalsOf } from "../../core/circuit/points.ts";
-import { possibleFaults } from "../../core/diagnose/suspects.ts";
+import { possibleFaults } from "../../core/diagnose/possible.ts";
 import { type Bench, benchFor } from "../../core/edit/bench.ts";
 import { addConnector } from "../../core/edit/commands/addConnector.ts";
 import { bendWire } from "../../core/edit/commands/bendWire.ts";
@@ -94,7 +94,7 @@ function anyCommand(bench: Bench, lots: Lots): Outcome<Edit> {
     () =>
       changePins(bench, chip.id, Object.fromEntries(terminalsOf(circuit, chip).map((pin) => [pin, lots.oneOf(ROLES)]))),
     () => throwControl(bench, control.key, lots.oneOf(control.control.positions).name),
-    () => plantFault(bench, faultText(lots.oneOf(possibleFaults(circuit)).fault)),
+    () => plantFault(bench, faultText(lots.oneOf(possibleFaults(circuit)).faults[0]!)),
   ];
   return lots.oneOf(makes)();
 }

@@ -5,7 +5,7 @@ import type { Outcome } from "../../core/base/outcome.ts";
 import { problemsOf } from "../../core/circuit/check.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { controlsOf } from "../../core/circuit/points.ts";
-import { possibleFaults } from "../../core/diagnose/suspects.ts";
+import { possibleFaults } from "../../core/diagnose/possible.ts";
 import { ASSEMBLY_IDS, assembly } from "../../core/edit/assemblies.ts";
 import { type Bench, benchFor } from "../../core/edit/bench.ts";
 import { addAssembly } from "../../core/edit/commands/addAssembly.ts";
@@ -139,7 +139,7 @@ const MAKES: Readonly<Partial<Record<CommandId, Make>>> = {
   },
   "plant-fault": (bench, { one }) => {
     const suspect = one(possibleFaults(bench.circuit));
-    return suspect ? plantFault(bench, faultText(suspect.fault)) : nothing;
+    return suspect ? plantFault(bench, faultText(suspect.faults[0]!)) : nothing;
   },
 };
 

@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
-import { suspectsFor } from "../../core/diagnose/suspects.ts";
 import { parseCondition } from "../../core/live/condition.ts";
 import { parseFault } from "../../core/live/fault.ts";
 import { burns, lampOn } from "../../core/live/instruments/testLamp.ts";
@@ -10,6 +9,7 @@ import { liveOf } from "../../core/live/live.ts";
 import { Rig } from "../../core/live/rig.ts";
 import { reach } from "../../core/live/settle.ts";
 import { readCircuit } from "../../schemas/circuit.ts";
+import { living } from "../diagnose/living.ts";
 
 /**
  * Facts of the trade on the roof vents of sample 1, leads to battery -. Common practice, no source, all of them.
@@ -132,11 +132,11 @@ describe("feeds", () => {
 describe("what works clears what it shares", () => {
   const observation = (id: string, word: Observed) => ({ check: vents.checks.find((check) => check.id === id)!, word });
   const suspects = (complaint: string, others: Record<string, Observed>) =>
-    suspectsFor(
+    living(
       vents as Circuit,
       observation(complaint, "dead"),
       Object.entries(others).map(([id, word]) => observation(id, word)),
-    ).suspects;
+    ).map(({ faults }) => faults[0]!);
 
   it("puts lock-out and relay first where several loads that share them are dead and one fed apart works", () => {
     const dead = {
@@ -145,7 +145,7 @@ describe("what works clears what it shares", () => {
       "rear-open-own": "dead",
       "rain-closes-rear": "works",
     } as const;
-    const targets = suspects("middle-open-own", dead).map((suspect) => suspect.fault.target);
+    const targets = suspects("middle-open-own", dead).map((suspect) => suspect.target);
     for (const own of ["M3", "X5-6", "W16", "F5"]) expect(targets).not.toContain(own);
     // An own switch shorted inside melts F4 and so stays a suspect, but behind all that the four share.
     const firstOf = (id: string): number => targets.indexOf(id);
@@ -163,7 +163,7 @@ describe("what works clears what it shares", () => {
       "rear-open-own": "works",
       "front-left-open-master": "works",
     } as const;
-    const targets = suspects("middle-open-own", seen).map((suspect) => suspect.fault.target);
+    const targets = suspects("middle-open-own", seen).map((suspect) => suspect.target);
     expect(targets).toContain("M3");
     for (const shared of ["G1", "F1", "F2", "K1", "F3", "F4", "S1", "S2", "W6", "W20", "GP2", "W13"])
       expect(targets).not.toContain(shared);
@@ -172,9 +172,9 @@ describe("what works clears what it shares", () => {
   it("clears motor, feed and ground and leaves one contact where the vent opens but does not close", () => {
     const seen = { "middle-open-own": "works", "middle-open-master": "works", "middle-close-master": "works" } as const;
     const left = suspects("middle-close-own", seen);
-    expect(new Set(left.map((suspect) => suspect.fault.target))).toEqual(new Set(["S5"]));
-    const contacts = left.filter((suspect) => !suspect.fault.mode.startsWith("left-in"));
+    expect(new Set(left.map((suspect) => suspect.target))).toEqual(new Set(["S5"]));
+    const contacts = left.filter((suspect) => !suspect.mode.startsWith("left-in"));
     expect(contacts.length).toBeGreaterThan(0);
-    for (const suspect of contacts) expect(suspect.fault.mode).toMatch(/5-6$/);
+    for (const suspect of contacts) expect(suspect.mode).toMatch(/5-6$/);
   });
 });

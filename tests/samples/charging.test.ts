@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { probeOrder } from "../../core/diagnose/order.ts";
-import { suspectsFor } from "../../core/diagnose/suspects.ts";
 import type { Observed } from "../../core/live/judge.ts";
+import { living } from "../diagnose/living.ts";
 import { failing, lossyPlaces, lost, restless, sample, stand, verdicts, volts } from "./onTheBench.ts";
 
 const VAN = sample("7-charging");
@@ -87,7 +87,7 @@ describe("the charge lamp's symptoms (US Army TM 10-3930-671-24)", () => {
   });
 
   it("lit with the engine running and dark with the key on: probing starts at that fuse", () => {
-    const order = probeOrder(VAN, observed("lamp-running", "stays-on"), [observed("lamp-key-on", "dead")]);
+    const order = probeOrder(VAN, observed("lamp-running", "stays-on"), { others: [observed("lamp-key-on", "dead")] });
     expect(order.steps[0]!.point).toMatch(/^F4\./);
   });
 });
@@ -130,7 +130,7 @@ describe("what else the lamp tells (common practice, no source)", () => {
 
 describe("suspects", () => {
   it("for headlamps that do not brighten with the engine running are the link and the straps", () => {
-    const { suspects } = suspectsFor(VAN, observed("headlamp-running", "weak"), [
+    const suspects = living(VAN, observed("headlamp-running", "weak"), [
       observed("charges", "works"),
       observed("left-headlamp", "works"),
     ]);

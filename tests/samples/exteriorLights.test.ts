@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { suspectsFor } from "../../core/diagnose/suspects.ts";
 import type { Observed } from "../../core/live/judge.ts";
+import { living } from "../diagnose/living.ts";
 import { failing, lossyPlaces, lost, restless, sample, stand, verdicts, volts } from "./onTheBench.ts";
 
 const VAN = sample("2-exterior-lights");
@@ -125,13 +125,13 @@ describe("the shared rear ground open (common practice, no source)", () => {
 
   it("is all that is left of the suspects when front lamps glow on the brake and both rear brake lamps are dead", () => {
     const complaint = observed("front-dark", "wrong");
-    const { suspects } = suspectsFor(VAN, complaint, [
+    const suspects = living(VAN, complaint, [
       observed("brake-left", "dead"),
       observed("brake-right", "dead"),
       observed("brake-top", "works"),
     ]);
     expect(suspects.length).toBeGreaterThan(4);
-    expect([...new Set(suspects.map(({ fault }) => fault.target))].sort()).toEqual([
+    expect([...new Set(suspects.map(({ faults }) => faults[0]!.target))].sort()).toEqual([
       "GP6",
       "SP7",
       "W67",

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { probeOrder } from "../../core/diagnose/order.ts";
-import { suspectsFor } from "../../core/diagnose/suspects.ts";
 import type { Observed } from "../../core/live/judge.ts";
 import { liveOf } from "../../core/live/live.ts";
+import { living } from "../diagnose/living.ts";
 import { failing, lossyPlaces, restless, sample, stand, volts } from "./onTheBench.ts";
 
 const HATCHBACK = sample("4-horn");
@@ -97,13 +97,15 @@ describe("which fault gives which signs", () => {
 
 describe("the order of probing", () => {
   it("leaves only the low horn's own branch when the high horn works", () => {
-    const { suspects } = suspectsFor(HATCHBACK, observed("low-horn", "dead"), [observed("high-horn", "works")]);
-    const targets = new Set(suspects.map(({ fault }) => fault.target));
+    const suspects = living(HATCHBACK, observed("low-horn", "dead"), [observed("high-horn", "works")]);
+    const targets = new Set(suspects.map(({ faults }) => faults[0]!.target));
     expect([...targets].sort()).toEqual(["H1", "SP2", "W16", "W18", "X11-1", "X11-2"]);
   });
 
   it("never sends a probe behind the airbag", () => {
-    const { steps } = probeOrder(HATCHBACK, observed("low-horn", "dead"), [observed("relay-clicks", "dead")]);
+    const { steps } = probeOrder(HATCHBACK, observed("low-horn", "dead"), {
+      others: [observed("relay-clicks", "dead")],
+    });
     expect(steps.length).toBeGreaterThan(3);
     expect(
       steps.map(({ point }) => point).filter((point) => ["X20-1b", "X20-2b", "S1.1", "S1.2"].includes(point)),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { suspectsFor } from "../../core/diagnose/suspects.ts";
 import type { Observed } from "../../core/live/judge.ts";
+import { living } from "../diagnose/living.ts";
 import { failing, lossyPlaces, restless, sample, stand, verdicts, volts } from "./onTheBench.ts";
 
 const VAN = sample("9-liftgate");
@@ -107,7 +107,7 @@ describe("what lamp, buzzer and gate together tell (common practice, no source)"
 
   it("clears hand control, limit and wires where the buzzer sounds and the gate does not go up", () => {
     const seen = [observed("gate-down", "works"), observed("buzzer-up", "works")];
-    const ids = suspectsFor(VAN, observed("gate-up", "dead"), seen).suspects.map(({ id }) => id);
+    const ids = living(VAN, observed("gate-up", "dead"), seen).map(({ id }) => id);
     expect(ids.slice(0, 2).toSorted()).toEqual(["K1:stuck-open-30-87", "K2:stuck-open-30-87a"]);
     for (const cleared of ["S4:stuck-open-1-2", "X1-2:backed-out", "W10:open", "F2:blown", "M1:open"])
       expect(ids).not.toContain(cleared);

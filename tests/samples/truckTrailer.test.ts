@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { suspectsFor } from "../../core/diagnose/suspects.ts";
 import type { Observed } from "../../core/live/judge.ts";
+import { living } from "../diagnose/living.ts";
 import { failing, lossyPlaces, lost, restless, sample, stand, verdicts, volts } from "./onTheBench.ts";
 
 const TRUCK = sample("6-truck-trailer");
@@ -167,7 +167,7 @@ describe("suspects", () => {
       observed("stop-trailer-left", "works"),
       observed("tail-trailer-left", "works"),
     ];
-    const ids = suspectsFor(TRUCK, observed("left-trailer", "dead"), seen).suspects.map(({ id }) => id);
+    const ids = living(TRUCK, observed("left-trailer", "dead"), seen).map(({ id }) => id);
     expect(ids[0]).toBe("E12:burnt-out");
     expect(ids).toEqual(
       expect.arrayContaining(["K2:stuck-open-30-87", "X1-3:backed-out", "X12-2:backed-out", "W99:open"]),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { suspectsFor } from "../../core/diagnose/suspects.ts";
 import type { Observed } from "../../core/live/judge.ts";
+import { living } from "../diagnose/living.ts";
 import { failing, lossyPlaces, restless, sample, stand, volts } from "./onTheBench.ts";
 
 const CAR = sample("8-wiper");
@@ -104,7 +104,7 @@ describe("one speed dead, the other not (common practice, no source)", () => {
 
   it("tells the stalk from the brush by whether the arms still run home", () => {
     const seen = [observed("wipe-high", "works"), observed("run-home", "works")];
-    const ids = suspectsFor(CAR, observed("wipe-low", "dead"), seen).suspects.map(({ id }) => id);
+    const ids = living(CAR, observed("wipe-low", "dead"), seen).map(({ id }) => id);
     expect(ids[0]).toBe("S2:stuck-open-53-53a");
     expect(ids).not.toContain("M1:open-low");
   });

@@ -82,6 +82,8 @@ export const PAPER_WORDS = {
   lampFrom: (from: string, to: string) => `lamp: ${from} to ${to}`,
   voltsDc: "volts DC",
   lamps: { "4 A lamp": "4 A lamp", "0.25 A lamp": "0.25 A lamp" },
+  senses: { look: "look", listen: "listen" },
+  senseAt: { look: "look at", listen: "listen to" },
   lampShows: (brightness: string) => `lamp ${brightness}`,
   batteryLess: (range: string) => `battery less ${range}`,
   dropAt: (amps: string) => `drop at ${amps} A`,

@@ -17,6 +17,5 @@ export const TERMINAL_WORDS: Readonly<Record<string, string>> = {
   "print-ending": "{file} must end in .pdf, .svg or .html.",
   "print-choice": "{option} takes one of {choices}, not {value}.",
   "not-yet": "{what} cannot be made yet; sheet, checklist and table can.",
-  "readings-not-yet": "Readings cannot be taken in yet; leave --read away.",
   "no-suspects": "No single fault on this drawing gives that complaint together with what was observed.",
 };

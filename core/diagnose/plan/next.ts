@@ -19,8 +19,11 @@ import { type Choice, rollout } from "./rollout.ts";
 export type Chooser = (living: Living, stand: Stand) => Choice | null;
 
 /** The planner: the optimum where it can be worked out, else rollout over the better of the greedy policies. */
-export function planner(problem: Problem, tells: Tells = tellsOf(problem)): Chooser {
-  const pool = distinct(problem);
+export function planner(
+  problem: Problem,
+  tells: Tells = tellsOf(problem),
+  pool: readonly number[] = distinct(problem),
+): Chooser {
   return (living, stand) => {
     const best = exact(problem, tells, living, stand, pool);
     return best === undefined ? rollout(problem, tells, living, stand, pool) : best;
@@ -69,13 +72,17 @@ export function minutesExpected(problem: Problem, choose: Chooser, stand: Stand 
   return walk(living, stand) / massOf(problem, living);
 }
 
-/** Probes by number without those that part the suspects as another does that is never dearer. */
-function distinct({ probes }: Problem): readonly number[] {
+/** Probes by number, all or some, without those that part the suspects as another does that is never dearer. */
+export function distinct(
+  { probes }: Problem,
+  some: readonly number[] = probes.map((_, number) => number),
+): readonly number[] {
   const kept = new Map<string, number[]>();
   const numbers: number[] = [];
-  probes.forEach((probe, number) => {
+  for (const number of some) {
+    const probe = probes[number]!;
     const key = renumbered(probe.classes);
-    if (key === "") return;
+    if (key === "") continue;
     const same = kept.get(key) ?? [];
     kept.set(key, same);
     const isNeedless = same.some((other) => {
@@ -87,10 +94,10 @@ function distinct({ probes }: Problem): readonly number[] {
         known.mode === probe.mode
       );
     });
-    if (isNeedless) return;
+    if (isNeedless) continue;
     same.push(number);
     numbers.push(number);
-  });
+  }
   return numbers;
 }
 

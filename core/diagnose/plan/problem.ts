@@ -28,7 +28,7 @@ export interface Problem {
 
 /** Pieces of trim that fit the bits of a number. */
 export const MOST_TRIM = 30;
-/** A place or setting of the meter before the first probe: to leave it costs nothing. */
+/** A place or setting of the meter before the first probe, or of a probe that needs no meter: to leave it costs nothing. */
 export const NOWHERE = -1;
 
 /** How things stand before a probe: trim that is off, where the person is, what the meter is set to. */
@@ -54,7 +54,7 @@ export function allLiving({ weights, repairs }: Problem): Living {
 export function minutesFrom(problem: Problem, probe: ProbeChoice, { open, place, mode }: Stand): Minutes {
   let minutes = probe.minutes + trimMinutes(problem, probe.trim & ~open);
   if (place !== NOWHERE && probe.place !== place) minutes += problem.changePlace;
-  if (mode !== NOWHERE && probe.mode !== mode) minutes += problem.changeMode;
+  if (mode !== NOWHERE && probe.mode !== NOWHERE && probe.mode !== mode) minutes += problem.changeMode;
   return minutes;
 }
 
@@ -66,7 +66,7 @@ function trimMinutes(problem: Problem, pieces: number): Minutes {
 
 /** How things stand once a probe is taken. */
 export function after(stand: Stand, { trim, place, mode }: ProbeChoice): Stand {
-  return { open: stand.open | trim, place, mode };
+  return { open: stand.open | trim, place, mode: mode === NOWHERE ? stand.mode : mode };
 }
 
 /** The living, parted by what a probe shows of each; classes nobody is in are left out. */

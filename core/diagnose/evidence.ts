@@ -1,0 +1,123 @@
+import { remember } from "../base/memo.ts";
+import type { Share, Volts } from "../base/units.ts";
+import type { Circuit, Condition } from "../circuit/circuit.ts";
+import { conditionText } from "../live/condition.ts";
+import type { Rig } from "../live/rig.ts";
+import { bestFit, elsewhereOf, fitOf, likelihoodOf, wrongOf } from "./likelihood.ts";
+import type { Possible } from "./possible.ts";
+import { type Probe, probeText, type Reading, type Shows } from "./reading.ts";
+import { readWith } from "./reads.ts";
+import type { Fineness } from "./spread.ts";
+import type { Suspected } from "./suspects.ts";
+
+/** Share that is kept for what is not on the drawing before anything is read (a guess). */
+export const ELSEWHERE: Share = 0.02;
+
+/** What all suspects weigh after the readings, and how each reading fits each. */
+export interface Evidence {
+  /** Probability of each suspect, as they were given; with `elsewhere` they add up to 1. */
+  readonly shares: readonly Share[];
+  readonly elsewhere: Share;
+  /** By reading, then by suspect: how well it fits, 1 where it is just what that suspect shows. Struck readings too. */
+  readonly fits: readonly (readonly number[])[];
+}
+
+/** Whether a probe is read in volts or, across a fuse, in millivolts. */
+export function finenessOf(circuit: Circuit, { red, black }: Pick<Probe, "red" | "black">): Fineness {
+  const part = (lead: string): string => lead.replace(/\.[^.]+$/, "");
+  const isAcross =
+    part(red) === part(black) && circuit.parts.some(({ id, kind }) => id === part(red) && kind === "fuse");
+  return isAcross ? "millivolts" : "volts";
+}
+
+/**
+ * Weighs suspects by what was read. Battery volts, where they were measured, scale the readings to the battery of the
+ * drawing. No weight ever reaches nought.
+ */
+export function weighed(
+  circuit: Circuit,
+  complaint: Condition,
+  suspected: readonly Suspected[],
+  readings: readonly Reading[],
+  scale = 1,
+): Evidence {
+  const read = readings.map((reading) => ({
+    ...reading,
+    volts: reading.volts === null ? null : reading.volts * scale,
+  }));
+  const finenesses = read.map((reading) => finenessOf(circuit, reading));
+  const predictions = read.map((reading) => shownTo(circuit, complaint, suspected, reading));
+  const fits = read.map((reading, index) =>
+    predictions[index]!.map((shown) => fitOf(reading, shown, finenesses[index]!)),
+  );
+  const wrongs = read.map((reading, index) => wrongOf(reading, circuit.nominalVolts, finenesses[index]!));
+  const groups = sameProbes(read);
+  const prior = suspected.reduce((sum, { weight }) => sum + weight, 0) || 1;
+  const logs = suspected.map(({ weight }, suspect) => {
+    const told = groups.reduce((sum, group) => {
+      const likelihood = likelihoodOf(
+        group.map((index) => fits[index]![suspect]!),
+        group.map((index) => wrongs[index]!),
+        group.map((index) => read[index]!.standing === "doubted"),
+      );
+      return sum + Math.log(likelihood);
+    }, 0);
+    return Math.log(((1 - ELSEWHERE) * weight) / prior) + told;
+  });
+  const other = groups
+    .flat()
+    .reduce(
+      (sum, index) => sum + Math.log(elsewhereOf(read[index]!, circuit.nominalVolts, finenesses[index]!)),
+      Math.log(ELSEWHERE),
+    );
+  const most = Math.max(other, ...logs);
+  const weights = logs.map((log) => Math.exp(log - most));
+  const elsewhere = Math.exp(other - most);
+  const total = weights.reduce((sum, weight) => sum + weight, elsewhere);
+  return {
+    shares: weights.map((weight) => weight / total),
+    elsewhere: elsewhere / total,
+    fits: fits.map((each, index) =>
+      each.map((fit, suspect) => fit / bestFit(predictions[index]![suspect]!, finenesses[index]!)),
+    ),
+  };
+}
+
+/** Readings that count, those of the same probe together, by number. */
+function sameProbes(readings: readonly Reading[]): readonly (readonly number[])[] {
+  const groups = new Map<string, number[]>();
+  readings.forEach((reading, index) => {
+    if (reading.standing === "struck") return;
+    const key = probeText(reading);
+    groups.set(key, [...(groups.get(key) ?? []), index]);
+  });
+  return [...groups.values()];
+}
+
+const known = remember((_: Circuit) => new Map<string, Map<Possible, Shows>>());
+
+/** What a probe shows with each suspect; asked again, it is remembered with its circuit. */
+function shownTo(
+  circuit: Circuit,
+  complaint: Condition,
+  suspected: readonly Suspected[],
+  probe: Probe,
+): readonly Shows[] {
+  const key = `${probeText(probe)} after ${conditionText(complaint)}`;
+  const shown = known(circuit).get(key) ?? new Map<Possible, Shows>();
+  known(circuit).set(key, shown);
+  let rig: Rig | undefined;
+  return suspected.map(({ possible }) => {
+    const before = shown.get(possible);
+    if (before) return before;
+    const read = readWith(circuit, possible.faults, complaint, probe, rig);
+    rig = read.rig;
+    shown.set(possible, read.shows);
+    return read.shows;
+  });
+}
+
+/** Volts of the drawing's battery at rest over those measured: what readings are multiplied by. */
+export function scaleFor(drawn: Volts, measured: Volts | null): number {
+  return measured === null ? 1 : drawn / measured;
+}

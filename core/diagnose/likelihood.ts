@@ -1,0 +1,110 @@
+import type { Volts } from "../base/units.ts";
+import type { Shows } from "./reading.ts";
+import { type Fineness, spreadAt } from "./spread.ts";
+
+/**
+ * How often a reading is not what the point shows: misread or at the wrong pin, drawn anew each time, and wrong in the
+ * same way each time (guesses; the sum is what is usual between careful and hurried work).
+ */
+export const WRONG = { once: 0.03, always: 0.02 } as const;
+/** A reading that the person doubts is wrong as often as right. */
+export const DOUBTED = 0.5;
+
+/** What misses by this many spreads still counts as an outlier of the same suspect rather than as wrong. */
+const WIDE = 4;
+const WIDE_SHARE = 0.1;
+/** Most that a lead shows which hangs on nothing (common practice, no source), and how often near nought is taken so. */
+const DRIFT: Volts = 0.3;
+const DRIFT_SHARE = 0.2;
+
+const ROOT = Math.sqrt(2 * Math.PI);
+
+function bell(distance: number, spread: number): number {
+  return Math.exp(-0.5 * (distance / spread) ** 2) / (spread * ROOT);
+}
+
+/** Density per volt of a reading where the drawing predicts `volts`: a bell with wide skirts, near nought with drift. */
+function voltsDensity(read: Volts, volts: Volts, fineness: Fineness): number {
+  const spread = spreadAt(volts, fineness);
+  const distance = read - volts;
+  const plain = (1 - WIDE_SHARE) * bell(distance, spread) + WIDE_SHARE * bell(distance, WIDE * spread);
+  if (fineness === "millivolts" || Math.abs(volts) > spread) return plain;
+  const drifts = read >= 0 && read <= DRIFT ? 1 / DRIFT : 0;
+  return (1 - DRIFT_SHARE) * plain + DRIFT_SHARE * drifts;
+}
+
+const LAMP = ["dark", "dim", "bright"];
+/** Share of looks at a lamp that call it a step brighter or darker, and two steps (guesses). */
+const ONE_STEP = 0.03;
+const TWO_STEPS = 0.001;
+/** Share of other looks and sounds that are taken for something else, and of looks into a plug, which hide more (guesses). */
+const MISTAKEN = 0.02;
+const MISTAKEN_PLUG = 0.15;
+const PLUG = /^(sound|loose|corroded|\S+ out)$/;
+
+function wordShare(read: string, shown: string): number {
+  const steps = Math.abs(LAMP.indexOf(read) - LAMP.indexOf(shown));
+  if (LAMP.includes(read) && LAMP.includes(shown))
+    return steps === 0 ? 1 - ONE_STEP : steps === 1 ? ONE_STEP : TWO_STEPS;
+  const mistaken = PLUG.test(read) || PLUG.test(shown) ? MISTAKEN_PLUG : MISTAKEN;
+  return read === shown ? 1 - mistaken : mistaken;
+}
+
+/** How well a reading fits what is predicted: density per volt, times the share of the word. */
+export function fitOf(read: Shows, shown: Shows, fineness: Fineness): number {
+  const volts = read.volts === null || shown.volts === null ? 1 : voltsDensity(read.volts, shown.volts, fineness);
+  return volts * (read.word === null || shown.word === null ? 1 : wordShare(read.word, shown.word));
+}
+
+/** The best that a reading could fit: what the prediction itself would give. */
+export function bestFit(shown: Shows, fineness: Fineness): number {
+  return fitOf(shown, shown, fineness);
+}
+
+/** Most millivolts across a fuse that carries current, volts. */
+const MOST_DROP: Volts = 0.2;
+
+/** Density per volt of a reading that may be anything; across a fuse half of them are millivolts. */
+function anywhere(read: Volts, nominalVolts: Volts, fineness: Fineness): number {
+  const far = 1 / (1.2 * nominalVolts);
+  if (fineness === "volts") return far;
+  return 0.5 * far + (Math.abs(read) <= MOST_DROP ? 0.25 / MOST_DROP : 0);
+}
+
+/**
+ * How likely a reading is where nothing is known of what the point shows: half of wrong readings show nothing at all,
+ * the others anything up to a fifth over nominal.
+ */
+export function wrongOf(read: Shows, nominalVolts: Volts, fineness: Fineness): number {
+  const volts =
+    read.volts === null
+      ? 1
+      : 0.5 * bell(read.volts, spreadAt(0, "volts") * 2) + 0.5 * anywhere(read.volts, nominalVolts, fineness);
+  return volts * (read.word === null ? 1 : 1 / 3);
+}
+
+/** How likely a reading is where the cause is not on the drawing: anything, evenly. */
+export function elsewhereOf(read: Shows, nominalVolts: Volts, fineness: Fineness): number {
+  return (read.volts === null ? 1 : anywhere(read.volts, nominalVolts, fineness)) * (read.word === null ? 1 : 1 / 3);
+}
+
+/**
+ * How likely several readings of one probe are. They are not independent: some are wrong in the same way each time, so a
+ * repeat buys no more than what is drawn anew.
+ */
+export function likelihoodOf(
+  fits: readonly number[],
+  wrongs: readonly number[],
+  isDoubted: readonly boolean[],
+): number {
+  let stuck = 1;
+  let plain = 1;
+  fits.forEach((fit, index) => {
+    const wrong = wrongs[index]!;
+    const share = isDoubted[index] ? DOUBTED : WRONG.once;
+    plain *= (1 - share) * fit + share * wrong;
+    // What is wrong in the same way each time tells nothing anew.
+    stuck *= wrong;
+  });
+  return (1 - WRONG.always) * plain + WRONG.always * stuck;
+}

@@ -1,0 +1,43 @@
+import type { PartId } from "../base/ids.ts";
+import type { Volts } from "../base/units.ts";
+import type { Condition } from "../circuit/circuit.ts";
+import type { Lead } from "../live/attachment.ts";
+import { conditionText } from "../live/condition.ts";
+import type { Instrument } from "./step.ts";
+
+/** Where and how something is read or looked at: both leads, the instrument, and how the circuit is set meanwhile. */
+export interface Probe {
+  /** Where the red lead goes; what is looked at or listened to is a part. */
+  readonly red: Lead | PartId;
+  readonly black: Lead;
+  readonly instrument: Instrument;
+  /** Post that the lamp's other clip goes to; null where no lamp hangs on the point. */
+  readonly lampTo: "battery +" | "battery -" | null;
+  readonly condition: Condition;
+}
+
+/** What one probe shows: volts of red against black, how the lamp burns, or what is seen or heard. */
+export interface Shows {
+  /** Null where nothing was measured. */
+  readonly volts: Volts | null;
+  /** "bright", "dim", "dark"; "clicks", "silent"; "whole", "blown"; a position; null where only the meter was read. */
+  readonly word: string | null;
+}
+
+/** A value read on the vehicle. */
+export interface Reading extends Probe, Shows {
+  /** Doubted counts for little, struck for nothing; both stay on the list. */
+  readonly standing: "taken" | "doubted" | "struck";
+  /** When it was read, ISO 8601; null where nobody noted it. */
+  readonly time: string | null;
+}
+
+/** Tells one probe from another: the same leads, instrument and condition give the same text. */
+export function probeText({ red, black, instrument, lampTo, condition }: Probe): string {
+  return `${red}/${black} ${instrument} ${lampTo ?? "-"} @ ${conditionText(condition)}`;
+}
+
+/** A value just read, with nothing against it. */
+export function readingOf({ red, black, instrument, lampTo, condition }: Probe, { volts, word }: Shows): Reading {
+  return { red, black, instrument, lampTo, condition, volts, word, standing: "taken", time: null };
+}

@@ -1,0 +1,105 @@
+import { type Outcome, ok, refuse } from "../base/outcome.ts";
+import type { Volts } from "../base/units.ts";
+import type { Circuit, Condition } from "../circuit/circuit.ts";
+import { connectorAt, parsePoint, partAt } from "../circuit/points.ts";
+import type { Lead } from "../live/attachment.ts";
+import { conditionText, parseCondition } from "../live/condition.ts";
+import { kindOf } from "../parts/catalogue.ts";
+import { finenessOf } from "./evidence.ts";
+import { expectedOf } from "./expected.ts";
+import { type Probe, type Reading, readingOf, type Shows } from "./reading.ts";
+import { readValue } from "./readValue.ts";
+import { testPointsOf } from "./testPoint.ts";
+
+/**
+ * Reads `RED[/BLACK] @ CONDITION : VALUE`: `X5-6 @ S1=on : 11.9V`, `F4.1/F4.2 @ S1=on,S5=open : 25mV`, the lamp from a point
+ * to battery negative `X5-6 @ S1=on : dim`, from battery plus to a point `battery+/X5-1 @ S1=on : dim 7.2V`, a look or a
+ * sound `F4 @ : blown`, `K1 @ S1=on : clicks`. Refuses what the circuit does not have, and values no meter shows there.
+ */
+export function parseReading(circuit: Circuit, text: string): Outcome<Reading> {
+  const [, leads = "", setting = "", typed = ""] = /^([^@]+)@(.*):([^:]*)$/.exec(text) ?? [];
+  if (leads.trim() === "" || typed.trim() === "") return refuse("reading-spelling", { text });
+  const condition = parseCondition(circuit, setting.trim() === "rest" ? "" : setting);
+  if (!condition.ok) return condition;
+  const [red = "", black = ""] = leads.split("/").map((lead) => lead.trim());
+  const isLamp = /^\s*(bright|dim|dark)\b/.test(typed);
+  const probe =
+    partAt(circuit, red) || connectorAt(circuit, red)
+      ? senseAt(circuit, red, typed.trim(), condition.value)
+      : isLamp
+        ? lampAt(circuit, red, black, condition.value)
+        : metered(circuit, red, black, condition.value);
+  if (!probe.ok) return probe;
+  const fineness = finenessOf(circuit, probe.value);
+  const expect = expectedOf(circuit, { ...probe.value, fineness });
+  const shows = readValue(typed, { instrument: probe.value.instrument, nominalVolts: circuit.nominalVolts, expect });
+  return shows.ok ? ok(readingOf(probe.value, shows.value)) : shows;
+}
+
+function leadOf(circuit: Circuit, typed: string): Outcome<Lead> {
+  const post = /^battery\s*([+-])$/.exec(typed);
+  if (post) return ok(post[1] === "+" ? "battery +" : "battery -");
+  const point = parsePoint(circuit, typed);
+  return point.ok ? ok(point.value.id) : point;
+}
+
+function metered(circuit: Circuit, red: string, black: string, condition: Condition): Outcome<Probe> {
+  const one = leadOf(circuit, red);
+  if (!one.ok) return one;
+  const other = black === "" ? ok<Lead>("battery -") : leadOf(circuit, black);
+  if (!other.ok) return other;
+  return ok({ red: one.value, black: other.value, instrument: "meter volts", lampTo: null, condition });
+}
+
+/** The lamp between a point and a post; which lamp, the wire there decides. */
+function lampAt(circuit: Circuit, red: string, black: string, condition: Condition): Outcome<Probe> {
+  const one = leadOf(circuit, red);
+  if (!one.ok) return one;
+  const other = black === "" ? ok<Lead>("battery -") : leadOf(circuit, black);
+  if (!other.ok) return other;
+  const isFromPlus = one.value === "battery +";
+  const point = isFromPlus ? other.value : one.value;
+  const at = testPointsOf(circuit).find((each) => each.point === point);
+  if (!at) return refuse("reading-lamp", { point, reason: "it cannot be reached with a probe" });
+  if (at.doNotProbe !== null) return refuse("reading-lamp", { point, reason: at.doNotProbe });
+  if (at.lamp === null) return refuse("reading-lamp", { point, reason: "a module's pin hangs on it" });
+  const lampTo = isFromPlus ? "battery +" : "battery -";
+  return ok({ red: point, black: "battery -", instrument: at.lamp, lampTo, condition });
+}
+
+function senseAt(circuit: Circuit, id: string, typed: string, condition: Condition): Outcome<Probe> {
+  const kind = kindOf(partAt(circuit, id)?.kind ?? "");
+  const isSound = kind?.name === "relay" && /^(clicks|silent|ok)$/.test(typed);
+  const isSeen = connectorAt(circuit, id) || kind?.name === "fuse" || kind?.role === "control";
+  if (!isSound && !isSeen) return refuse("reading-part", { part: id });
+  return ok({ red: id, black: "battery -", instrument: isSound ? "listen" : "look", lampTo: null, condition });
+}
+
+/** The spelling of a reading, as `parseReading` reads it. */
+export function readingText(circuit: Circuit, reading: Reading): string {
+  const { red, black, lampTo, condition } = reading;
+  const leads =
+    lampTo === "battery +"
+      ? `battery+/${red}`
+      : black === "battery -"
+        ? red
+        : `${red.replace(" ", "")}/${black.replace(" ", "")}`;
+  return `${leads} @ ${conditionText(condition) || "rest"} : ${showsText(reading, finenessOf(circuit, reading) === "millivolts")}`;
+}
+
+/** A value as it is typed and listed: `11.9V`, `25mV`, `dim 7.2V`, `blown`. */
+export function showsText({ volts, word }: Shows, isFine: boolean): string {
+  const figures =
+    volts === null ? "" : isFine ? `${Number((volts * 1000).toFixed(1))}mV` : `${Number(volts.toFixed(2))}V`;
+  return [word ?? "", figures].filter((each) => each !== "").join(" ");
+}
+
+/** A battery at rest lies between these shares of nominal: flat, and fresh from the charger. */
+const BATTERY = { least: 0.6, most: 1.2 } as const;
+
+/** Reads measured battery volts at rest; refuses `battery-volts` where no battery of this circuit can show them. */
+export function batteryVoltsOf({ nominalVolts }: Circuit, typed: string): Outcome<Volts> {
+  const volts = Number(typed.trim().replace(/\s*v$/i, "").replace(",", "."));
+  const isPossible = volts >= BATTERY.least * nominalVolts && volts <= BATTERY.most * nominalVolts;
+  return isPossible ? ok(volts) : refuse("battery-volts", { typed, nominal: nominalVolts });
+}

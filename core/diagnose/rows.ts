@@ -1,0 +1,145 @@
+import { remember } from "../base/memo.ts";
+import type { Minutes } from "../base/units.ts";
+import type { AccessGroup, Circuit, Condition } from "../circuit/circuit.ts";
+import { conditionText } from "../live/condition.ts";
+import type { Rig } from "../live/rig.ts";
+import { type Candidate, candidatesFor } from "./candidates.ts";
+import { type Column, columnOf } from "./outcomes.ts";
+import { MOST_TRIM, NOWHERE, type ProbeChoice, type Problem, type Stand } from "./plan/problem.ts";
+import { type Predicted, predict } from "./predict.ts";
+import type { Reading } from "./reading.ts";
+import { isBySense, type Suspect } from "./step.ts";
+import { groupsToOpen, MINUTES, minutesToOpen, testPointsOf } from "./testPoint.ts";
+import type { Tries } from "./tries.ts";
+
+/** The rows that could be read, and the same as the planner's numbers: row and probe have the same number. */
+export interface Rows {
+  readonly columns: readonly Column[];
+  readonly problem: Problem;
+  /** How things stand after the readings taken so far. */
+  readonly stand: Stand;
+}
+
+/**
+ * Every row that tells anything of these suspects, as each of them would show it. A lamp is hung only where a good
+ * circuit lights it, and a drop read across a fuse only where a good circuit has one, the way round that it is positive.
+ */
+export function rowsFor(
+  circuit: Circuit,
+  complaint: Condition,
+  suspects: readonly Suspect[],
+  tries: Tries,
+  readings: readonly Reading[],
+): Rows {
+  const points = testPointsOf(circuit);
+  const numbers = new Map(points.map(({ point }, index) => [point, index]));
+  const all = predictAll(circuit, complaint, suspects, tries);
+  const columns = candidatesFor(circuit, tries)
+    .map((candidate) => columnOf(candidate, numbers, all, circuit.nominalVolts))
+    .filter(({ labels }) => labels.some((label) => label !== labels[0]))
+    .filter(({ candidate, words }) => candidate.lampTo === null || words[0]![0] === "bright")
+    .filter(({ candidate, volts }) => candidate.fineness === "volts" || volts.some((reads) => reads[0]! > 0));
+  const trim = trimOf(circuit, columns);
+  return {
+    columns,
+    problem: {
+      weights: Float64Array.from(suspects, ({ probability }) => probability),
+      repairs: numbered(suspects.map(({ repairGroup }) => repairGroup)),
+      probes: columns.map(({ candidate, labels }) => choiceOf(circuit, candidate, labels.slice(1), trim)),
+      trimMinutes: trim.map(({ minutes }) => minutes),
+      changePlace: MINUTES.changePlace,
+      changeMode: MINUTES.meterMode,
+    },
+    stand: standAfter(circuit, readings, trim),
+  };
+}
+
+/** Predictions by complaint and suspect: with every reading the same suspects are asked for again, only fewer. */
+const predictedFor = remember((_: Circuit) => new Map<string, Map<string, Predicted>>());
+
+/** What the healthy circuit and every suspect show in all conditions tried. */
+function predictAll(
+  circuit: Circuit,
+  complaint: Condition,
+  suspects: readonly Suspect[],
+  { conditions }: Tries,
+): readonly Predicted[] {
+  const key = [complaint, ...conditions].map(conditionText).join(" | ");
+  const known = predictedFor(circuit).get(key) ?? new Map<string, Predicted>();
+  predictedFor(circuit).set(key, known);
+  const points = testPointsOf(circuit);
+  let rig: Rig | undefined;
+  return [{ id: "", faults: [] }, ...suspects].map(({ id, faults }) => {
+    const before = known.get(id);
+    if (before) return before;
+    const found = predict(circuit, faults, complaint, conditions, points, rig);
+    rig = found.rig;
+    known.set(id, found.predicted);
+    return found.predicted;
+  });
+}
+
+function choiceOf(
+  circuit: Circuit,
+  { at, instrument, minutes, fineness }: Candidate,
+  classes: Uint8Array,
+  trim: readonly AccessGroup[],
+): ProbeChoice {
+  return {
+    classes,
+    minutes: minutes + beyond(circuit, at.access, trim),
+    trim: bitsOf(circuit, at.access, trim),
+    place: placeNumber(circuit, at.access),
+    mode: isBySense(instrument) ? NOWHERE : fineness === "volts" ? 0 : 1,
+  };
+}
+
+/** Trim in front of the rows, as many pieces as the planner can number. */
+function trimOf(circuit: Circuit, columns: readonly Column[]): readonly AccessGroup[] {
+  const pieces = new Set<AccessGroup>();
+  for (const { candidate } of columns)
+    if (candidate.at.access !== null) for (const piece of groupsToOpen(circuit, candidate.at.access)) pieces.add(piece);
+  return [...pieces].slice(0, MOST_TRIM);
+}
+
+function bitsOf(circuit: Circuit, access: string | null, trim: readonly AccessGroup[]): number {
+  if (access === null) return 0;
+  return groupsToOpen(circuit, access).reduce((bits, piece) => {
+    const number = trim.indexOf(piece);
+    return number < 0 ? bits : bits | (1 << number);
+  }, 0);
+}
+
+/** Minutes of trim beyond what can be numbered: charged every time. */
+function beyond(circuit: Circuit, access: string | null, trim: readonly AccessGroup[]): Minutes {
+  const numbered = new Set(trim.map(({ id }) => id));
+  return minutesToOpen(circuit, access, numbered);
+}
+
+function placeNumber(circuit: Circuit, access: string | null): number {
+  return access === null ? 0 : 1 + circuit.access.findIndex(({ id }) => id === access);
+}
+
+function standAfter(circuit: Circuit, readings: readonly Reading[], trim: readonly AccessGroup[]): Stand {
+  const points = testPointsOf(circuit);
+  let stand: Stand = { open: 0, place: NOWHERE, mode: NOWHERE };
+  for (const { red } of readings) {
+    const at = points.find(({ point }) => point === red);
+    if (!at) continue;
+    stand = {
+      open: stand.open | bitsOf(circuit, at.access, trim),
+      place: placeNumber(circuit, at.access),
+      mode: NOWHERE,
+    };
+  }
+  return stand;
+}
+
+function numbered(names: readonly string[]): Uint16Array {
+  const numbers = new Map<string, number>();
+  return Uint16Array.from(names, (name) => {
+    const number = numbers.get(name) ?? numbers.size;
+    numbers.set(name, number);
+    return number;
+  });
+}

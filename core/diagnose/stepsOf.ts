@@ -1,0 +1,67 @@
+import type { PartId } from "../base/ids.ts";
+import type { Circuit, Condition } from "../circuit/circuit.ts";
+import { workOf } from "../live/live.ts";
+import { expectedOf } from "./expected.ts";
+import { cautionsFor, outcomesOf, whyOf } from "./explain.ts";
+import type { Listed } from "./plan/linear.ts";
+import type { Rows } from "./rows.ts";
+import type { Step, Suspect } from "./step.ts";
+import type { Tries } from "./tries.ts";
+
+/** Rows of a list in full: what to expect, why, and what each outcome would leave. */
+export function stepsOf(
+  circuit: Circuit,
+  suspects: readonly Suspect[],
+  { columns }: Rows,
+  list: readonly Listed[],
+  { conditions, sweepOf }: Tries,
+): readonly Step[] {
+  const turning = conditions.map((condition) => turningIn(circuit, condition));
+  return list.map(({ probe, minutes }, index) => {
+    const column = columns[probe]!;
+    const { candidate } = column;
+    const { at, black, instrument, lampTo, hands, positions, fineness } = candidate;
+    const outcomes = outcomesOf(column, suspects);
+    const isSwept = candidate.sweepOf !== null && instrument !== "listen";
+    const settings = candidate.conditions.map((number, place) => ({
+      condition: conditions[number]!,
+      position: isSwept ? positions[place]! : "",
+      expect: expectedOf(circuit, {
+        red: at.point,
+        black,
+        instrument,
+        lampTo,
+        condition: conditions[number]!,
+        fineness,
+      }),
+    }));
+    return {
+      number: index + 1,
+      point: at.point,
+      black,
+      connector: at.connector,
+      cavity: at.cavity,
+      colour: at.colour,
+      instrument,
+      lampTo,
+      sweepOf: isSwept ? sweepOf : null,
+      // What is heard is heard on the way from rest to the last of them.
+      settings: instrument === "listen" ? settings.slice(-1) : settings,
+      access: at.access,
+      minutes,
+      hands,
+      why: whyOf(outcomes),
+      cautions: cautionsFor(circuit, candidate, turning),
+      outcomes: instrument === "listen" ? outcomes.map(lastWindow) : outcomes,
+    };
+  });
+}
+
+function lastWindow<T extends { readonly windows: readonly unknown[] }>(outcome: T): T {
+  return { ...outcome, windows: outcome.windows.slice(-1) };
+}
+
+function turningIn(circuit: Circuit, condition: Condition): readonly PartId[] {
+  const turns: readonly string[] = ["forward", "reverse"];
+  return [...workOf(circuit, condition)].flatMap(([id, { doing }]) => (turns.includes(doing) ? [id] : []));
+}
