@@ -1,5 +1,5 @@
 import type { Evidence } from "./evidence.ts";
-import type { Reading } from "./reading.ts";
+import { probeText, type Reading } from "./reading.ts";
 import type { Clash } from "./step.ts";
 
 /** A reading fits a suspect from this share of its best on. */
@@ -7,10 +7,15 @@ const FITS = 0.01;
 
 /**
  * Readings that cannot all be right with one fault of this drawing: pairs that no suspect explains together; where no two
- * alone are to blame, those that must be wrong for the rest to be right. Numbers count from 1; none where all go together.
+ * alone are to blame, those that must be wrong for the rest to be right. Of several readings of one probe the last
+ * counts. Numbers count from 1; none where all go together.
  */
 export function clashesOf({ fits }: Evidence, readings: readonly Reading[]): readonly Clash[] {
-  const taken = readings.flatMap(({ standing }, index) => (standing === "taken" ? [index] : []));
+  const last = new Map<string, number>();
+  readings.forEach((reading, index) => {
+    if (reading.standing === "taken") last.set(probeText(reading), index);
+  });
+  const taken = [...last.values()].sort((one, other) => one - other);
   const explains = (numbers: readonly number[]): boolean => {
     const suspects = fits[0]?.length ?? 0;
     for (let suspect = 0; suspect < suspects; suspect++)

@@ -51,7 +51,7 @@ export function weighed(
     predictions[index]!.map((shown) => fitOf(reading, shown, finenesses[index]!)),
   );
   const wrongs = read.map((reading, index) => wrongOf(reading, circuit.nominalVolts, finenesses[index]!));
-  const groups = sameProbes(read);
+  const groups = sameLeads(read);
   const prior = suspected.reduce((sum, { weight }) => sum + weight, 0) || 1;
   const logs = suspected.map(({ weight }, suspect) => {
     const told = groups.reduce((sum, group) => {
@@ -83,12 +83,15 @@ export function weighed(
   };
 }
 
-/** Readings that count, those of the same probe together, by number. */
-function sameProbes(readings: readonly Reading[]): readonly (readonly number[])[] {
+/**
+ * Readings that count, by number, those with the same leads together: a wrong pin is wrong in every position of a sweep,
+ * and again when it is read again.
+ */
+function sameLeads(readings: readonly Reading[]): readonly (readonly number[])[] {
   const groups = new Map<string, number[]>();
   readings.forEach((reading, index) => {
     if (reading.standing === "struck") return;
-    const key = probeText(reading);
+    const key = probeText({ ...reading, condition: {} });
     groups.set(key, [...(groups.get(key) ?? []), index]);
   });
   return [...groups.values()];

@@ -3,8 +3,8 @@ import type { Shows } from "./reading.ts";
 import { type Fineness, spreadAt } from "./spread.ts";
 
 /**
- * How often a reading is not what the point shows: misread or at the wrong pin, drawn anew each time, and wrong in the
- * same way each time (guesses; the sum is what is usual between careful and hurried work).
+ * How often a reading is not what the point shows: misread, drawn anew each time, and at the wrong pin, which stays wrong
+ * as long as the leads stay (guesses; the sum is what is usual between careful and hurried work).
  */
 export const WRONG = { once: 0.03, always: 0.02 } as const;
 /** A reading that the person doubts is wrong as often as right. */
@@ -89,8 +89,8 @@ export function elsewhereOf(read: Shows, nominalVolts: Volts, fineness: Fineness
 }
 
 /**
- * How likely several readings of one probe are. They are not independent: some are wrong in the same way each time, so a
- * repeat buys no more than what is drawn anew.
+ * How likely several readings with the same leads are. They are not independent: at a wrong pin all are wrong, so a repeat
+ * buys no more than what is drawn anew.
  */
 export function likelihoodOf(
   fits: readonly number[],

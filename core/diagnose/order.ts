@@ -1,5 +1,5 @@
 import type { Minutes, Volts } from "../base/units.ts";
-import type { Circuit } from "../circuit/circuit.ts";
+import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { referenceBattery } from "../live/network.ts";
 import { clashesOf } from "./clash.ts";
 import { type Evidence, scaleFor, weighed } from "./evidence.ts";
@@ -9,7 +9,7 @@ import { distinct, planner } from "./plan/next.ts";
 import { allLiving } from "./plan/problem.ts";
 import { probeText, type Reading } from "./reading.ts";
 import { type Rows, rowsFor } from "./rows.ts";
-import type { Cleared, ProbeOrder, Progress, Suspect } from "./step.ts";
+import type { Clash, Cleared, ProbeOrder, Progress, Suspect } from "./step.ts";
 import { stepsOf } from "./stepsOf.ts";
 import { type Observation, type Suspected, suspectsFor } from "./suspects.ts";
 import { triesFor } from "./tries.ts";
@@ -30,6 +30,10 @@ export interface Known {
 
 /** Share from which a repair counts as certain. */
 export const CERTAIN = 0.95;
+/** The same where readings clash: one of them is wrong, and it may be the one that counts. */
+const CERTAIN_DESPITE = 0.995;
+/** Readings of one probe after which it is not offered again. */
+const MOST_REPEATS = 2;
 /** Minutes that a wrong part costs where nobody says: ordering, fitting, undoing (a guess). */
 export const WRONG_PART_MINUTES: Minutes = 60;
 /** Below this share, a suspect that something contradicts is cleared. */
@@ -66,7 +70,8 @@ export function probeOrder(circuit: Circuit, complaint: Observation, known: Know
   const tries = triesFor(circuit, complaint.check);
   const rows = rowsFor(circuit, condition, planned, tries, readings);
   const tells = tellsOf(rows.problem);
-  const pool = distinct(rows.problem, unread(rows, tries.conditions, readings));
+  const clashes = clashesOf(evidence, readings);
+  const pool = distinct(rows.problem, unread(rows, tries.conditions, readings, clashes));
   const living = allLiving(rows.problem);
   const next = planned.length < 2 ? null : planner(rows.problem, tells, pool)(living, rows.stand);
   const list = linear(rows.problem, tells, living, rows.stand, pool, {
@@ -82,9 +87,15 @@ export function probeOrder(circuit: Circuit, complaint: Observation, known: Know
     cleared: cleared.map(({ suspect }) => suspect),
     clearedBy: cleared,
     elsewhere: evidence.elsewhere,
-    progress: progressOf(suspects, steps.length, expectedMinutes, known.wrongPartMinutes ?? WRONG_PART_MINUTES),
+    progress: progressOf(
+      suspects,
+      steps.length,
+      clashes.length > 0,
+      expectedMinutes,
+      known.wrongPartMinutes ?? WRONG_PART_MINUTES,
+    ),
     expectedMinutes,
-    clashes: clashesOf(evidence, readings),
+    clashes,
     steps,
     minutes: steps.reduce((sum, step) => sum + step.minutes, 0),
   };
@@ -127,26 +138,43 @@ function suspectOf({ possible: { id, faults, title, repair } }: Suspected, proba
   return { id, faults, title, repairGroup: repair, probability };
 }
 
-/** Rows by number that were not read yet: a row all of whose settings were, and none doubted, tells nothing again. */
+/**
+ * Rows by number that are worth reading: not those of which every setting was read and nothing speaks against it. What
+ * clashes may be read a second time.
+ */
 function unread(
   { columns }: Rows,
-  conditions: ReturnType<typeof triesFor>["conditions"],
+  conditions: readonly Condition[],
   readings: readonly Reading[],
+  clashes: readonly Clash[],
 ): readonly number[] {
-  const read = new Set(readings.filter(({ standing }) => standing === "taken").map(probeText));
+  const times = new Map<string, number>();
+  readings.forEach((reading, index) => {
+    if (reading.standing !== "taken") return;
+    const key = probeText(reading);
+    const isClashing = clashes.some((numbers) => numbers.includes(index + 1));
+    times.set(key, (times.get(key) ?? 0) + (isClashing ? 1 : MOST_REPEATS));
+  });
   return columns.flatMap(({ candidate }, number) => {
     const { at, black, instrument, lampTo } = candidate;
-    const isRead = candidate.conditions.every((condition) =>
-      read.has(probeText({ red: at.point, black, instrument, lampTo, condition: conditions[condition]! })),
-    );
+    const isRead = candidate.conditions.every((condition) => {
+      const key = probeText({ red: at.point, black, instrument, lampTo, condition: conditions[condition]! });
+      return (times.get(key) ?? 0) >= MOST_REPEATS;
+    });
     return isRead ? [] : [number];
   });
 }
 
-function progressOf(suspects: readonly Suspect[], rows: number, expected: Minutes, wrongPart: Minutes): Progress {
+function progressOf(
+  suspects: readonly Suspect[],
+  rows: number,
+  isClashing: boolean,
+  expected: Minutes,
+  wrongPart: Minutes,
+): Progress {
   if (suspects.length === 0) return "none";
   const leader = repairsOf(suspects)[0]!.share;
-  if (leader >= CERTAIN) return "certain";
+  if (leader >= (isClashing && rows > 0 ? CERTAIN_DESPITE : CERTAIN)) return "certain";
   if (rows === 0) return "tied";
   return expected > (1 - leader) * wrongPart ? "order-now" : "open";
 }

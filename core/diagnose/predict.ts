@@ -114,14 +114,31 @@ export function lampReads(shown: Shown, point: number, lampTo: "battery +" | "ba
   return { across: Math.abs(across), pointVolts: open + lampAmps(across, lamp) * ohms };
 }
 
-/** Volts across a lamp fed from these open volts through these ohms, by bisection: amps rise with volts. */
+/** Share of the open volts to which the volts across a lamp are found. */
+const NEAR = 1e-10;
+const MOST_STEPS = 60;
+
+/**
+ * Volts across a lamp fed from these open volts through these ohms, of the sign of the open volts: false position, the
+ * end that stays weighed less each time (the Illinois rule). Amps rise with volts, so there is one answer.
+ */
 function acrossLamp(open: Volts, ohms: Ohms, lamp: RatedLamp): Volts {
-  let low = 0;
-  let high = Math.abs(open);
-  for (let halving = 0; halving < 60; halving++) {
-    const middle = (low + high) / 2;
-    if (middle + lampAmps(middle, lamp) * ohms > Math.abs(open)) high = middle;
-    else low = middle;
+  const size = Math.abs(open);
+  const excess = (volts: Volts): Volts => volts + lampAmps(volts, lamp) * ohms - size;
+  let [low, under] = [0, -size];
+  let [high, over] = [size, excess(size)];
+  if (over <= NEAR * size) return open;
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const middle = high - (over * (high - low)) / (over - under);
+    const off = excess(middle);
+    if (Math.abs(off) <= NEAR * size) return Math.sign(open) * middle;
+    if (off > 0) {
+      [high, over] = [middle, off];
+      under /= 2;
+    } else {
+      [low, under] = [middle, off];
+      over /= 2;
+    }
   }
-  return Math.sign(open) * low;
+  return (Math.sign(open) * (low + high)) / 2;
 }

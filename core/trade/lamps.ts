@@ -39,10 +39,11 @@ export const INRUSH = {
  */
 export function lampAmps(volts: Volts, rated: RatedLamp): Amps {
   const u = volts / rated.volts;
-  const half = (1 - LAMP_EXPONENTS.amps) / 2;
-  const floor = COLD_SHARE.share ** (1 / half);
-  return rated.amps * u * (u * u + floor) ** -half;
+  return rated.amps * u * (u * u + FLOOR) ** -HALF;
 }
+
+const HALF = (1 - LAMP_EXPONENTS.amps) / 2;
+const FLOOR = COLD_SHARE.share ** (1 / HALF);
 
 /** Share of its rated light that a lamp gives: |V / V0|^3.4 (Wikipedia, "Lamp rerating"). */
 export function lightShare(volts: Volts, ratedVolts: Volts): Share {
