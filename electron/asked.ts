@@ -1,5 +1,8 @@
 import { type Outcome, ok, refuse } from "../core/base/outcome.ts";
+import type { Volts } from "../core/base/units.ts";
 import type { Circuit, FunctionCheck } from "../core/circuit/circuit.ts";
+import type { Reading } from "../core/diagnose/reading.ts";
+import { batteryVoltsOf, parseReading } from "../core/diagnose/readingText.ts";
 import type { Observation } from "../core/diagnose/suspects.ts";
 import { type Fault, parseFault } from "../core/live/fault.ts";
 import { OBSERVED_WORDS } from "../core/live/judge.ts";
@@ -35,6 +38,18 @@ export function seenOf(
     complaint: own ?? { check: check.value, word: check.value.expect === "off" ? "wrong" : "dead" },
     others: observations.value.filter((observation) => observation !== own),
   });
+}
+
+/** What is known beside complaint and checks: readings and battery volts, as typed. Refuses as they do. */
+export function knownOf(
+  circuit: Circuit,
+  read: readonly string[] = [],
+  battery?: string,
+): Outcome<{ readonly readings: readonly Reading[]; readonly batteryVolts: Volts | null }> {
+  const readings = all(read.map((text) => parseReading(circuit, text)));
+  if (!readings.ok) return readings;
+  const volts = battery === undefined ? ok(null) : batteryVoltsOf(circuit, battery);
+  return volts.ok ? ok({ readings: readings.value, batteryVolts: volts.value }) : volts;
 }
 
 /** The connector of this id, or the circuit's first. Refuses `connector-none` and `connector-unknown`. */

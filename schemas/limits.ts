@@ -19,6 +19,7 @@ export const LIMITS = {
   bends: 400,
   access: 2_000,
   checks: 5_000,
+  readings: 2_000,
   scenes: 2_000,
   cautions: 40,
   idLength: 40,

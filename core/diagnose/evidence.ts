@@ -18,7 +18,7 @@ export interface Evidence {
   /** Probability of each suspect, as they were given; with `elsewhere` they add up to 1. */
   readonly shares: readonly Share[];
   readonly elsewhere: Share;
-  /** By reading, then by suspect: how well it fits, 1 where it is just what that suspect shows. Struck readings too. */
+  /** By reading, then by suspect: how well it fits, 1 where it is just what that suspect shows; none of a struck one. */
   readonly fits: readonly (readonly number[])[];
 }
 
@@ -46,7 +46,9 @@ export function weighed(
     volts: reading.volts === null ? null : reading.volts * scale,
   }));
   const finenesses = read.map((reading) => finenessOf(circuit, reading));
-  const predictions = read.map((reading) => shownTo(circuit, complaint, suspected, reading));
+  const predictions = read.map((reading) =>
+    reading.standing === "struck" ? [] : shownTo(circuit, complaint, suspected, reading),
+  );
   const fits = read.map((reading, index) =>
     predictions[index]!.map((shown) => fitOf(reading, shown, finenesses[index]!)),
   );

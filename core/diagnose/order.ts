@@ -8,6 +8,8 @@ import { linear } from "./plan/linear.ts";
 import { distinct, planner } from "./plan/next.ts";
 import { allLiving } from "./plan/problem.ts";
 import { probeText, type Reading } from "./reading.ts";
+import { readingFits } from "./readingFits.ts";
+import { repairsOf } from "./repairs.ts";
 import { type Rows, rowsFor } from "./rows.ts";
 import type { Clash, Cleared, ProbeOrder, Progress, Suspect } from "./step.ts";
 import { stepsOf } from "./stepsOf.ts";
@@ -60,7 +62,9 @@ export const NO_ORDER: ProbeOrder = {
 
 /** The probe order for a complaint, with all that was seen and read; the first row is the one to take next. */
 export function probeOrder(circuit: Circuit, complaint: Observation, known: Known = {}): ProbeOrder {
-  const readings = known.readings ?? [];
+  const readings = (known.readings ?? []).map(
+    (reading): Reading => (readingFits(circuit, reading) ? reading : { ...reading, standing: "struck" }),
+  );
   const { condition } = complaint.check;
   const suspected = suspectsFor(circuit, complaint, known.others);
   const scale = scaleFor(restVoltsOf(circuit), known.batteryVolts ?? null);
@@ -177,23 +181,4 @@ function progressOf(
   if (leader >= (isClashing && rows > 0 ? CERTAIN_DESPITE : CERTAIN)) return "certain";
   if (rows === 0) return "tied";
   return expected > (1 - leader) * wrongPart ? "order-now" : "open";
-}
-
-/** The repairs that suspects come down to, likeliest first, each with its suspects. */
-export function repairsOf(
-  suspects: readonly Suspect[],
-): readonly { readonly repair: string; readonly share: number; readonly suspects: readonly Suspect[] }[] {
-  const groups = new Map<string, Suspect[]>();
-  for (const suspect of suspects) {
-    const group = groups.get(suspect.repairGroup);
-    if (group) group.push(suspect);
-    else groups.set(suspect.repairGroup, [suspect]);
-  }
-  return [...groups]
-    .map(([repair, own]) => ({
-      repair,
-      share: own.reduce((sum, { probability }) => sum + probability, 0),
-      suspects: own,
-    }))
-    .sort((one, other) => other.share - one.share);
 }

@@ -41,3 +41,31 @@ export function probeText({ red, black, instrument, lampTo, condition }: Probe):
 export function readingOf({ red, black, instrument, lampTo, condition }: Probe, { volts, word }: Shows): Reading {
   return { red, black, instrument, lampTo, condition, volts, word, standing: "taken", time: null };
 }
+
+const INSTRUMENTS: readonly unknown[] = [
+  "meter volts",
+  "4 A lamp",
+  "0.25 A lamp",
+  "look",
+  "listen",
+] satisfies Instrument[];
+const POSTS: readonly unknown[] = ["battery +", "battery -", null];
+const STANDINGS: readonly unknown[] = ["taken", "doubted", "struck"];
+
+/** Whether a value from outside has the shape of a reading; whether it fits a circuit is another question. */
+export function isReading(value: unknown): value is Reading {
+  if (typeof value !== "object" || value === null) return false;
+  const { red, black, instrument, lampTo, condition, volts, word, standing, time } = value as Record<string, unknown>;
+  return (
+    typeof red === "string" &&
+    typeof black === "string" &&
+    INSTRUMENTS.includes(instrument) &&
+    POSTS.includes(lampTo) &&
+    typeof condition === "object" &&
+    condition !== null &&
+    (volts === null || Number.isFinite(volts)) &&
+    (word === null || typeof word === "string") &&
+    STANDINGS.includes(standing) &&
+    (time === null || typeof time === "string")
+  );
+}

@@ -14,7 +14,7 @@ import { testPointsOf } from "./testPoint.ts";
 /**
  * Reads `RED[/BLACK] @ CONDITION : VALUE`: `X5-6 @ S1=on : 11.9V`, `F4.1/F4.2 @ S1=on,S5=open : 25mV`, the lamp from a point
  * to battery negative `X5-6 @ S1=on : dim`, from battery plus to a point `battery+/X5-1 @ S1=on : dim 7.2V`, a look or a
- * sound `F4 @ : blown`, `K1 @ S1=on : clicks`. Refuses what the circuit does not have, and values no meter shows there.
+ * sound `F4 @ : blown`, `K1 @ S1=on : clicks`. A question mark behind the value is doubt. Refuses what the circuit does not have, and values no meter shows there.
  */
 export function parseReading(circuit: Circuit, text: string): Outcome<Reading> {
   const [, leads = "", setting = "", typed = ""] = /^([^@]+)@(.*):([^:]*)$/.exec(text) ?? [];
@@ -25,15 +25,21 @@ export function parseReading(circuit: Circuit, text: string): Outcome<Reading> {
   const isLamp = /^\s*(bright|dim|dark)\b/.test(typed);
   const probe =
     partAt(circuit, red) || connectorAt(circuit, red)
-      ? senseAt(circuit, red, typed.trim(), condition.value)
+      ? senseAt(circuit, red, typed.replace("?", "").trim(), condition.value)
       : isLamp
         ? lampAt(circuit, red, black, condition.value)
         : metered(circuit, red, black, condition.value);
   if (!probe.ok) return probe;
   const fineness = finenessOf(circuit, probe.value);
   const expect = expectedOf(circuit, { ...probe.value, fineness });
-  const shows = readValue(typed, { instrument: probe.value.instrument, nominalVolts: circuit.nominalVolts, expect });
-  return shows.ok ? ok(readingOf(probe.value, shows.value)) : shows;
+  const isDoubted = typed.trim().endsWith("?");
+  const shows = readValue(typed.replace(/\?\s*$/, ""), {
+    instrument: probe.value.instrument,
+    nominalVolts: circuit.nominalVolts,
+    expect,
+  });
+  if (!shows.ok) return shows;
+  return ok({ ...readingOf(probe.value, shows.value), standing: isDoubted ? "doubted" : "taken" });
 }
 
 function leadOf(circuit: Circuit, typed: string): Outcome<Lead> {
@@ -84,14 +90,20 @@ export function readingText(circuit: Circuit, reading: Reading): string {
       : black === "battery -"
         ? red
         : `${red.replace(" ", "")}/${black.replace(" ", "")}`;
-  return `${leads} @ ${conditionText(condition) || "rest"} : ${showsText(reading, finenessOf(circuit, reading) === "millivolts")}`;
+  const value = showsText(reading, finenessOf(circuit, reading) === "millivolts");
+  return `${leads} @ ${conditionText(condition) || "rest"} : ${value}${reading.standing === "doubted" ? "?" : ""}`;
 }
 
 /** A value as it is typed and listed: `11.9V`, `25mV`, `dim 7.2V`, `blown`. */
 export function showsText({ volts, word }: Shows, isFine: boolean): string {
-  const figures =
-    volts === null ? "" : isFine ? `${Number((volts * 1000).toFixed(1))}mV` : `${Number(volts.toFixed(2))}V`;
+  const figures = volts === null ? "" : isFine ? `${Number((volts * 1000).toFixed(1))}mV` : `${voltsRead(volts)}V`;
   return [word ?? "", figures].filter((each) => each !== "").join(" ");
+}
+
+/** Volts as a meter shows them: one decimal at least, two where there are two. */
+function voltsRead(volts: Volts): string {
+  const figures = volts.toFixed(2);
+  return figures.endsWith("0") ? figures.slice(0, -1) : figures;
 }
 
 /** A battery at rest lies between these shares of nominal: flat, and fresh from the charger. */

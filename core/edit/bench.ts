@@ -1,4 +1,6 @@
+import type { Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
+import type { Reading } from "../diagnose/reading.ts";
 import type { Fault } from "../live/fault.ts";
 import type { Observed } from "../live/judge.ts";
 import type { PartStates } from "../live/standing.ts";
@@ -30,6 +32,10 @@ export interface Bench {
   readonly complaint: string | null;
   /** What was seen of the function checks, by id; one that is not named was not tried. */
   readonly observed: Readonly<Record<string, Observed>>;
+  /** What was read on the vehicle, in the order it was. Facts: they stay, whatever is done to the drawing. */
+  readonly readings: readonly Reading[];
+  /** Volts of the battery at rest, measured; null where nobody did. */
+  readonly batteryVolts: Volts | null;
 }
 
 /** A bench with this circuit at rest, nothing wrong and nothing noted. */
@@ -42,5 +48,7 @@ export function benchFor(circuit: Circuit): Bench {
     showFaults: true,
     complaint: null,
     observed: {},
+    readings: [],
+    batteryVolts: null,
   };
 }

@@ -1,6 +1,7 @@
 import type { ControlKey, PartId, PointId } from "../base/ids.ts";
 import { type Outcome, ok } from "../base/outcome.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
+import type { Reading } from "../diagnose/reading.ts";
 import type { Fault } from "../live/fault.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import type { Part } from "../parts/kind.ts";
@@ -119,6 +120,7 @@ function conditionFollowing(condition: Condition, { points, controls, positions 
 function standingFollowing(bench: Bench, renames: Renames): readonly Change[] {
   const condition = conditionFollowing(bench.condition, renames);
   const faults = bench.faults.map((fault) => faultFollowing(fault, renames));
+  const readings = bench.readings.map((reading) => readingFollowing(reading, renames));
   const going = goingOn(bench).value;
   const value = { ...going, condition: conditionFollowing(going.condition, renames) };
   return [
@@ -127,7 +129,18 @@ function standingFollowing(bench: Bench, renames: Renames): readonly Change[] {
     ...(faults.every((fault, index) => fault === bench.faults[index])
       ? []
       : [{ change: "bench", field: "faults", value: faults } as const]),
+    ...(readings.every((reading, index) => reading === bench.readings[index])
+      ? []
+      : [{ change: "bench", field: "readings", value: readings } as const]),
   ];
+}
+
+function readingFollowing(reading: Reading, renames: Renames): Reading {
+  const red = renames.points?.get(reading.red) ?? reading.red;
+  const black = renames.points?.get(reading.black) ?? reading.black;
+  const condition = conditionFollowing(reading.condition, renames);
+  const isSame = red === reading.red && black === reading.black && condition === reading.condition;
+  return isSame ? reading : { ...reading, red, black, condition };
 }
 
 function faultFollowing(fault: Fault, { points, modes }: Renames): Fault {

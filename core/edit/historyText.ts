@@ -94,7 +94,16 @@ const TEXTS: Readonly<Record<Change["change"], readonly string[]>> = {
   entry: ["record", "key"],
 };
 const LISTS = ["pages", "parts", "wires", "connectors", "access", "checks"];
-const BENCH_FIELDS = ["condition", "before", "faults", "showFaults", "complaint", "observed"];
+const BENCH_FIELDS = [
+  "condition",
+  "before",
+  "faults",
+  "showFaults",
+  "complaint",
+  "observed",
+  "readings",
+  "batteryVolts",
+];
 const RECORDS = ["reach", "places", "bends"];
 
 function isChange(change: unknown): change is Change {

@@ -1,4 +1,5 @@
 import type { Circuit, Condition, Connector, FunctionCheck } from "../circuit/circuit.ts";
+import type { Reading } from "../diagnose/reading.ts";
 import type { Fault } from "../live/fault.ts";
 import type { Part, Settings } from "../parts/kind.ts";
 import type { Before, Bench } from "./bench.ts";
@@ -145,7 +146,7 @@ function linkName(part: Part): string {
 
 // ---------------------------------------------------------------- what stands on the circuit
 
-function standingRenamed(names: Names, { condition, before, faults }: Bench): readonly Change[] {
+function standingRenamed(names: Names, { condition, before, faults, readings }: Bench): readonly Change[] {
   const next = conditionRenamed(names, condition);
   const states: Before = {
     condition: conditionRenamed(names, before.condition),
@@ -154,11 +155,27 @@ function standingRenamed(names: Names, { condition, before, faults }: Bench): re
   };
   const defects = faults.map((fault) => faultRenamed(names, fault));
   const isSame = defects.every((fault, index) => fault === faults[index]);
+  const read = readings.map((reading) => readingRenamed(names, reading));
   return [
     { change: "bench", field: "before", value: states },
     ...(next === condition ? [] : [{ change: "bench", field: "condition", value: next } as const]),
     ...(isSame ? [] : [{ change: "bench", field: "faults", value: defects } as const]),
+    ...(read.every((reading, index) => reading === readings[index])
+      ? []
+      : [{ change: "bench", field: "readings", value: read } as const]),
   ];
+}
+
+function readingRenamed(names: Names, reading: Reading): Reading {
+  const red = renamed(names, reading.red);
+  const black = isPost(reading.black) ? reading.black : renamed(names, reading.black);
+  const condition = conditionRenamed(names, reading.condition);
+  const isSame = red === reading.red && black === reading.black && condition === reading.condition;
+  return isSame ? reading : { ...reading, red, black, condition };
+}
+
+function isPost(lead: string): boolean {
+  return lead === "battery +" || lead === "battery -";
 }
 
 /** The value of a crossed wire is the other wire. */

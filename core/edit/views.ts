@@ -69,10 +69,12 @@ export function probeOrderNow(bench: Bench): ProbeOrder | null {
   const seen = observationsNow(bench);
   if (!seen) return null;
   const wiring = wiringOf(bench.circuit);
-  const asked = [seen.complaint, ...seen.others].map(({ check, word }) => `${check.id}=${word}`).join(" ");
+  const { readings, batteryVolts } = bench;
+  const observed = [seen.complaint, ...seen.others].map(({ check, word }) => `${check.id}=${word}`);
+  const asked = JSON.stringify([observed, readings, batteryVolts]);
   const last = lastOrder(wiring);
   if (last.known?.asked !== asked)
-    last.known = { asked, order: probeOrder(wiring, seen.complaint, { others: seen.others }) };
+    last.known = { asked, order: probeOrder(wiring, seen.complaint, { others: seen.others, readings, batteryVolts }) };
   return last.known.order;
 }
 

@@ -10,7 +10,7 @@ import type { Paper } from "../../core/paper/placing.ts";
 import { straightSheets } from "../../core/paper/straight.ts";
 import { tableSheets } from "../../core/paper/table.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
-import { connectorOf, faultsOf, seenOf } from "../asked.ts";
+import { connectorOf, faultsOf, knownOf, seenOf } from "../asked.ts";
 
 /** The sheets of a circuit that are asked for, on this paper. Refuses what the circuit does not have, and `no-suspects`. */
 export function sheetsFor(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly Drawing[]> {
@@ -41,7 +41,9 @@ function sheet(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly 
 function checklist(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
   const seen = seenOf(circuit, ask.complaint, ask.observed);
   if (!seen.ok) return seen;
-  const order = probeOrder(circuit, seen.value.complaint, { others: seen.value.others });
+  const known = knownOf(circuit, ask.read, ask.battery);
+  if (!known.ok) return known;
+  const order = probeOrder(circuit, seen.value.complaint, { others: seen.value.others, ...known.value });
   return order.suspects.length === 0 ? refuse("no-suspects") : ok(checklistSheets({ circuit, order }));
 }
 

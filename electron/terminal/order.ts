@@ -1,10 +1,12 @@
 import { figure } from "../../core/base/figure.ts";
 import { refuse } from "../../core/base/outcome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import { probeOrder, repairsOf } from "../../core/diagnose/order.ts";
-import { batteryVoltsOf, parseReading, readingText } from "../../core/diagnose/readingText.ts";
+import { probeOrder } from "../../core/diagnose/order.ts";
+import { percent, progressWords } from "../../core/diagnose/progressWords.ts";
+import { readingText } from "../../core/diagnose/readingText.ts";
 import type { ProbeOrder, Setting, Step } from "../../core/diagnose/step.ts";
 import { conditionText } from "../../core/live/condition.ts";
+import { knownOf } from "../asked.ts";
 import { readCircuitFile } from "../files.ts";
 import { type Console, EXIT, need } from "./console.ts";
 import { complaintOf, type Typed } from "./given.ts";
@@ -19,8 +21,7 @@ export async function order(
   const circuit = need(await readCircuitFile(file));
   const { complaint, others } = complaintOf(circuit, typed);
   const minutes = minutesOf(typed.minutes);
-  const readings = (typed.read ?? []).map((text) => need(parseReading(circuit, text)));
-  const batteryVolts = typed.battery === undefined ? null : need(batteryVoltsOf(circuit, typed.battery));
+  const { readings, batteryVolts } = need(knownOf(circuit, typed.read, typed.battery));
   const result = probeOrder(circuit, complaint, {
     others,
     readings,
@@ -41,7 +42,7 @@ export async function order(
       `Likeliest: ${result.suspects
         .slice(0, 5)
         .map((suspect) => `${suspect.title} ${percent(suspect.probability)}`)
-        .join(", ")}\n${standingWords(result)}`,
+        .join(", ")}\n${progressWords(result).join("\n")}\n`,
     );
     printSteps(console, circuit, result);
     console.write(
@@ -50,29 +51,6 @@ export async function order(
   }
   return EXIT.fine;
 }
-
-/** How far the search is, and which readings cannot all be right. */
-function standingWords({ progress, suspects, expectedMinutes, elsewhere, clashes }: ProbeOrder): string {
-  const leader = repairsOf(suspects)[0];
-  const found = leader ? `${leader.suspects[0]!.title}, ${percent(leader.share)}` : "";
-  const lines = {
-    open: [`Expected: ${expectedMinutes.toFixed(1)} more minutes, the next row chosen anew after each reading.`],
-    certain: [`Found: ${found}. Prove it before a part is ordered.`],
-    tied: [`No row that is left tells these apart; likeliest: ${found}.`],
-    "order-now": [`Further proof costs more than a wrong part would: ${found}. Prove it before fitting.`],
-    none: [],
-  }[progress];
-  const other = elsewhere >= LEAST_ELSEWHERE ? [`Not on this drawing: ${percent(elsewhere)}.`] : [];
-  const wrong = clashes.map((numbers) =>
-    numbers.length === 2
-      ? `Readings ${numbers[0]} and ${numbers[1]} cannot both be right with one fault: read ${numbers[1]} again, or there are two.`
-      : `Reading ${numbers[0]} fits no single fault: read it again.`,
-  );
-  return [...lines, ...other, ...wrong].map((line) => `${line}\n`).join("");
-}
-
-/** What is not on the drawing is spoken of from this share on. */
-const LEAST_ELSEWHERE = 0.1;
 
 function minutesOf(text: string | undefined): number | undefined {
   if (text === undefined) return undefined;
@@ -165,8 +143,4 @@ function orderJson({
     suspects: suspects.map(({ id, title, probability }) => ({ id, title, probability })),
     cleared: cleared.map(({ id, title, probability }) => ({ id, title, probability })),
   };
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 100)} %`;
 }

@@ -12,6 +12,8 @@ import { type Console, EXIT, need } from "./console.ts";
 import type { Typed } from "./given.ts";
 
 interface PrintTyped extends Typed {
+  readonly read?: readonly string[];
+  readonly battery?: string;
   readonly what: string;
   readonly out: string;
   readonly page?: string;
@@ -66,6 +68,8 @@ function askOf(typed: PrintTyped): SheetAsk {
     condition: typed.in ?? "",
     faults: [...(typed.fault ?? [])],
     observed: [...(typed.observed ?? [])],
+    read: [...(typed.read ?? [])],
+    ...(typed.battery !== undefined && { battery: typed.battery }),
     ...(typed.page !== undefined && { page: typed.page }),
     ...(typed.load !== undefined && { load: typed.load }),
     ...(typed.complaint !== undefined && { complaint: typed.complaint }),

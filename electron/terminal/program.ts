@@ -99,6 +99,8 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .option("--fault <fault>", "plant a fault; may be given again", several)
     .option("--complaint <check>", "function check that fails, for a checklist or a straight branch")
     .option("--observed <check=word>", "what another check does; may be given again", several)
+    .option("--read <reading>", "what was read, for a checklist; may be given again", several)
+    .option("--battery <volts>", "volts of the battery at rest, measured")
     .option("--connector <id>", "connector, for a table")
     .option("--paper <size>", "a4 or letter", "a4")
     .option("--look <symbols>", "iec or na", "iec")

@@ -2,6 +2,7 @@ import type { Circuit, FunctionCheck } from "../../core/circuit/circuit.ts";
 import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
 import { observeCheck } from "../../core/edit/commands/observeCheck.ts";
 import type { Observed } from "../../core/live/judge.ts";
+import { ProgressLines } from "../diagnose/ProgressLines.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { observedNow } from "../state/views.ts";
@@ -54,6 +55,7 @@ export function OrderHead({ circuit, check, answer, isOld }: Shown) {
         </label>
         {answer && !isOld && <span className="figures">{factsOf(answer)}</span>}
       </p>
+      {answer && !isOld && answer.order.suspects.length > 0 && <ProgressLines order={answer.order} />}
       <p className="order-facts small">
         <span>{works === 0 ? "Nothing ticked as working yet." : `${counted(works, "check")} ticked as working.`}</span>
         <button
@@ -71,7 +73,7 @@ export function OrderHead({ circuit, check, answer, isOld }: Shown) {
 
 function factsOf({ order }: OrderAnswer): string {
   if (order.suspects.length === 0) return "";
-  const cleared = order.cleared.length === 0 ? "" : `, ${order.cleared.length} cleared by what works`;
+  const cleared = order.cleared.length === 0 ? "" : `, ${order.cleared.length} cleared`;
   return `${counted(order.steps.length, "step")}, ${minutesText(order.minutes)} at most. ${counted(order.suspects.length, "suspect")}${cleared}.`;
 }
 

@@ -1,6 +1,8 @@
 import type { ComponentType } from "react";
 import { StraightBranch } from "../branch/StraightBranch.tsx";
 import { CircuitView } from "../circuit/CircuitView.tsx";
+import { ReadingsView } from "../diagnose/ReadingsView.tsx";
+import { SuspectsView } from "../diagnose/SuspectsView.tsx";
 import { PrintedView } from "../printed/PrintedView.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { PANELS, type Panel } from "../state/state.ts";
@@ -16,6 +18,8 @@ import { WhatWorks } from "./WhatWorks.tsx";
 
 const VIEWS: Readonly<Record<Panel, { readonly title: string; readonly View: ComponentType }>> = {
   order: { title: "Probe order", View: ProbeOrderView },
+  suspects: { title: "Suspects", View: SuspectsView },
+  readings: { title: "Readings", View: ReadingsView },
   branch: { title: "Straight branch", View: StraightBranch },
   works: { title: "What works", View: WhatWorks },
   table: { title: "Position table", View: PositionTableView },

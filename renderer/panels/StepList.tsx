@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef } from "react";
+import { useCallback, useEffect, useMemo, useRef } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { placesOf } from "../../core/paper/places.ts";
 import { useApp } from "../state/AppContext.tsx";
@@ -22,6 +22,10 @@ export function StepList({ circuit, answer, isOld }: Shown) {
   const moved = useMemo(() => movedIn(order), [order]);
   const active = useApp(({ open }) => open?.step ?? null);
   const list = useRef<HTMLDivElement>(null);
+  const wantsField = useRef(false);
+  const onTaken = useCallback(() => {
+    wantsField.current = true;
+  }, []);
   const shown = useRef(active);
 
   useEffect(() => {
@@ -29,6 +33,13 @@ export function StepList({ circuit, answer, isOld }: Shown) {
     shown.current = active;
     list.current?.querySelector(".step.is-active")?.scrollIntoView({ block: "nearest" });
   }, [active]);
+
+  // Whoever typed a reading goes on typing: the field of the next row is theirs once it is there.
+  useEffect(() => {
+    if (!wantsField.current || isOld) return;
+    wantsField.current = false;
+    list.current?.querySelector<HTMLInputElement>(".reading-field input")?.focus();
+  }, [isOld]);
 
   if (order.suspects.length === 0)
     return (
@@ -58,6 +69,8 @@ export function StepList({ circuit, answer, isOld }: Shown) {
                 step={step}
                 states={states[step.number - 1] ?? []}
                 moved={moved}
+                steps={order.steps}
+                onTaken={onTaken}
               />
             ))}
           </ol>

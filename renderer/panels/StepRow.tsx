@@ -1,11 +1,12 @@
 import { memo } from "react";
 import type { WireState } from "../../core/base/states.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import type { Step } from "../../core/diagnose/step.ts";
+import { isBySense, type Step } from "../../core/diagnose/step.ts";
 import { wiresAt } from "../../core/diagnose/testPoint.ts";
+import { ReadingEntry } from "../diagnose/ReadingEntry.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { minutesText } from "../words/figures.ts";
-import { settingWords, sweepSetting } from "../words/step.ts";
+import { closedLeads, senseWords, settingWords, sweepSetting } from "../words/step.ts";
 import { Caution } from "./Caution.tsx";
 import { ConnectorFace } from "./ConnectorFace.tsx";
 import { Expected } from "./Expected.tsx";
@@ -19,10 +20,14 @@ interface Shown {
   readonly states: readonly WireState[];
   /** Controls that some row moves. */
   readonly moved: readonly string[];
+  /** All rows: a reading that is typed may name another. */
+  readonly steps: readonly Step[];
+  /** A reading was taken in this row. */
+  readonly onTaken: () => void;
 }
 
 /** One row of the probe order; the active one is opened out with the connector's face and the leads. */
-export const StepRow = memo(function StepRow({ circuit, step, states, moved }: Shown) {
+export const StepRow = memo(function StepRow({ circuit, step, states, moved, steps, onTaken }: Shown) {
   const { dispatch } = useAppStore();
   const isActive = useApp(({ open }) => open?.step === step.number);
   const isHovered = useApp(({ open }) => open?.hovered?.is === "point" && open.hovered.id === step.point);
@@ -43,7 +48,7 @@ export const StepRow = memo(function StepRow({ circuit, step, states, moved }: S
         </button>
         {step.sweepOf !== null && <Sweep step={step} states={states} />}
         {isActive ? (
-          <Opened circuit={circuit} step={step} moved={moved} />
+          <Opened circuit={circuit} step={step} steps={steps} moved={moved} onTaken={onTaken} />
         ) : (
           <Closed circuit={circuit} step={step} moved={moved} />
         )}
@@ -52,7 +57,12 @@ export const StepRow = memo(function StepRow({ circuit, step, states, moved }: S
   );
 });
 
-function StepHead({ circuit, step, states, isActive }: Omit<Shown, "moved"> & { readonly isActive: boolean }) {
+function StepHead({
+  circuit,
+  step,
+  states,
+  isActive,
+}: Pick<Shown, "circuit" | "step" | "states"> & { readonly isActive: boolean }) {
   const mm2 = isActive ? wiresAt(circuit, step.point)[0]?.mm2 : undefined;
   const first = step.settings[0];
   return (
@@ -76,19 +86,17 @@ function StepHead({ circuit, step, states, isActive }: Omit<Shown, "moved"> & { 
   );
 }
 
-function setOf({ circuit, step, moved }: Omit<Shown, "states">): string {
+function setOf({ circuit, step, moved }: Pick<Shown, "circuit" | "step" | "moved">): string {
   if (step.sweepOf !== null) return sweepSetting(circuit, step);
   return settingWords(circuit, step.settings[0]?.condition ?? {}, moved);
 }
 
-function Closed({ circuit, step, moved }: Omit<Shown, "states">) {
-  const black = step.black.replace(" -", " −");
-  const leads = step.lampTo === null ? `red ${step.point}, black ${black}` : lampWords(step);
+function Closed({ circuit, step, moved }: Pick<Shown, "circuit" | "step" | "moved">) {
   return (
     <>
       <p className="step-set">
         <span className="step-minutes figures">{minutesText(step.minutes)}</span>
-        {setOf({ circuit, step, moved })} · {leads}
+        {setOf({ circuit, step, moved })} · {closedLeads(step)}
       </p>
       <p className="step-why">{step.why}</p>
       {step.hands === 2 && <p className="step-why">Needs a second pair of hands.</p>}
@@ -99,36 +107,39 @@ function Closed({ circuit, step, moved }: Omit<Shown, "states">) {
   );
 }
 
-function lampWords({ point, lampTo, instrument }: Step): string {
-  return lampTo === "battery +"
-    ? `${instrument} from battery + to ${point}`
-    : `${instrument} from ${point} to battery −`;
-}
-
-function Opened({ circuit, step, moved }: Omit<Shown, "states">) {
+function Opened({ circuit, step, steps, moved, onTaken }: Omit<Shown, "states">) {
   const meter = step.instrument === "meter volts" ? "Meter on volts" : `Meter on volts, ${step.instrument}`;
   const plug = step.connector === null ? "" : " Plug left in, back-probe from the wire side.";
   return (
     <>
-      <div className="step-face">
-        <ConnectorFace circuit={circuit} point={step.point} />
-        <div className="step-leads">
-          <Leads step={step} />
-          <p className="caption">
-            {meter}, {minutesText(step.minutes)}.{plug}
-          </p>
+      {isBySense(step.instrument) ? (
+        <p className="small">
+          {senseWords(step)}, {minutesText(step.minutes)}.
+        </p>
+      ) : (
+        <div className="step-face">
+          <ConnectorFace circuit={circuit} point={step.point} />
+          <div className="step-leads">
+            <Leads step={step} />
+            <p className="caption">
+              {meter}, {minutesText(step.minutes)}.{plug}
+            </p>
+          </div>
         </div>
-      </div>
+      )}
       <dl className="facts">
         <dt>Set</dt>
         <dd>{setOf({ circuit, step, moved })}</dd>
-        <dt>Why</dt>
-        <dd>{step.why}</dd>
       </dl>
       {step.hands === 2 && <Caution>Needs a second pair of hands.</Caution>}
       {step.cautions.map((caution) => (
         <Caution key={caution}>{caution}</Caution>
       ))}
+      <ReadingEntry circuit={circuit} step={step} steps={steps} onTaken={onTaken} />
+      <dl className="facts">
+        <dt>Why</dt>
+        <dd>{step.why}</dd>
+      </dl>
     </>
   );
 }

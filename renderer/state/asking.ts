@@ -50,7 +50,8 @@ function wantedIn({ desk, panel, connector, printing }: Open, state: AppState): 
   const { bench } = desk;
   const wanted: Wanted[] = [];
   if (bench.complaint !== null) {
-    const question = { ask: "order", complaint: bench.complaint, observed: bench.observed } as const;
+    const { complaint, observed, readings, batteryVolts } = bench;
+    const question = { ask: "order", complaint, observed, readings, batteryVolts } as const;
     wanted.push({ question, text: JSON.stringify(question) });
   }
   const faults = bench.showFaults ? bench.faults : [];

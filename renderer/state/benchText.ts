@@ -10,7 +10,16 @@ import { reduceBench } from "./reduceBench.ts";
 import { type Open, PANELS } from "./state.ts";
 
 const VERSION = 1;
-const FIELDS = ["condition", "before", "faults", "showFaults", "complaint", "observed"] as const;
+const FIELDS = [
+  "condition",
+  "before",
+  "faults",
+  "showFaults",
+  "complaint",
+  "observed",
+  "readings",
+  "batteryVolts",
+] as const satisfies readonly (keyof Bench)[];
 
 /** All of an open bench but its circuit, as JSON for the store: what stands on it, its history, and what was in sight. */
 export function benchText(open: Open): string {
@@ -52,7 +61,7 @@ function letGone(open: Open, control: string): Open {
 /** The parts of a bench that still fit its circuit, field by field: one that does not is as on a new bench. */
 function restored(circuit: Circuit, kept: Readonly<Record<string, unknown>>): Bench {
   const found = FIELDS.reduce((bench, field) => {
-    if (!isLike(bench[field], kept[field])) return bench;
+    if (!isLike(field, bench[field], kept[field])) return bench;
     const change = { change: "bench", field, value: kept[field] } as Change;
     try {
       const applied = apply(bench, { name: "", changes: [change] });
@@ -65,9 +74,9 @@ function restored(circuit: Circuit, kept: Readonly<Record<string, unknown>>): Be
   return canStand(found) ? found : benchFor(circuit);
 }
 
-/** Whether a value is of the sort of another: text for what is not set, as a complaint. */
-function isLike(plain: unknown, value: unknown): boolean {
-  if (plain === null) return typeof value === "string";
+/** Whether a value is of the sort of another: text or a number for what is not set, as a complaint or battery volts. */
+function isLike(field: string, plain: unknown, value: unknown): boolean {
+  if (plain === null) return field === "batteryVolts" ? Number.isFinite(value) : typeof value === "string";
   return typeof value === typeof plain && value !== null && Array.isArray(value) === Array.isArray(plain);
 }
 

@@ -41,6 +41,7 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "bench
     panel: "order",
     step: null,
     order: notAsked(),
+    earlier: null,
     connector: circuit.connectors[0]?.id ?? "",
     tables: notAsked(),
     verdicts: notAsked(),

@@ -1,3 +1,5 @@
+import { readingFits } from "../../core/diagnose/readingFits.ts";
+import { readingText } from "../../core/diagnose/readingText.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import { observationsNow } from "../../core/edit/views.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
@@ -29,6 +31,8 @@ export function sheetsWanted(bench: Bench, printing: PrintWhat, settings: Settin
     faults: bench.showFaults ? bench.faults : [],
     complaint: seen?.complaint ?? null,
     others: seen?.others ?? [],
+    readings: bench.readings,
+    batteryVolts: bench.batteryVolts,
     look: settings.look,
     paper: settings.paper,
     palette: settings.ink === "black" ? "black" : "light",
@@ -46,11 +50,20 @@ export function pdfArgument(bench: Bench, printing: PrintWhat, settings: Setting
     ...(what === "sheet" && page !== null && { page }),
     condition: conditionText(bench.condition),
     faults: bench.showFaults ? bench.faults.map(faultText) : [],
-    ...(seen && what === "checklist" && { complaint: seen.complaint.check.id, observed }),
+    ...(seen && what === "checklist" && { complaint: seen.complaint.check.id, observed, ...readIn(bench) }),
     ...(what === "table" && { connector }),
     ...(what === "straight" && { load: straightLoad(bench, printing) }),
     look: settings.look,
     paper: settings.paper,
     ink: settings.ink,
+  };
+}
+
+/** What was read, in the spellings of the command line; what was struck out or fits the drawing no more is left away. */
+function readIn({ circuit, readings, batteryVolts }: Bench): Pick<Argument<"print.pdf">, "read" | "battery"> {
+  const counted = readings.filter((reading) => reading.standing !== "struck" && readingFits(circuit, reading));
+  return {
+    read: counted.map((reading) => readingText(circuit, reading)),
+    ...(batteryVolts !== null && { battery: String(batteryVolts) }),
   };
 }

@@ -104,7 +104,7 @@ function reduceOpen(open: Open, action: OfOpen): Open {
       return withAsking(open, action.about, (asking) => ({ ...asking, isOld: true, trouble: null }));
     case "ordered": {
       const first = action.answer.order.steps[0]?.number ?? null;
-      return { ...open, order: fresh(action.answer), step: first };
+      return { ...open, order: fresh(action.answer), step: first, earlier: open.order.answer };
     }
     case "tabled":
       return { ...open, tables: fresh(action.answer) };

@@ -1,5 +1,6 @@
 import type { Outcome, Refusal } from "../../core/base/outcome.ts";
 import { printedSpot, underlayAt } from "../../core/circuit/underlays.ts";
+import { isBySense, type Step } from "../../core/diagnose/step.ts";
 import { arrangeParts } from "../../core/edit/commands/arrangeParts.ts";
 import { letGo } from "../../core/edit/commands/letGo.ts";
 import { positionNow, throwControl } from "../../core/edit/commands/throwControl.ts";
@@ -169,7 +170,8 @@ function seen(open: Open, action: Sight): Open {
       return shownPrinted(open, action.id);
     case "go-to-step": {
       const step = open.order.answer?.order.steps.find(({ number }) => number === action.step);
-      return step ? { ...found(open, { is: "point", id: step.point }), step: step.number } : open;
+      const thing = step && readAt(open, step);
+      return step && thing ? { ...found(open, thing), step: step.number } : open;
     }
     case "show-table":
       return { ...open, connector: action.connector };
@@ -179,6 +181,15 @@ function seen(open: Open, action: Sight): Open {
 }
 
 const NONE: readonly Thing[] = [];
+
+/** What a row is read at: a point, the part that is looked at or listened to, the first place of a plug. */
+function readAt({ desk }: Open, { point, instrument }: Step): Thing | null {
+  const { circuit } = desk.bench;
+  if (!isBySense(instrument)) return { is: "point", id: point };
+  const plug = circuit.connectors.find(({ id }) => id === point);
+  const first = plug?.rows.flat().find((cavity) => cavity !== "" && thingNamed(circuit, `${point}-${cavity}`) !== null);
+  return thingNamed(circuit, first === undefined ? point : `${point}-${first}`);
+}
 
 /** One more chosen, or one fewer. */
 function withAlso(open: Open, thing: Thing): Open {

@@ -23,8 +23,10 @@ export interface Thing {
 /** Views of the side panel, in the order of its tabs. */
 export const PANELS = [
   "order",
-  "branch",
+  "suspects",
+  "readings",
   "works",
+  "branch",
   "faults",
   "table",
   "condition",
@@ -119,6 +121,8 @@ export interface Open {
   /** Number of the active row of the probe order. */
   readonly step: number | null;
   readonly order: Asking<OrderAnswer>;
+  /** The answer before the last reading, to compare with; null where nothing changed yet. */
+  readonly earlier: OrderAnswer | null;
   /** Connector whose position table is shown; "" for all of them. */
   readonly connector: string;
   readonly tables: Asking<readonly PositionTable[]>;

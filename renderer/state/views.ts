@@ -1,7 +1,9 @@
 import { remember } from "../../core/base/memo.ts";
+import type { Volts } from "../../core/base/units.ts";
 import type { Circuit, Condition, FunctionCheck, Page } from "../../core/circuit/circuit.ts";
 import { type CircuitControl, controlsOf, partAt } from "../../core/circuit/points.ts";
 import type { Problem } from "../../core/circuit/problem.ts";
+import type { Reading } from "../../core/diagnose/reading.ts";
 import { positionNow as positionOf } from "../../core/edit/commands/throwControl.ts";
 import { namesOf } from "../../core/edit/history.ts";
 import { liveNow } from "../../core/edit/liveNow.ts";
@@ -93,6 +95,16 @@ export function complaintNow(state: AppState): FunctionCheck | null {
 /** What was seen of the checks. */
 export function observedNow(state: AppState): Readonly<Record<string, Observed>> {
   return benchOf(state)?.observed ?? UNSEEN;
+}
+
+/** What was read on the vehicle, in order. */
+export function readingsNow(state: AppState): readonly Reading[] {
+  return benchOf(state)?.readings ?? NOTHING;
+}
+
+/** Volts of the battery at rest, where they were measured. */
+export function batteryVoltsNow(state: AppState): Volts | null {
+  return benchOf(state)?.batteryVolts ?? null;
 }
 
 /** The probe order, or the last one while a new one is worked out. */

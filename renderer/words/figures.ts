@@ -12,6 +12,11 @@ export function rangeText(low: number, high: number): string {
   return `${figures}\u00A0V`;
 }
 
+/** A range of millivolts across a fuse: "20–30 mV". */
+export function millivoltsText(low: number, high: number): string {
+  return `${low === high ? signed(low) : `${signed(low)}–${signed(high)}`}\u00A0mV`;
+}
+
 /** A number with a true minus, and none before a zero. */
 export function signed(value: number, digits = 0): string {
   return figure(value, digits).replace("-", "−");

@@ -30,6 +30,16 @@ export function sweepSetting(circuit: Circuit, { settings, sweepOf }: Step): str
   return settingWords(circuit, { ...first.condition, set: others }, []);
 }
 
+/** What a closed row says of its leads, or of what is looked at or listened to. */
+export function closedLeads(step: Step): string {
+  const { point, black, lampTo, instrument } = step;
+  if (instrument === "look") return `look at ${point}`;
+  if (instrument === "listen") return `listen to ${point}`;
+  if (lampTo === "battery +") return `${instrument} from battery + to ${point}`;
+  if (lampTo === "battery -") return `${instrument} from ${point} to battery −`;
+  return `red ${point}, black ${black.replace(" -", " −")}`;
+}
+
 /** Where red, black and the lamp go. A lamp row is read by eye with the lamp between the two. */
 export function leadWords({ point, black, lampTo, instrument }: Step): {
   readonly red: string;
@@ -44,4 +54,12 @@ export function leadWords({ point, black, lampTo, instrument }: Step): {
         ? `${instrument}: battery + to ${point}`
         : `${instrument}: ${point} to battery −`;
   return { red: point, black: minus(black), lamp };
+}
+
+/** What is done in a row without a meter. */
+export function senseWords({ point, instrument, settings }: Step): string {
+  if (instrument === "listen") return `Listen to ${point} while the control is thrown`;
+  const { word } = settings[0]?.expect ?? {};
+  if (word === "whole") return `Pull ${point} and look at it`;
+  return word === "sound" ? `Part ${point}, look into both halves and tug at the wires` : `Look where ${point} stands`;
 }

@@ -25,7 +25,10 @@ export function answerTo(circuit: Circuit, question: Question): Answers[Question
   }
 }
 
-function orderAnswer(circuit: Circuit, { complaint, observed }: Extract<Question, { ask: "order" }>): OrderAnswer {
+function orderAnswer(
+  circuit: Circuit,
+  { complaint, observed, readings, batteryVolts }: Extract<Question, { ask: "order" }>,
+): OrderAnswer {
   const observations = Object.entries(observed).flatMap(([id, word]): readonly Observation[] => {
     const check = circuit.checks.find((each) => each.id === id);
     return check ? [{ check, word }] : [];
@@ -34,7 +37,11 @@ function orderAnswer(circuit: Circuit, { complaint, observed }: Extract<Question
   if (!check) return { order: NO_ORDER, states: [] };
   const own = observations.find((each) => each.check.id === complaint);
   const seen: Observation = own ?? { check, word: check.expect === "off" ? "wrong" : "dead" };
-  const order = probeOrder(circuit, seen, { others: observations.filter((each) => each !== own) });
+  const order = probeOrder(circuit, seen, {
+    others: observations.filter((each) => each !== own),
+    readings,
+    batteryVolts,
+  });
   return { order, states: statesOf(circuit, order) };
 }
 

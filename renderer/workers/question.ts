@@ -1,6 +1,8 @@
 import type { WireState } from "../../core/base/states.ts";
+import type { Volts } from "../../core/base/units.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
+import type { Reading } from "../../core/diagnose/reading.ts";
 import type { ProbeOrder } from "../../core/diagnose/step.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import type { Observed, Verdict } from "../../core/live/judge.ts";
@@ -12,6 +14,8 @@ export type Question =
       readonly ask: "order";
       readonly complaint: string;
       readonly observed: Readonly<Record<string, Observed>>;
+      readonly readings: readonly Reading[];
+      readonly batteryVolts: Volts | null;
     }
   | { readonly ask: "table"; readonly connectors: readonly string[]; readonly faults: readonly Fault[] }
   | { readonly ask: "verdicts"; readonly faults: readonly Fault[] }

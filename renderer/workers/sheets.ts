@@ -1,6 +1,8 @@
 import type { Outcome } from "../../core/base/outcome.ts";
+import type { Volts } from "../../core/base/units.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
+import type { Reading } from "../../core/diagnose/reading.ts";
 import type { Observation } from "../../core/diagnose/suspects.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
 import type { Drawing } from "../../core/drawing/mark.ts";
@@ -22,6 +24,8 @@ export interface SheetsWanted {
   readonly faults: readonly Fault[];
   readonly complaint: Observation | null;
   readonly others: readonly Observation[];
+  readonly readings: readonly Reading[];
+  readonly batteryVolts: Volts | null;
   readonly connector: string;
   /** Load of a straight branch; "" where the circuit has none. */
   readonly load: string;
@@ -48,7 +52,7 @@ export function printedPages(circuit: Circuit, wanted: SheetsWanted): readonly P
 }
 
 function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] {
-  const { what, complaint, others, connector, faults } = wanted;
+  const { what, complaint, others, readings, batteryVolts, connector, faults } = wanted;
   if (what === "sheet") return sheetsIn(circuitSheets({ circuit, ...wanted }));
   if (what === "table")
     return connector === "" ? [] : tableSheets({ circuit, table: positionTable(circuit, connector, faults), faults });
@@ -57,7 +61,7 @@ function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] 
     return sheetsIn(straightSheets({ circuit, load, condition, faults, look }));
   }
   if (!complaint) return [];
-  const order = probeOrder(circuit, complaint, { others });
+  const order = probeOrder(circuit, complaint, { others, readings, batteryVolts });
   return order.suspects.length === 0 ? [] : checklistSheets({ circuit, order });
 }
 

@@ -17,6 +17,10 @@ export const sheetAsk = z.strictObject({
   complaint: shortWords.exactOptional(),
   /** `rear-open=works` and the like. */
   observed: z.array(typed).max(LIMITS.checks).default([]),
+  /** What was read, `X5-6 @ S1=on : 11.9V` and the like. */
+  read: z.array(typed).max(LIMITS.readings).default([]),
+  /** Volts of the battery at rest, measured. */
+  battery: shortWords.exactOptional(),
   /** Connector of a table; the circuit's first where absent. */
   connector: shortWords.exactOptional(),
   /** Load of a straight branch. */

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { lotsFrom } from "../../core/base/seed.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import { repairsOf } from "../../core/diagnose/order.ts";
 import { tellsOf } from "../../core/diagnose/plan/information.ts";
 import { type Chooser, minutesExpected, planner } from "../../core/diagnose/plan/next.ts";
 import { minutesFrom, type Problem } from "../../core/diagnose/plan/problem.ts";
 import { possibleFaults } from "../../core/diagnose/possible.ts";
+import { repairsOf } from "../../core/diagnose/repairs.ts";
 import { rowsFor } from "../../core/diagnose/rows.ts";
 import type { Suspect } from "../../core/diagnose/step.ts";
 import { type Observation, suspectsFor } from "../../core/diagnose/suspects.ts";

@@ -1,9 +1,10 @@
 import type { Lots } from "../../core/base/seed.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import { type Known, probeOrder, repairsOf } from "../../core/diagnose/order.ts";
+import { type Known, probeOrder } from "../../core/diagnose/order.ts";
 import type { Possible } from "../../core/diagnose/possible.ts";
 import { type Probe, type Reading, readingOf, type Shows } from "../../core/diagnose/reading.ts";
 import { readWith } from "../../core/diagnose/reads.ts";
+import { repairsOf } from "../../core/diagnose/repairs.ts";
 import type { ProbeOrder, Step } from "../../core/diagnose/step.ts";
 import type { Observation } from "../../core/diagnose/suspects.ts";
 

@@ -45,6 +45,7 @@ const DOES_MORE_EACH_TIME: readonly CommandId[] = [
   "add-page",
   "remove-scene",
   "reorder-scene",
+  "take-readings",
   "add-underlay",
   "move-underlay",
   "turn-underlay",

@@ -18,7 +18,13 @@ const opened = (circuit: Circuit): Action => {
   return { do: "opened", opened: { id: "c1", version: 1, circuit, bench: null, benchVersion: 0, known: false } };
 };
 const settle = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
-const ORDER = answerTo(VENTS, { ask: "order", complaint: "rear-open-own", observed: {} }) as Answers["order"];
+const ORDER = answerTo(VENTS, {
+  ask: "order",
+  complaint: "rear-open-own",
+  observed: {},
+  readings: [],
+  batteryVolts: null,
+}) as Answers["order"];
 const orderWith = (complaint: string): Answers["order"] => ({ ...ORDER, order: { ...ORDER.order, complaint } });
 
 /** A page whose worker answers when the test does. */
@@ -231,7 +237,9 @@ describe("answers", () => {
   });
 
   test("a check that is not there gives an order without steps", () => {
-    expect(answerTo(VENTS, { ask: "order", complaint: "nothing", observed: {} })).toMatchObject({
+    expect(
+      answerTo(VENTS, { ask: "order", complaint: "nothing", observed: {}, readings: [], batteryVolts: null }),
+    ).toMatchObject({
       order: { steps: [], suspects: [] },
       states: [],
     });
@@ -253,6 +261,8 @@ describe("answers", () => {
       faults: [],
       complaint: null,
       others: [],
+      readings: [],
+      batteryVolts: null,
       connector: "",
       load: "",
       look: "iec",
@@ -274,6 +284,8 @@ describe("answers", () => {
       faults: [],
       complaint: null,
       others: [],
+      readings: [],
+      batteryVolts: null,
       connector: "",
       load: "M3",
       look: "iec",

@@ -210,7 +210,13 @@ describe("faults", () => {
 });
 
 describe("steps", () => {
-  const { order } = answerTo(VENTS, { ask: "order", complaint: "rear-open-own", observed: {} }) as Answers["order"];
+  const { order } = answerTo(VENTS, {
+    ask: "order",
+    complaint: "rear-open-own",
+    observed: {},
+    readings: [],
+    batteryVolts: null,
+  }) as Answers["order"];
   const step = order.steps.find(({ sweepOf }) => sweepOf === "S6")!;
   const lamp = order.steps.find(({ lampTo }) => lampTo === "battery -")!;
   const plus = order.steps.find(({ lampTo }) => lampTo === "battery +")!;

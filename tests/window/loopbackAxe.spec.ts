@@ -15,6 +15,8 @@ async function found(page: Page, where: string): Promise<readonly string[]> {
 
 const VIEWS = [
   "Probe order",
+  "Suspects",
+  "Readings",
   "What works",
   "Faults",
   "Position table",

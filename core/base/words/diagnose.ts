@@ -11,6 +11,22 @@ export const DIAGNOSE_WORDS = {
   "reading-column": "{typed} is no list of rows; write 7=11.9 8=0.1.",
   "reading-lamp": "No lamp goes on {point}: {reason}.",
   "reading-part": "{part} can be neither looked at nor listened to; a fuse, a control, a plug or a relay can.",
+  "reading-shape": "What was read cannot be understood.",
+  "reading-misfit": "The drawing has no {point} to read at, or not in that setting.",
+  "readings-none": "Nothing has been read yet.",
   "reading-none": "There is no reading {number}.",
   "battery-volts": "{typed} V cannot be a {nominal} V battery at rest; write what the meter shows between its posts.",
+} as const;
+
+/** How far a search is, in words for screen and paper. */
+export const DIAGNOSE_SENTENCES = {
+  open: (minutes: string) => `About ${minutes} more minutes, if the next row is chosen anew after each reading.`,
+  certain: (found: string) => `Found: ${found}. Prove it before a part is ordered.`,
+  tied: (found: string) => `No row that is left tells the suspects apart. Likeliest: ${found}.`,
+  orderNow: (found: string) => `More proof costs more than a wrong part would: ${found}. Prove it before fitting.`,
+  none: "No single fault of this drawing does what was seen.",
+  elsewhere: (share: string) => `Something that is not on this drawing: ${share}.`,
+  clash: (one: number, other: number) =>
+    `Readings ${one} and ${other} cannot both be right with one fault: read ${other} again, or there are two faults.`,
+  misfit: (number: number) => `Reading ${number} fits no single fault that the others fit: read it again.`,
 } as const;

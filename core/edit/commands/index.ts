@@ -27,6 +27,7 @@ import { PRINTED_COMMANDS } from "./printed.ts";
 import { pullApart } from "./pullApart.ts";
 import { pushHome } from "./pushHome.ts";
 import { putIn } from "./putIn.ts";
+import { READING_COMMANDS } from "./readings.ts";
 import { recolourWire } from "./recolourWire.ts";
 import { relabelConnector } from "./relabelConnector.ts";
 import { relabelPart } from "./relabelPart.ts";
@@ -107,6 +108,7 @@ export const COMMANDS = [
   { id: "pin-parts", key: null, make: pinParts },
   ...WIRING_COMMANDS,
   ...PRINTED_COMMANDS,
+  ...READING_COMMANDS,
 ] as const satisfies readonly Command[];
 
 /** Id of a command. */

@@ -2,6 +2,19 @@ import { VENTS } from "../given.ts";
 import { busy, CHECK, latched, melted, mended, noted, vents } from "./benches.ts";
 import type { SomeCases } from "./cases.ts";
 
+const READING = {
+  red: "X5-6",
+  black: "battery -",
+  instrument: "meter volts",
+  lampTo: null,
+  condition: { set: { S1: "on" } },
+  volts: 0.02,
+  word: null,
+  standing: "taken",
+  time: null,
+} as const;
+const read = { ...vents, readings: [READING] };
+
 /** Commands that change how the circuit stands: controls, plugs, faults, what was observed. */
 export const STANDING_CASES = {
   "throw-control": {
@@ -164,6 +177,43 @@ export const STANDING_CASES = {
       ["observed-word", vents, CHECK, "odd"],
       ["already-so", noted, CHECK, "dead"],
       ["already-so", vents, CHECK, "not-tried"],
+    ],
+  },
+  "take-readings": {
+    good: [
+      [vents, [READING]],
+      [read, [READING, { ...READING, condition: {} }]],
+    ],
+    bad: [
+      ["reading-empty", vents, []],
+      ["reading-misfit", vents, [{ ...READING, red: "X99-1" }]],
+      ["reading-misfit", vents, [{ ...READING, condition: { apart: ["X99"] } }]],
+    ],
+  },
+  "mark-reading": {
+    good: [
+      [read, 1, "doubted"],
+      [read, 1, "struck"],
+    ],
+    bad: [
+      ["reading-none", read, 2, "struck"],
+      ["already-so", read, 1, "taken"],
+    ],
+  },
+  "remove-reading": { good: [[read, 1]], bad: [["reading-none", vents, 1]] },
+  "clear-readings": {
+    good: [[read], [{ ...vents, batteryVolts: 12.4 }]],
+    bad: [["readings-none", vents]],
+  },
+  "set-battery-volts": {
+    good: [
+      [vents, "12,4 V"],
+      [{ ...vents, batteryVolts: 12.4 }, ""],
+    ],
+    bad: [
+      ["battery-volts", vents, "24"],
+      ["battery-volts", vents, "much"],
+      ["already-so", vents, ""],
     ],
   },
   "choose-complaint": {

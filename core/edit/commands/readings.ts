@@ -1,0 +1,14 @@
+import { clearReadings } from "./clearReadings.ts";
+import { markReading } from "./markReading.ts";
+import { removeReading } from "./removeReading.ts";
+import { setBatteryVolts } from "./setBatteryVolts.ts";
+import { takeReadings } from "./takeReadings.ts";
+
+/** Commands that keep what was read; `index.ts` lists them with all others. */
+export const READING_COMMANDS = [
+  { id: "take-readings", key: null, make: takeReadings },
+  { id: "mark-reading", key: null, make: markReading },
+  { id: "remove-reading", key: null, make: removeReading },
+  { id: "clear-readings", key: null, make: clearReadings },
+  { id: "set-battery-volts", key: null, make: setBatteryVolts },
+] as const;

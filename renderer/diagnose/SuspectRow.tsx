@@ -1,0 +1,111 @@
+import { percent } from "../../core/diagnose/progressWords.ts";
+import type { OutcomeOf, ProbeOrder, Step, Suspect } from "../../core/diagnose/step.ts";
+import { plantFault } from "../../core/edit/commands/plantFault.ts";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { useMake } from "../state/useMake.ts";
+import { signed } from "../words/figures.ts";
+import { suspectName } from "../words/reading.ts";
+
+interface Shown {
+  readonly suspect: Suspect;
+  /** Its share before the last reading; null where nothing changed yet. */
+  readonly before: number | null;
+  readonly order: ProbeOrder;
+  readonly isLeader: boolean;
+  readonly isOpened: boolean;
+  readonly onOpen: () => void;
+}
+
+/** Rows of the order of which it is said what they would read with a suspect. */
+const MOST_ROWS = 5;
+
+/** A suspect: how likely now, how that changed, and on a press where it sits and what the next rows would read with it. */
+export function SuspectRow({ suspect, before, order, isLeader, isOpened, onOpen }: Shown) {
+  const { dispatch } = useAppStore();
+  const make = useMake();
+  const target = suspect.faults[0]?.target ?? "";
+  const isHovered = useApp(({ open }) => open?.hovered?.id === target);
+  const { probability } = suspect;
+  const change = before === null ? null : Math.round((probability - before) * 100);
+  const look = ["suspect", isLeader ? "is-leader" : "", isOpened ? "is-opened" : "", isHovered ? "is-hovered" : ""];
+  const parts = isLeader ? partingWords(order) : null;
+  return (
+    <li className={look.join(" ")}>
+      <button
+        type="button"
+        className="suspect-head"
+        aria-expanded={isOpened}
+        onClick={() => {
+          onOpen();
+          dispatch({ do: "find-named", id: target });
+        }}
+      >
+        <span className="suspect-name">{suspect.title}</span>
+        <span className="suspect-share figures">{percent(probability)}</span>
+        <span className="suspect-change figures">
+          {change === null || change === 0 ? "" : `${change > 0 ? "+" : ""}${signed(change)}`}
+        </span>
+      </button>
+      <span className="suspect-bar" aria-hidden="true">
+        <i style={{ width: `${probability * 100}%` }} />
+        {before !== null && <b style={{ left: `${before * 100}%` }} />}
+      </span>
+      {parts !== null && <p className="small">{parts}</p>}
+      {isOpened && (
+        <>
+          <Fingerprint suspect={suspect} steps={order.steps.slice(0, MOST_ROWS)} />
+          {suspect.faults.length === 1 && (
+            <button
+              type="button"
+              className="button is-quiet is-low"
+              onClick={() => make((bench) => plantFault(bench, suspect.id))}
+            >
+              Show the drawing with it
+            </button>
+          )}
+        </>
+      )}
+    </li>
+  );
+}
+
+/** What the next rows would read with this suspect. */
+function Fingerprint({ suspect, steps }: { readonly suspect: Suspect; readonly steps: readonly Step[] }) {
+  const rows = steps.flatMap((step) => {
+    const outcome = holding(step, suspect);
+    return outcome ? [{ step, outcome }] : [];
+  });
+  if (rows.length === 0) return null;
+  return (
+    <dl className="facts fingerprint">
+      {rows.map(({ step, outcome }) => (
+        <div key={step.number}>
+          <dt>
+            {step.number} {step.point}
+          </dt>
+          <dd>
+            {outcome.word}
+            {outcome.limit === "" ? "" : ` (${outcome.limit})`}
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function holding({ outcomes }: Step, { id }: Suspect): OutcomeOf | undefined {
+  return outcomes.find(({ leaves }) => leaves.some((each) => each.id === id));
+}
+
+/** What would part the leading suspect from the next that has another repair: "Step 2 parts it from SP1: right or low." */
+function partingWords({ suspects, steps }: ProbeOrder): string | null {
+  const [leader] = suspects;
+  const next = suspects.find(({ repairGroup }) => repairGroup !== leader?.repairGroup);
+  if (!leader || !next) return null;
+  for (const step of steps) {
+    const [one, other] = [holding(step, leader), holding(step, next)];
+    if (one && other && one !== other)
+      return `Step ${step.number} parts it from ${suspectName(next)}: ${one.word} or ${other.word}.`;
+  }
+  return `Nothing that is left parts it from ${suspectName(next)}.`;
+}

@@ -1,0 +1,80 @@
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { type Entry, outcomeOf } from "../../core/diagnose/entry.ts";
+import { finenessOf } from "../../core/diagnose/evidence.ts";
+import { percent } from "../../core/diagnose/progressWords.ts";
+import type { Reading } from "../../core/diagnose/reading.ts";
+import { showsText } from "../../core/diagnose/readingText.ts";
+import { type Expected, isBySense, type Step, type Suspect } from "../../core/diagnose/step.ts";
+import { millivoltsText, rangeText } from "./figures.ts";
+
+const MOST_NAMES = 2;
+
+/** What a reading will do, before it is taken: which outcome it is, what that leaves and what it clears. */
+export function previewWords(entry: Entry): string {
+  const { step } = entry;
+  const row = `Step ${step.number}: `;
+  const outcome = outcomeOf(entry);
+  if (!outcome) return `${row}no suspect shows quite this. It counts, but look at leads and setting again.`;
+  const all = step.outcomes.reduce((sum, { leaves }) => sum + leaves.length, 0);
+  const cleared = all - outcome.leaves.length;
+  const clears = cleared === 0 ? "clears none" : `clears ${cleared}`;
+  return `${row}${outcome.word}. Leaves ${namesOf(outcome.leaves)} (${percent(outcome.probability)}), ${clears}.`;
+}
+
+/** Suspects by what they sit on, the likeliest named: "W14, SP1 and 3 more". */
+export function namesOf(suspects: readonly Suspect[]): string {
+  const names = [...new Set(suspects.map(suspectName))];
+  const more = names.length - MOST_NAMES;
+  return `${names.slice(0, MOST_NAMES).join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
+}
+
+/** What a suspect sits on; of several faults with one cause its title. */
+export function suspectName({ faults, title }: Suspect): string {
+  return faults.length === 1 ? faults[0]!.target : title;
+}
+
+/** An example in the empty field. */
+export function entryHint(step: Step): string {
+  if (step.settings.length > 1) return step.settings.map(({ position }) => position.replaceAll("-", " ")).join("   ");
+  if (isBySense(step.instrument)) return step.settings[0]?.expect.word ?? "";
+  return step.lampTo === null ? "11.9" : "bright, dim or dark";
+}
+
+/** The unit that a bare number has. */
+export function entryUnit({ settings }: Step): string {
+  return settings[0]?.expect.unit ?? "V";
+}
+
+/** Words that are likely to be seen or heard, the good circuit's first; none for what is measured. */
+export function likelyWords(step: Step): readonly string[] {
+  if (step.settings.length > 1) return [];
+  if (step.lampTo !== null) return ["bright", "dim", "dark"];
+  if (!isBySense(step.instrument)) return [];
+  const seen = step.outcomes.map(({ windows }) => windows[0]?.word ?? "");
+  return [...new Set([step.settings[0]?.expect.word ?? "", ...seen])].filter((word) => word !== "");
+}
+
+/** A reading's value as it is listed: "11.9V", "dim 7.2V", "blown". */
+export function valueText(circuit: Circuit, reading: Reading): string {
+  return showsText(reading, finenessOf(circuit, reading) === "millivolts").replace(/(\d)(m?V)$/, "$1\u00a0$2");
+}
+
+/** What a good circuit shows, with its unit: "12.4–12.8 V", "lamp bright", "whole". */
+export function wantedText({ low, high, unit, lamp, word }: Expected): string {
+  if (word !== null) return word;
+  if (lamp !== null) return `lamp ${lamp}`;
+  return unit === "V" ? rangeText(low, high) : millivoltsText(low, high);
+}
+
+/** Where the leads were: "to battery −", "lamp from battery +", "by eye". */
+export function readingLeads({ black, instrument, lampTo }: Reading): string {
+  if (instrument === "look") return "by eye";
+  if (instrument === "listen") return "by ear";
+  if (lampTo !== null) return lampTo === "battery +" ? `${instrument} from battery +` : `${instrument} to battery −`;
+  return `to ${black.replace(" -", " −")}`;
+}
+
+/** The time of day of a reading, as the person's clock says it. */
+export function timeText(time: string): string {
+  return new Date(time).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
+}

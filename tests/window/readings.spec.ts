@@ -1,0 +1,83 @@
+import { openSample } from "./acts.ts";
+import { entryText, planted } from "./planted.ts";
+import { expect, story } from "./story.ts";
+import { openView } from "./views.ts";
+
+story(
+  "readings typed by key shrink the suspects to the broken wire, and are there again after a restart",
+  async ({ program }) => {
+    story.slow();
+    const { page } = program;
+    await openSample(page, "Roof vents");
+    await openView(page, "Probe order");
+    await page.getByRole("button", { name: "Middle vent opens from its own switch" }).click();
+    const field = page.locator(".reading-field input");
+    await expect(field).toBeVisible({ timeout: 20_000 });
+    await field.focus();
+
+    // The vehicle has W13 broken: every row shows what that circuit shows, until the program is sure.
+    const vehicle = planted("1-roof-vents", "middle-open-own", "W13:open");
+    let rows = 0;
+    for (let row = vehicle.next(); row !== null; row = vehicle.next()) {
+      await expect(page.locator(".step.is-active .step-head b").first()).toHaveText(row.point, { timeout: 20_000 });
+      await expect(page.locator(".is-old")).toHaveCount(0, { timeout: 20_000 });
+      await expect(field).toBeFocused();
+      await page.keyboard.type(entryText(row.shows));
+      await expect(page.locator(".reading-says")).toContainText(`Step ${row.number}:`);
+      await page.keyboard.press("Enter");
+      rows += 1;
+    }
+    expect(rows).toBeGreaterThan(1);
+    const found = page.getByText(/^Found: W13 broken/);
+    await expect(found).toBeVisible({ timeout: 20_000 });
+
+    await openView(page, "Suspects");
+    const leader = page.locator(".suspect.is-leader");
+    await expect(leader.locator(".suspect-name")).toHaveText("W13 broken");
+    await leader.locator(".suspect-head").click();
+    await expect(page.getByText(/Cleared by reading \d/).first()).toBeVisible();
+    await expect(page.locator("main [role=status]").first()).toContainText("W13");
+
+    // Struck out, readings count for nothing; undone, they do again.
+    await openView(page, "Readings");
+    const readings = page.locator(".reading-row");
+    const count = await readings.count();
+    expect(count).toBe(vehicle.count());
+    for (let number = 1; number <= count; number++)
+      await page.getByRole("button", { name: `Strike out reading ${number}`, exact: true }).click();
+    await expect(readings.last()).toHaveClass(/is-struck/);
+    await expect(found).toHaveCount(0, { timeout: 20_000 });
+    for (let number = 1; number <= count; number++) await page.keyboard.press("Control+z");
+    await expect(found).toBeVisible({ timeout: 20_000 });
+    await expect(page.locator(".reading-row.is-struck")).toHaveCount(0);
+
+    await program.restart();
+    await openView(program.page, "Readings");
+    await expect(program.page.locator(".reading-row")).toHaveCount(count);
+    await expect(program.page.getByText(/^Found: W13 broken/)).toBeVisible({ timeout: 20_000 });
+  },
+);
+
+story("a wrong entry says why beside the field and keeps what was typed", async ({ program }) => {
+  const { page } = program;
+  await openSample(page, "Horn");
+  await openView(page, "Probe order");
+  await page.locator("aside").getByRole("button", { name: /horn/i }).first().click();
+  const field = page.locator(".reading-field input");
+  await expect(field).toBeVisible({ timeout: 20_000 });
+  for (const [typed, words] of [
+    ["400 400", /400/],
+    ["99 = 1", /There is no row 99/],
+    ["x = 1", /write 7=11\.9 8=0\.1/],
+  ] as const) {
+    await field.fill(typed);
+    await page.keyboard.press("Enter");
+    await expect(page.locator(".reading-says .value-trouble")).toContainText(words);
+    await expect(field).toHaveValue(typed);
+  }
+  await openView(page, "Readings");
+  await expect(page.getByText("Nothing was read yet")).toBeVisible();
+  await page.getByRole("textbox", { name: "Battery at rest" }).fill("400");
+  await page.keyboard.press("Enter");
+  await expect(page.getByText(/400 V cannot be a 12 V battery at rest/)).toBeVisible();
+});
