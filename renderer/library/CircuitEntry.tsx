@@ -3,7 +3,7 @@ import type { CircuitRow } from "../../schemas/calls.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitKey, opensKey } from "../state/shelf.ts";
-import { circuitFacts, sinceWords } from "../words/library.ts";
+import { circuitFacts, shownTitle, sinceWords } from "../words/library.ts";
 import { CircuitMenu } from "./CircuitMenu.tsx";
 import { CircuitPicture } from "./CircuitPicture.tsx";
 import { focusOpener } from "./focusOpener.ts";
@@ -33,7 +33,7 @@ export function CircuitEntry({ row }: { readonly row: CircuitRow }) {
         <span className="entry-words">
           {!isRenaming && (
             <b title={row.title}>
-              <bdi>{row.title}</bdi>
+              <bdi>{shownTitle(row.title)}</bdi>
             </b>
           )}
           <span className="small entry-vehicle" title={row.vehicle}>

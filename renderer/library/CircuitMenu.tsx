@@ -3,6 +3,7 @@ import { Icon, type IconName } from "../panels/Icon.tsx";
 import { Popover } from "../panels/Popover.tsx";
 import { useAppStore } from "../state/AppContext.tsx";
 import type { Action } from "../state/action.ts";
+import { shownTitle } from "../words/library.ts";
 
 /** What can be done with a circuit of the library beside opening it. */
 export function CircuitMenu({ row }: { readonly row: CircuitRow }) {
@@ -14,7 +15,12 @@ export function CircuitMenu({ row }: { readonly row: CircuitRow }) {
     { icon: "bin", words: "Delete", action: { do: "remove", id } },
   ];
   return (
-    <Popover label={`More for ${row.title}`} className="icon-button" place="below" button={<Icon name="more" />}>
+    <Popover
+      label={`More for ${shownTitle(row.title)}`}
+      className="icon-button"
+      place="below"
+      button={<Icon name="more" />}
+    >
       {(close) => (
         <ul className="menu is-right">
           {items.map(({ icon, words, action }) => (

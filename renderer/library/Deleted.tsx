@@ -1,7 +1,7 @@
 import type { CircuitRow } from "../../schemas/calls.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
-import { deletedWords } from "../words/library.ts";
+import { deletedWords, shownTitle } from "../words/library.ts";
 
 /** Circuits that were deleted and can still be brought back; folded, and not there at all where there is none. */
 export function Deleted() {
@@ -24,7 +24,8 @@ export function Deleted() {
 
 function DeletedRow({ row }: { readonly row: CircuitRow }) {
   const { dispatch } = useAppStore();
-  const { id, title } = row;
+  const { id } = row;
+  const title = shownTitle(row.title);
   return (
     <li className="deleted-row">
       <span className="entry-words">

@@ -2,6 +2,7 @@ import { useState } from "react";
 import type { CircuitRow } from "../../schemas/calls.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import { useAppStore } from "../state/AppContext.tsx";
+import { shownTitle } from "../words/library.ts";
 
 /** The title of a circuit as a field: Enter keeps it, Escape leaves it as it was. */
 export function RenameField({ row }: { readonly row: CircuitRow }) {
@@ -19,7 +20,7 @@ export function RenameField({ row }: { readonly row: CircuitRow }) {
         autoFocus
         value={title}
         maxLength={LIMITS.labelLength}
-        aria-label={`New title for ${row.title}`}
+        aria-label={`New title for ${shownTitle(row.title)}`}
         onFocus={(event) => event.target.select()}
         onChange={(event) => setTitle(event.target.value)}
         onBlur={keep}

@@ -5,6 +5,7 @@ import { apply } from "../../core/edit/edit.ts";
 import { deskFor, type History } from "../../core/edit/history.ts";
 import { historyOf, historyText } from "../../core/edit/historyText.ts";
 import { liveNow } from "../../core/edit/liveNow.ts";
+import type { OpenedCircuit } from "../../schemas/calls.ts";
 import { openFor } from "./openBench.ts";
 import { reduceBench } from "./reduceBench.ts";
 import { type Open, PANELS } from "./state.ts";
@@ -32,6 +33,11 @@ export function benchText(open: Open): string {
     sight: { page, viewports, panel, connector, isTrial, held },
     history: historyText(history),
   });
+}
+
+/** True where something was kept on a bench that cannot be read any more, since its bytes changed or it is of another form. */
+export function isBenchLost({ bench, benchVersion }: Pick<OpenedCircuit, "bench" | "benchVersion">): boolean {
+  return benchVersion > 0 && parsed(bench).version === undefined;
 }
 
 /** The bench that a text kept for this circuit. What does not fit any more is left out, so that it always opens. */

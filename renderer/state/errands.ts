@@ -8,12 +8,15 @@ import { formatCircuit } from "../../schemas/formatCircuit.ts";
 import { BIN_DAYS, LIMITS } from "../../schemas/limits.ts";
 import type { Host } from "../host/host.ts";
 import { GONE_WORDS } from "../words/gone.ts";
-import { fileNameFor } from "../words/library.ts";
+import { fileNameFor, NO_TITLE, shownTitle } from "../words/library.ts";
+import { benchLost } from "../words/saving.ts";
 import type { Action } from "./action.ts";
 import type { Autosave } from "./autosave.ts";
 import { begin } from "./begin.ts";
+import { isBenchLost } from "./benchText.ts";
 import { broughtBack, versionsListed } from "./earlier.ts";
 import { pdfArgument } from "./printing.ts";
+import { earlierOpened } from "./rescue.ts";
 import type { Notice } from "./state.ts";
 import type { AppStore, Reaction } from "./store.ts";
 
@@ -35,6 +38,7 @@ interface Going {
 /** What is asked anew before it was answered: only the last answer counts. */
 const KINDS: Readonly<Partial<Record<Action["do"], "opening" | "listing">>> = {
   "open-circuit": "opening",
+  "open-earlier": "opening",
   "open-sample": "opening",
   "open-text": "opening",
   "open-packed": "opening",
@@ -73,10 +77,12 @@ function errandFor(action: Action, going: Going): Promise<void> | null {
   switch (action.do) {
     case "open-circuit":
       return circuitOpened(going, action.id);
+    case "open-earlier":
+      return opened(going, earlierOpened(host, action.id), NOT_OPENED);
     case "open-sample":
       return sampleOpened(going, action.sample);
     case "new-circuit":
-      return opened(going, host.ask("circuits.create", { circuit: emptyCircuit(NEW_TITLE) }), "No circuit was begun.");
+      return opened(going, host.ask("circuits.create", { circuit: emptyCircuit(NO_TITLE) }), "No circuit was begun.");
     case "choose-file":
       return fileChosen(going);
     case "open-text":
@@ -109,14 +115,12 @@ function errandFor(action: Action, going: Going): Promise<void> | null {
       return quietly(going, host.ask("settings.set", action.settings), "Not kept.");
     case "opened":
       if (action.opened.known) store.dispatch({ do: "tell", notice: KNOWN });
+      if (isBenchLost(action.opened)) store.dispatch({ do: "tell", notice: benchLost(action.opened.circuit.title) });
       return null;
     default:
       return null;
   }
 }
-
-/** What a circuit is called until it is given a title. */
-const NEW_TITLE = "Circuit without a title";
 
 const KNOWN = {
   title: "In the library already.",
@@ -124,25 +128,42 @@ const KNOWN = {
   isError: false,
 };
 
-function refused(store: AppStore, refusal: Refusal, title: string, kind?: Notice["kind"]): void {
-  const notice = { title, words: sentence(refusal), isError: true, ...(kind && { kind }) };
+type Offers = NonNullable<Notice["offers"]>;
+
+function refused(store: AppStore, refusal: Refusal, title: string, kind?: Notice["kind"], offers: Offers = []): void {
+  const notice = {
+    title,
+    words: sentence(refusal),
+    isError: true,
+    ...(kind && { kind }),
+    ...(offers[0] && { offers }),
+  };
   store.dispatch({ do: "tell", notice });
 }
 
-async function opened(going: Going, asked: Promise<Outcome<OpenedCircuit>>, title: string): Promise<void> {
+async function opened(
+  going: Going,
+  asked: Promise<Outcome<OpenedCircuit>>,
+  title: string,
+  offers: (code: string) => Offers = () => [],
+): Promise<void> {
   const { store, isLast } = going;
   const answer = await asked;
   if (!isLast()) return;
   if (answer.ok) return store.dispatch({ do: "opened", opened: answer.value });
-  refused(store, answer.refusal, title, "open");
+  refused(store, answer.refusal, title, "open", offers(answer.refusal.code));
   const { open, shelf } = store.getState();
   if (!open && !shelf.isRead) await listed(going);
 }
 
+const NOT_OPENED = "That circuit was not opened.";
+
 /** What waits is kept first: the circuit may be the very one that was just put away. */
 async function circuitOpened(going: Going, id: string): Promise<void> {
   await going.autosave.flush();
-  await opened(going, going.host.ask("circuits.open", { id }), "That circuit was not opened.");
+  const earlier = { words: "Open an earlier version", action: { do: "open-earlier", id } } as const;
+  const offers = (code: string) => (code === "version-damaged" ? [earlier] : []);
+  await opened(going, going.host.ask("circuits.open", { id }), NOT_OPENED, offers);
 }
 
 async function sampleOpened({ host, store, isLast }: Going, sample: string): Promise<void> {
@@ -208,7 +229,7 @@ async function removed(going: Going, id: string): Promise<void> {
     store.dispatch({
       do: "tell",
       notice: {
-        title: `${answer.value.title} is deleted.`,
+        title: `${shownTitle(answer.value.title)} is deleted.`,
         words: `It stands under Deleted for ${BIN_DAYS} days and can be brought back.`,
         isError: false,
         offers: [{ words: "Bring it back", action: { do: "restore", id } }],

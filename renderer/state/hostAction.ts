@@ -14,6 +14,8 @@ export type Asked = Question["ask"];
 /** What a person asks of the library and the files; an errand brings it to the host. */
 export type HostAction =
   | { readonly do: "open-circuit"; readonly id: string }
+  /** Opens the newest version that can be read of a circuit whose newest one is damaged, as a circuit of its own. */
+  | { readonly do: "open-earlier"; readonly id: string }
   /** Begins an empty circuit. */
   | { readonly do: "new-circuit" }
   | { readonly do: "open-sample"; readonly sample: string }

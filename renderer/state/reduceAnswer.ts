@@ -160,6 +160,7 @@ function reduceShelf(
     case "open-sample":
       return { ...shelf, last: opensKey(action) };
     case "open-circuit":
+    case "open-earlier":
     case "new-circuit":
     case "open-text":
     case "open-packed":

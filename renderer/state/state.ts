@@ -162,7 +162,7 @@ export interface Notice {
 
 /** What a notice can offer to do. */
 export type Offered =
-  | { readonly do: "restore" | "open-circuit"; readonly id: string }
+  | { readonly do: "restore" | "open-circuit" | "open-earlier"; readonly id: string }
   | { readonly do: "keep-as-copy" | "save-file" | "undo" }
   | { readonly do: "take-arranged"; readonly places: ArrangedPlaces };
 

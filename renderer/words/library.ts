@@ -3,6 +3,14 @@ import type { CircuitRow, SampleRow } from "../../schemas/calls.ts";
 import { BIN_DAYS, LIMITS } from "../../schemas/limits.ts";
 import { counted } from "./figures.ts";
 
+/** What a circuit without a title is called, until it is given one. */
+export const NO_TITLE = "Circuit without a title";
+
+/** The title of a circuit as it is shown: one in which nothing can be seen is none. */
+export function shownTitle(title: string): string {
+  return /[\p{L}\p{N}\p{P}\p{S}]/u.test(title) ? title : NO_TITLE;
+}
+
 /** How far a circuit is drawn: "4 pages, 2 loose ends", or that none is left. */
 export function circuitFacts({ pages, problems, looseEnds }: CircuitRow): string {
   const open = [
@@ -39,6 +47,8 @@ export function copyTitle(title: string): string {
 }
 
 const LONGEST_NAME = 80;
+/** Names that one system keeps for devices, whatever comes after the dot. */
+const DEVICES = /^(con|prn|aux|nul|com\d|lpt\d)$/i;
 
 /** A name for the file of a circuit, made from its title: only letters, figures and signs that every system takes. */
 export function fileNameFor(
@@ -47,7 +57,7 @@ export function fileNameFor(
 ): string {
   const plain = title.replace(/[^\p{L}\p{M}\p{N} ,()_-]+/gu, " ").replace(/\s+/g, " ");
   const name = [...plain].slice(0, LONGEST_NAME).join("").trim();
-  return `${name === "" ? "circuit" : name}.${ending}`;
+  return `${name === "" || DEVICES.test(name) ? `${name} circuit`.trim() : name}.${ending}`;
 }
 
 const MINUTE_MS = 60_000;

@@ -4,13 +4,14 @@ import { BIN_DAYS } from "../../schemas/limits.ts";
 import { isChangedElsewhere } from "../state/keeping.ts";
 import type { Notice, Open } from "../state/state.ts";
 import { counted } from "./figures.ts";
+import { shownTitle } from "./library.ts";
 
 /** That the last changes to a bench are not kept, and why; null is a host that does not answer. */
 export function notKept({ desk, id }: Open, refusal: Refusal | null, canBeCopied: boolean): Omit<Notice, "id"> {
   const words = refusal
     ? sentence(refusal)
     : "The program behind this page does not answer; it is asked again until it does.";
-  const title = `Your last changes to ${desk.bench.circuit.title} are not kept yet.`;
+  const title = `Your last changes to ${shownTitle(desk.bench.circuit.title)} are not kept yet.`;
   const notice = { title, words, isError: true, isUntilKept: true };
   if (!canBeCopied) return { ...notice, offers: [{ words: "Save a copy to a file", action: { do: "save-file" } }] };
   // What is on the bench is kept as a copy when the other one takes its place.
@@ -22,7 +23,7 @@ export function notKept({ desk, id }: Open, refusal: Refusal | null, canBeCopied
 /** That this window shows what was done to its circuit in another one. */
 export function followed({ desk }: Open): Omit<Notice, "id"> {
   return {
-    title: `${desk.bench.circuit.title} was changed in another window.`,
+    title: `${shownTitle(desk.bench.circuit.title)} was changed in another window.`,
     words: "It is shown as it is now.",
     isError: false,
   };
@@ -43,7 +44,7 @@ export function notedOn({ desk }: Pick<Open, "desk">): string {
 /** That a sample is as it came again, and what of it can be kept all the same. */
 export function trialEnded({ desk }: Pick<Open, "desk">, noted: string, id: string): Omit<Notice, "id"> {
   return {
-    title: `${desk.bench.circuit.title} is a sample, and is as it came again.`,
+    title: `${shownTitle(desk.bench.circuit.title)} is a sample, and is as it came again.`,
     words: `What you noted on it stands under Deleted for ${BIN_DAYS} days: ${noted}.`,
     isError: false,
     offers: [{ words: "Keep it as my circuit", action: { do: "restore", id } }],
@@ -53,8 +54,18 @@ export function trialEnded({ desk }: Pick<Open, "desk">, noted: string, id: stri
 /** That a bench that was put away went into the library beside the circuit it was made from. */
 export function keptAsCopy({ desk }: Open): Omit<Notice, "id"> {
   return {
-    title: `Your changes are kept as ${desk.bench.circuit.title}.`,
+    title: `Your changes are kept as ${shownTitle(desk.bench.circuit.title)}.`,
     words: "The circuit itself was changed or deleted in another window.",
     isError: false,
+  };
+}
+
+/** That a circuit is whole, but what stood on its bench is not. */
+export function benchLost(title: string): Omit<Notice, "id"> {
+  return {
+    title: `What was noted on ${shownTitle(title)} cannot be read any more.`,
+    words: "Its drawing is whole; condition, ticks, readings and faults are as on a new bench.",
+    isError: true,
+    kind: "open",
   };
 }

@@ -3,10 +3,19 @@ import { benchFor } from "../../core/edit/bench.ts";
 import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import type { Action } from "../../renderer/state/action.ts";
-import { benchText, readBench } from "../../renderer/state/benchText.ts";
+import { benchText, isBenchLost, readBench } from "../../renderer/state/benchText.ts";
 import { reduceBench } from "../../renderer/state/reduceBench.ts";
 import { got, LATCH, SMALL, VENTS } from "../edit/given.ts";
 import { openAfter } from "./stage.ts";
+
+test("what was kept on a bench and cannot be read is lost, and nothing else is", () => {
+  const text = benchText(openAfter(VENTS));
+  expect(isBenchLost({ bench: text, benchVersion: 3 })).toBe(false);
+  // Nothing was kept yet.
+  expect(isBenchLost({ bench: null, benchVersion: 0 })).toBe(false);
+  for (const bench of [null, "{", "[]", JSON.stringify({ version: 99 })])
+    expect(isBenchLost({ bench, benchVersion: 1 })).toBe(true);
+});
 
 const STORED = { id: "c1", version: 3, benchVersion: 2 };
 const WORKED: readonly Action[] = [

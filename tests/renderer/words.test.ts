@@ -16,6 +16,7 @@ import {
   deletedWords,
   fileNameFor,
   lessonOf,
+  shownTitle,
   sinceWords,
 } from "../../renderer/words/library.ts";
 import { partWords, pointWords, wireWords } from "../../renderer/words/live.ts";
@@ -327,6 +328,12 @@ describe("the library", () => {
     expect([words(null), words("some day")]).toEqual(["Deleted", "Deleted"]);
   });
 
+  test("a title in which nothing can be seen is none", () => {
+    for (const title of ["", "  \n", "\u200b\u202e"]) expect(shownTitle(title)).toBe("Circuit without a title");
+    expect(windowTitle("")).toBe("Circuit without a title – Wirefathom");
+    expect(shownTitle("12")).toBe("12");
+  });
+
   test("a copy has a title of its own, and keeps to the length of one", () => {
     expect(copyTitle("Horns")).toBe("Horns (copy)");
     expect(copyTitle("Horns (copy)")).toBe("Horns (copy 2)");
@@ -345,6 +352,8 @@ describe("the library", () => {
     [".hidden", "hidden.circuit.json"],
     ["Wischer für Ähre, 2019", "Wischer für Ähre, 2019.circuit.json"],
     ["???", "circuit.circuit.json"],
+    ["CON", "CON circuit.circuit.json"],
+    ["lpt1.", "lpt1 circuit.circuit.json"],
     ["x".repeat(300), `${"x".repeat(80)}.circuit.json`],
   ])("the file of %s", (title, name) => {
     expect(fileNameFor({ title })).toBe(name);

@@ -19,7 +19,8 @@ export const LIBRARY_WORDS: Readonly<Record<string, string>> = {
   "bench-changed-elsewhere":
     "Its condition, ticks or faults were changed in another window; open it again, or keep yours as a copy.",
   "version-unknown": "This circuit has no version {version}.",
-  "version-damaged": "Version {version} of {title} is damaged. Open an earlier version of it.",
+  "version-damaged": "Version {version} of {title} is damaged on the disk.",
+  "versions-damaged": "No version of this circuit can be read any more.",
   "sample-unknown": "There is no sample {sample}.",
   "call-unknown": "This page asks for {call}, which this Wirefathom does not do. Load the page again.",
   "call-argument": "This page asked {call} in a wrong way ({field}). Load the page again.",
