@@ -45,5 +45,6 @@ export function menuTemplate(platform: string, send: (command: MenuCommand) => v
     { label: WORDS.edit, submenu: edit },
     { label: WORDS.view, submenu: view },
     ...(isMac ? ([{ role: "windowMenu" }] satisfies Items) : []),
+    { label: WORDS.help, role: "help", submenu: [command(WORDS.keys, "keys", "F1")] },
   ];
 }

@@ -21,6 +21,14 @@ export function firstPart(kind: Kind, id: string, given: Settings = {}): Part {
   return kind.name === "switch" ? { ...part, positions: FIRST_POSITIONS } : part;
 }
 
+/**
+ * How a part of a kind is turned when it is first taken up: a relay with 30 and 86 at the top, where the feed comes from;
+ * all others as they are drawn.
+ */
+export function firstTurn(kind: Kind): 0 | 180 {
+  return kind.name === "relay" ? 180 : 0;
+}
+
 /** The face of an in-line joint, its places in one row, without which its pins cannot fail; null for every other part. */
 export function firstFace(kind: Kind, part: Part): Connector | null {
   if (!isInLine(part)) return null;

@@ -30,7 +30,7 @@ export function PageSize({ page }: { readonly page: Page }) {
   return (
     <div className="page-size">
       <label className="unseen" htmlFor={id}>
-        Size of {page.title}
+        Size of <bdi>{page.title}</bdi>
       </label>
       <span className="field">
         <select id={id} value={isOwn ? OTHER : paper} onChange={(event) => choose(event.target.value)}>

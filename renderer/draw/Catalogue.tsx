@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from "react";
 import { ASSEMBLY_WORDS } from "../../core/base/words/edit.ts";
+import { firstTurn } from "../../core/edit/newPart.ts";
 import { type Dropping, HAND } from "../canvas/tool.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
@@ -99,7 +100,7 @@ function useGroups(typed: string) {
       tiles: group.kinds.map((kind) => ({
         title: kind.title,
         marks: kindMarks(kind, volts, look),
-        dropping: { is: "part", kind: kind.name, turn: 0, flip: false } as const,
+        dropping: { is: "part", kind: kind.name, turn: firstTurn(kind), flip: false } as const,
       })),
     }));
     const ready = assembliesFor(typed).map((id) => ({

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from "react";
+import { keyOf } from "../keys/rows.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { Mark } from "../panels/Mark.tsx";
 import { SettingsButton } from "../panels/SettingsButton.tsx";
@@ -38,7 +39,7 @@ export function LibraryBar() {
             onKeyDown={(event) => event.key === "Escape" && dispatch({ do: "search", words: "" })}
           />
           <span className="key-cap" aria-hidden="true">
-            Ctrl F
+            {keyOf("find")}
           </span>
         </label>
       </search>

@@ -23,7 +23,9 @@ export function PrintedView() {
     <div className="view-scroll">
       <header className="view-head">
         <h2>Printed pages</h2>
-        <p className="small">Under the drawing of {page.title}, to redraw over. They are not printed with it.</p>
+        <p className="small">
+          Under the drawing of <bdi>{page.title}</bdi>, to redraw over. They are not printed with it.
+        </p>
       </header>
       {underlays.some(({ id }) => id === adjusting?.underlay) && <AdjustCard adjusting={adjusting!} />}
       {underlays.length === 0 && (
@@ -84,7 +86,7 @@ function Elsewhere({ circuit, page }: { readonly circuit: Circuit; readonly page
               className="button is-quiet is-low"
               onClick={() => dispatch({ do: "show-page", page: id })}
             >
-              {title}
+              <bdi>{title}</bdi>
             </button>
             <span className="small figures">{counted(underlays.length, "printed page")}</span>
           </li>

@@ -43,4 +43,5 @@ const MENU: Readonly<Record<Extract<WindowRequest, { ask: "menu" }>["command"], 
   find: { do: "open-find" },
   fit: { do: "wish", want: { zoom: "fit" } },
   "actual-size": { do: "wish", want: { zoom: "full-size" } },
+  keys: { do: "open-keys" },
 };

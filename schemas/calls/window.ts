@@ -4,7 +4,17 @@ import { type Call, circuitId, nothing, refusal } from "./call.ts";
 import { circuitRow } from "./circuits.ts";
 
 /** What the window's own menu can ask of the page. The page has a control of its own for each. */
-export const MENU_COMMANDS = ["open-file", "save-copy", "print", "undo", "redo", "find", "fit", "actual-size"] as const;
+export const MENU_COMMANDS = [
+  "open-file",
+  "save-copy",
+  "print",
+  "undo",
+  "redo",
+  "find",
+  "fit",
+  "actual-size",
+  "keys",
+] as const;
 /** An entry of the window's menu. */
 export type MenuCommand = (typeof MENU_COMMANDS)[number];
 

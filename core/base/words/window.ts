@@ -17,6 +17,8 @@ export const WINDOW_NAMES = {
   view: "View",
   fit: "Fit the page",
   actualSize: "Actual size",
+  help: "Help",
+  keys: "Keys and commands",
   fullScreen: "Full screen",
   circuitFiles: "Circuits",
   allFiles: "All files",

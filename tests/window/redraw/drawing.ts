@@ -2,7 +2,9 @@ import { expect } from "@playwright/test";
 import type { Circuit } from "../../../core/circuit/circuit.ts";
 import { terminalSpots } from "../../../core/circuit/placeSymbol.ts";
 import type { Spot } from "../../../core/drawing/mark.ts";
+import { firstTurn } from "../../../core/edit/newPart.ts";
 import { tableWritten } from "../../../core/edit/tableText.ts";
+import { kindOf } from "../../../core/parts/catalogue.ts";
 import type { Hands } from "./hands.ts";
 import {
   clearOfOthers,
@@ -58,7 +60,7 @@ export async function placeParts(
   const clicked: Spot[] = [];
   for (const [kind, those] of byKind) {
     await takeKind(hands, kind);
-    let turned = 0;
+    let turned: number = firstTurn(kindOf(kind)!);
     for (const id of those) {
       const place = wanted.placement.parts[id]!;
       const { turn = 0 } = place;
