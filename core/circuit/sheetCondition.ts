@@ -2,6 +2,7 @@ import type { PartId } from "../base/ids.ts";
 import { SHEET_WORDS } from "../base/words/sheet.ts";
 import type { Circuit, Condition } from "./circuit.ts";
 import { type CircuitControl, controlAt } from "./points.ts";
+import { ownPosition, printedPosition } from "./positionWords.ts";
 
 /** A control that stands off its rest, in words: `S5`, held, `OPEN`. */
 export interface OffRest {
@@ -20,16 +21,22 @@ export function offRest(circuit: Circuit, condition: Condition): readonly OffRes
   });
 }
 
-/** How one control off its rest is said beside its part: `held OPEN`, or `Rear held OPEN` where the part has several. */
-export function standingText({ control, position, isHeld }: OffRest, withName: boolean): string {
+/**
+ * How one control off its rest is said beside its part: `held OPEN`, or `Rear held OPEN` where the part has several; on
+ * a screen `held open`.
+ */
+export function standingText(
+  { control, position, isHeld }: OffRest,
+  { withName, isScreen = false }: { readonly withName: boolean; readonly isScreen?: boolean },
+): string {
   const name = withName ? `${control.control.label ?? control.control.name} ` : "";
-  return `${name}${isHeld ? `${SHEET_WORDS.held} ` : ""}${position.toUpperCase()}`.trim();
+  return `${name}${isHeld ? `${SHEET_WORDS.held} ` : ""}${(isScreen ? ownPosition : printedPosition)(position)}`.trim();
 }
 
 /** What of all that stands off its rest does so on one part. */
-export function standingOn(standing: readonly OffRest[], part: PartId): readonly string[] {
+export function standingOn(standing: readonly OffRest[], part: PartId, isScreen: boolean): readonly string[] {
   const here = standing.filter(({ control }) => control.part.id === part);
-  return here.map((each) => standingText(each, each.control.key !== part));
+  return here.map((each) => standingText(each, { withName: each.control.key !== part, isScreen }));
 }
 
 /** Everything that differs from rest, in words: `key ON · S5 held OPEN · X5 apart`; one phrase where nothing does. */
@@ -37,7 +44,7 @@ export function conditionWords(circuit: Circuit, condition: Condition): readonly
   const thrown = offRest(circuit, condition).map((each) => {
     const { part, key } = each.control;
     const name = part.kind === "ignition-switch" ? SHEET_WORDS.key : part.id;
-    return `${name} ${standingText(each, key !== part.id)}`;
+    return `${name} ${standingText(each, { withName: key !== part.id })}`;
   });
   const said = [
     ...thrown,

@@ -41,7 +41,7 @@ export function standingMarks(
 }
 
 function wordsOf(
-  { types }: SheetSetup,
+  { types, sight }: SheetSetup,
   { part: { id }, state }: SheetPart,
   { condition, parts }: SheetLive,
   standing: readonly OffRest[],
@@ -51,7 +51,7 @@ function wordsOf(
   return [
     ...(word === undefined ? [] : [{ text: word, type: types.name }]),
     ...(works === undefined ? [] : [{ text: works, type: types.volts }]),
-    ...standingOn(standing, id).map((text) => ({ text, type: types.volts })),
+    ...standingOn(standing, id, sight.isScreen).map((text) => ({ text, type: types.volts })),
   ];
 }
 

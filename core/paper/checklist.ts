@@ -2,6 +2,7 @@ import type { Millimetres, Volts } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { controlAt } from "../circuit/points.ts";
+import { printedPosition } from "../circuit/positionWords.ts";
 import type { ProbeOrder, Step } from "../diagnose/step.ts";
 import { cautionFrame } from "./cautionFrame.ts";
 import { checklistCautions } from "./cautions.ts";
@@ -19,7 +20,7 @@ import { COLUMNS, type RowSetting, rowsOf } from "./row.ts";
 import { bodyTops, sheetsOf } from "./sheets.ts";
 import { signOff } from "./signOff.ts";
 import { TYPE } from "./sizes.ts";
-import { isKey, positionName, thrownIn } from "./throws.ts";
+import { isKey, thrownIn } from "./throws.ts";
 
 /** What a checklist is printed from. */
 export interface ChecklistInput {
@@ -83,7 +84,7 @@ function meaningOf(circuit: Circuit, order: ProbeOrder): readonly [string, strin
   for (const { settings } of order.steps) {
     for (const [key, position] of Object.entries(settings[0]?.condition.set ?? {})) {
       const control = controlAt(circuit, key);
-      if (control && isKey(control)) return [WORDS.keyMeans(positionName(position)), WORDS.engineOff];
+      if (control && isKey(control)) return [WORDS.keyMeans(printedPosition(position)), WORDS.engineOff];
     }
   }
   return [WORDS.restMeans, WORDS.atRest];

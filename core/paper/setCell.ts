@@ -3,13 +3,14 @@ import type { Millimetres } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { controlAt } from "../circuit/points.ts";
+import { printedPosition } from "../circuit/positionWords.ts";
 import type { Setting, Step } from "../diagnose/step.ts";
 import { leadName } from "./leads.ts";
 import { paragraph } from "./lines.ts";
 import { type Piece, space, stack } from "./piece.ts";
 import { instrumentPiece } from "./sign.ts";
 import { TYPE } from "./sizes.ts";
-import { conditionWords, controlName, positionName, type SetWords, springsBack } from "./throws.ts";
+import { conditionWords, controlName, type SetWords, springsBack } from "./throws.ts";
 
 /** How long a spring-back switch on a motor is held at most, in seconds (common practice, no source). */
 export const HOLD_SECONDS = 3;
@@ -34,7 +35,7 @@ export function sweepSetPiece(
   const rest = controlAt(circuit, key)?.rest ?? WORDS.rest;
   const turns = settings.map(({ position }, i): SetWords => {
     const isHeld = springsBack(circuit, key, position);
-    const words = isHeld ? WORDS.holdPosition(positionName(position)) : positionName(position);
+    const words = isHeld ? WORDS.holdPosition(printedPosition(position)) : printedPosition(position);
     const comma = i < settings.length - 1 ? "," : "";
     return {
       words: `${i === 0 ? `${controlName(circuit, key)}: ` : ""}${words}${comma}`,

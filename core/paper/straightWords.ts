@@ -3,6 +3,7 @@ import { PART_STATE_WORDS } from "../base/words/sheet.ts";
 import { STRAIGHT_WORDS as WORDS } from "../base/words/straight.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { controlAt, partAt } from "../circuit/points.ts";
+import { printedPosition } from "../circuit/positionWords.ts";
 import { conditionWords } from "../circuit/sheetCondition.ts";
 import type { Branch, BranchControl, BranchLine, BranchPart, BranchRow } from "../live/branch.ts";
 import { apartFrom, carriersOf, partsOf } from "../live/branchRow.ts";
@@ -49,7 +50,7 @@ function standing({ controls, contacts, isRest, state }: BranchPart): string {
   const positions = controls.map(({ name, position, rest, isHeld }) => {
     const word = position === rest && position === "rest" ? WORDS.restPlace : position.replaceAll("-", " ");
     const still = isRest && contacts.length > 0 ? `, ${WORDS.asAtRest}` : "";
-    const thrown = position === rest ? word : `${isHeld ? `${WORDS.held} ` : ""}${word.toUpperCase()}${still}`;
+    const thrown = position === rest ? word : `${isHeld ? `${WORDS.held} ` : ""}${printedPosition(position)}${still}`;
     return name === "" ? thrown : `${name} ${thrown}`;
   });
   if (positions.length > 0) return positions.join(", ");

@@ -1,12 +1,12 @@
 import type { Millimetres } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
+import { printedPosition } from "../circuit/positionWords.ts";
 import type { Setting } from "../diagnose/step.ts";
 import { FIELD, fieldPiece, ticksPiece } from "./fields.ts";
 import { paragraph, widthMm } from "./lines.ts";
 import { type Piece, space, stack } from "./piece.ts";
 import { expectText } from "./range.ts";
 import { TYPE } from "./sizes.ts";
-import { positionName } from "./throws.ts";
 
 /** Height of one position of a sweep, and of one whose lamp is ticked too. */
 const SWEEP_LINE: Millimetres = 12;
@@ -25,7 +25,7 @@ function sweepLine(setting: Setting): Millimetres {
 /** One line for every position: its name, the range of a good circuit, the field. Ranges stand below each other. */
 export function sweepPiece(settings: readonly Setting[]): Piece {
   const room = FIELD_AT - PAD - 1;
-  const names = settings.map(({ position }) => positionName(position));
+  const names = settings.map(({ position }) => printedPosition(position));
   const widest = Math.max(LEAST_NAME, ...names.map((name) => widthMm(name, TYPE.sweepPosition) + 1.4));
   const ranges = settings.map(({ expect }) => expectText(expect));
   const lamps = settings.map(({ expect }) => (expect.lamp === null ? "" : WORDS.lampShows(expect.lamp)));

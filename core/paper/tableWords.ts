@@ -1,10 +1,11 @@
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { controlsOf } from "../circuit/points.ts";
+import { printedPosition } from "../circuit/positionWords.ts";
 import type { PositionTable } from "../diagnose/positionTable.ts";
 import { listed } from "./listed.ts";
 import type { ColumnHead } from "./tableHead.ts";
-import { controlName, positionName } from "./throws.ts";
+import { controlName } from "./throws.ts";
 
 /** Marks of columns that others read the same as, in the order of their notes. */
 const MARKS = ["*", "†", "‡", "§"];
@@ -58,7 +59,7 @@ function asPrinted(circuit: Circuit, words: string): string {
     if (!words.includes(key)) continue;
     for (const { name } of control.positions) {
       const pattern = new RegExp(`(?<![\\p{L}\\p{N}_.-])${escaped(`${key} ${name}`)}(?![\\p{L}\\p{N}_-])`, "gu");
-      printed = printed.replace(pattern, () => `${controlName(circuit, key)} ${positionName(name)}`);
+      printed = printed.replace(pattern, () => `${controlName(circuit, key)} ${printedPosition(name)}`);
     }
   }
   return printed;

@@ -2,6 +2,7 @@ import type { ControlKey } from "../base/ids.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { type CircuitControl, controlAt, controlsOf } from "../circuit/points.ts";
+import { printedPosition } from "../circuit/positionWords.ts";
 import type { ProbeOrder } from "../diagnose/step.ts";
 
 /** A few words on what to set; bold is what a hand must hold, pull apart or switch off. */
@@ -22,11 +23,6 @@ export function controlName(circuit: Circuit, key: ControlKey): string {
 /** True for the switch that the key turns. */
 export function isKey({ part }: CircuitControl): boolean {
   return part.kind === "ignition-switch";
-}
-
-/** A position as the switch has it printed: capitals, but plain "rest". */
-export function positionName(position: string): string {
-  return position.toLowerCase() === WORDS.rest ? WORDS.rest : position.toUpperCase();
 }
 
 /** Name of the position a control jumps back to when let go; undefined where this one latches. */
@@ -56,9 +52,9 @@ export function conditionWords(
   const held = set.filter(([key, position]) => springsBack(circuit, key, position));
   const resting = matters.filter((key) => condition.set?.[key] === undefined);
   return [
-    ...latched.map(([key, position]) => ({ words: `${name(key)} ${positionName(position)}`, isBold: false })),
+    ...latched.map(([key, position]) => ({ words: `${name(key)} ${printedPosition(position)}`, isBold: false })),
     ...restingWords(circuit, resting),
-    ...held.map(([key, position]) => bold(WORDS.hold(name(key), positionName(position)))),
+    ...held.map(([key, position]) => bold(WORDS.hold(name(key), printedPosition(position)))),
     ...(condition.apart ?? []).map((id) => bold(WORDS.apart(id))),
     ...(condition.out ?? []).map((id) => bold(WORDS.out(id))),
     ...(condition.batteryOff ? [bold(WORDS.batteryOff)] : []),
@@ -73,7 +69,7 @@ function bold(words: string): SetWords {
 
 /** Controls that rest, those in one position on a line: "S2, S5 rest". A key that is off is bold: most rows want it on. */
 function restingWords(circuit: Circuit, keys: readonly ControlKey[]): readonly SetWords[] {
-  const resting = keys.map((key) => ({ key, position: positionName(controlAt(circuit, key)?.rest ?? WORDS.rest) }));
+  const resting = keys.map((key) => ({ key, position: printedPosition(controlAt(circuit, key)?.rest ?? WORDS.rest) }));
   const isTheKey = ({ key }: { readonly key: ControlKey }): boolean => controlName(circuit, key) === WORDS.key;
   const others = resting.filter((each) => !isTheKey(each));
   const lines = [...new Set(others.map(({ position }) => position))].map((position) => {

@@ -90,7 +90,7 @@ describe.each(PAGES)("the sheet on a screen of %s", (_, circuit, page) => {
 
     test("says at 100 % and above all that paper says, but for the figures of volts", () => {
       const said = ({ marks }: Seen) => {
-        return textsIn(marks).flatMap(({ of, text }) => (VOLTS.test(text) ? [] : [`${of} ${text}`]));
+        return textsIn(marks).flatMap(({ of, text }) => (VOLTS.test(text) ? [] : [`${of} ${text.toLowerCase()}`]));
       };
       for (const one of all.filter(({ zoom }) => zoom! >= 1)) {
         const missing = said(paper(one)).filter((text) => !said(one).includes(text));

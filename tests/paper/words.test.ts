@@ -10,7 +10,7 @@ import { placesOf } from "../../core/paper/places.ts";
 import { closeRange, rangeText, tableVolts } from "../../core/paper/range.ts";
 import { CODE_SIGNS, sheetCode } from "../../core/paper/sheetCode.ts";
 import { TYPE } from "../../core/paper/sizes.ts";
-import { conditionWords, controlName, positionName } from "../../core/paper/throws.ts";
+import { conditionWords, controlName } from "../../core/paper/throws.ts";
 import { label } from "./arbitraries.ts";
 import { step, suspect, VENT_CIRCUIT, VENT_ORDER, VENT_TABLE } from "./fixtures.ts";
 
@@ -104,7 +104,6 @@ describe("what to throw", () => {
 
   test("the only key switch is called the key, a handle of a panel by panel and name", () => {
     expect(["S1", "S5", "S2.middle"].map((key) => controlName(VENT_CIRCUIT, key))).toEqual(["Key", "S5", "S2 middle"]);
-    expect(["open", "rest"].map(positionName)).toEqual(["OPEN", "rest"]);
   });
 
   test("what is held, apart, out or off is bold, what latches or rests is not", () => {
