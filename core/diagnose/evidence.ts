@@ -47,7 +47,14 @@ export function weighed(
   }));
   const finenesses = read.map((reading) => finenessOf(circuit, reading));
   const predictions = read.map((reading) =>
-    reading.standing === "struck" ? [] : shownTo(circuit, complaint, suspected, reading),
+    reading.standing === "struck"
+      ? []
+      : showsOf(
+          circuit,
+          complaint,
+          suspected.map(({ possible }) => possible),
+          reading,
+        ),
   );
   const fits = read.map((reading, index) =>
     predictions[index]!.map((shown) => fitOf(reading, shown, finenesses[index]!)),
@@ -99,25 +106,25 @@ function sameLeads(readings: readonly Reading[]): readonly (readonly number[])[]
   return [...groups.values()];
 }
 
-const known = remember((_: Circuit) => new Map<string, Map<Possible, Shows>>());
+const known = remember((_: Circuit) => new Map<string, Map<string, Shows>>());
 
 /** What a probe shows with each suspect; asked again, it is remembered with its circuit. */
-function shownTo(
+export function showsOf(
   circuit: Circuit,
   complaint: Condition,
-  suspected: readonly Suspected[],
+  suspects: readonly Pick<Possible, "id" | "faults">[],
   probe: Probe,
 ): readonly Shows[] {
   const key = `${probeText(probe)} after ${conditionText(complaint)}`;
-  const shown = known(circuit).get(key) ?? new Map<Possible, Shows>();
+  const shown = known(circuit).get(key) ?? new Map<string, Shows>();
   known(circuit).set(key, shown);
   let rig: Rig | undefined;
-  return suspected.map(({ possible }) => {
-    const before = shown.get(possible);
+  return suspects.map(({ id, faults }) => {
+    const before = shown.get(id);
     if (before) return before;
-    const read = readWith(circuit, possible.faults, complaint, probe, rig);
+    const read = readWith(circuit, faults, complaint, probe, rig);
     rig = read.rig;
-    shown.set(possible, read.shows);
+    shown.set(id, read.shows);
     return read.shows;
   });
 }

@@ -62,14 +62,8 @@ export const NO_ORDER: ProbeOrder = {
 
 /** The probe order for a complaint, with all that was seen and read; the first row is the one to take next. */
 export function probeOrder(circuit: Circuit, complaint: Observation, known: Known = {}): ProbeOrder {
-  const readings = (known.readings ?? []).map(
-    (reading): Reading => (readingFits(circuit, reading) ? reading : { ...reading, standing: "struck" }),
-  );
   const { condition } = complaint.check;
-  const suspected = suspectsFor(circuit, complaint, known.others);
-  const scale = scaleFor(restVoltsOf(circuit), known.batteryVolts ?? null);
-  const evidence = weighed(circuit, condition, suspected, readings, scale);
-  const { suspects, cleared } = sorted(suspected, evidence, readings);
+  const { suspects, cleared, evidence, readings } = suspicion(circuit, complaint, known);
   const planned = suspects.slice(0, MOST_PLANNED);
   const tries = triesFor(circuit, complaint.check);
   const rows = rowsFor(circuit, condition, planned, tries, readings);
@@ -103,6 +97,27 @@ export function probeOrder(circuit: Circuit, complaint: Observation, known: Know
     steps,
     minutes: steps.reduce((sum, step) => sum + step.minutes, 0),
   };
+}
+
+/** Suspects as they stand after all that was seen and read. */
+export interface Suspicion {
+  /** Likeliest first. */
+  readonly suspects: readonly Suspect[];
+  readonly cleared: readonly Cleared[];
+  readonly evidence: Evidence;
+  /** The readings that count; what does not fit the drawing any more is struck. */
+  readonly readings: readonly Reading[];
+}
+
+/** Who is suspected of a complaint, weighed by what was seen and read. */
+export function suspicion(circuit: Circuit, complaint: Observation, known: Known): Suspicion {
+  const readings = (known.readings ?? []).map(
+    (reading): Reading => (readingFits(circuit, reading) ? reading : { ...reading, standing: "struck" }),
+  );
+  const suspected = suspectsFor(circuit, complaint, known.others);
+  const scale = scaleFor(restVoltsOf(circuit), known.batteryVolts ?? null);
+  const evidence = weighed(circuit, complaint.check.condition, suspected, readings, scale);
+  return { ...sorted(suspected, evidence, readings), evidence, readings };
 }
 
 /** Volts of the drawing's battery at rest, as its settings have it. */

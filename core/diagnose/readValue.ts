@@ -22,8 +22,9 @@ const MOST_OVER = 2;
  * good circuit shows. A bare number has the row's unit. Refuses `reading-empty`, `reading-value`, `reading-unit` and
  * `reading-high`.
  */
-export function readValue(typed: string, about: ReadFor): Outcome<Shows> {
-  const text = typed.trim().toLowerCase().replaceAll("\u2212", "-");
+export function readValue(given: string, about: ReadFor): Outcome<Shows> {
+  const typed = given.trim();
+  const text = typed.toLowerCase().replaceAll("\u2212", "-");
   if (text === "") return refuse("reading-empty");
   const { expect, instrument } = about;
   if (FINE.includes(text) && expect) return ok(goodValue(expect, instrument));

@@ -1,18 +1,16 @@
 import type { Millimetres, Volts } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import type { Circuit } from "../circuit/circuit.ts";
-import { controlAt } from "../circuit/points.ts";
-import { printedPosition } from "../circuit/positionWords.ts";
 import type { ProbeOrder, Step } from "../diagnose/step.ts";
 import { cautionFrame } from "./cautionFrame.ts";
 import { checklistCautions } from "./cautions.ts";
 import { type Drawn, inCell, ruled, stroke, together } from "./cell.ts";
 import { clearedBlock } from "./cleared.ts";
-import { circuitTitle, restVoltsOf } from "./facts.ts";
 import { fillSheets, type Laid, type Place } from "./fill.ts";
 import { type Block, glued } from "./grid.ts";
 import { lineMark } from "./lines.ts";
-import { BODY_BOTTOM, type Facts, SHEET, type Sheet } from "./page.ts";
+import { orderFacts } from "./orderFacts.ts";
+import { BODY_BOTTOM, SHEET, type Sheet } from "./page.ts";
 import { patternBlock } from "./patternBlock.ts";
 import { continuedBar, placeBar } from "./placeBar.ts";
 import { type PlaceRun, placesOf } from "./places.ts";
@@ -20,7 +18,7 @@ import { COLUMNS, type RowSetting, rowsOf } from "./row.ts";
 import { bodyTops, sheetsOf } from "./sheets.ts";
 import { signOff } from "./signOff.ts";
 import { TYPE } from "./sizes.ts";
-import { isKey, thrownIn } from "./throws.ts";
+import { thrownIn } from "./throws.ts";
 
 /** What a checklist is printed from. */
 export interface ChecklistInput {
@@ -40,7 +38,12 @@ export interface ChecklistInput {
  */
 export function checklistSheets(input: ChecklistInput): readonly Sheet[] {
   const { circuit, order } = input;
-  const facts = factsOf(input);
+  const facts = orderFacts({
+    ...input,
+    title: WORDS.checklist,
+    complaint: input.complaintLabel ?? order.complaint,
+    steps: order.steps,
+  });
   const cautions = checklistCautions(circuit, order);
   const setting: RowSetting = {
     circuit,
@@ -60,34 +63,6 @@ export function checklistSheets(input: ChecklistInput): readonly Sheet[] {
     ending: (room) => signOff(circuit, order, room),
   });
   return sheetsOf(facts, laid.map(drawBody));
-}
-
-function factsOf({ circuit, order, complaintLabel, date, restVolts }: ChecklistInput): Facts {
-  return {
-    title: WORDS.checklist,
-    vehicle: circuit.vehicle ?? "",
-    complaint: complaintLabel ?? order.complaint,
-    circuit: circuitTitle(circuit),
-    date: date ?? "",
-    restVolts: restVolts ?? restVoltsOf(circuit),
-    nominalVolts: circuit.nominalVolts,
-    meaning: meaningOf(circuit, order),
-    hint: [
-      [`${WORDS.typeReading} `, TYPE.small],
-      [WORDS.typedReading, TYPE.smallBold],
-    ],
-  };
-}
-
-/** What "Key ON" in a row means; without a key, what a row leaves unsaid. */
-function meaningOf(circuit: Circuit, order: ProbeOrder): readonly [string, string] {
-  for (const { settings } of order.steps) {
-    for (const [key, position] of Object.entries(settings[0]?.condition.set ?? {})) {
-      const control = controlAt(circuit, key);
-      if (control && isKey(control)) return [WORDS.keyMeans(printedPosition(position)), WORDS.engineOff];
-    }
-  }
-  return [WORDS.restMeans, WORDS.atRest];
 }
 
 /** Bars and rows of all places. A caution is told once: in the frame, on the bar that opens its trim, or in its row. */
@@ -124,15 +99,18 @@ const TITLES: Millimetres = 5.5;
 const TITLES_ABOVE: Millimetres = 1;
 
 /** The titles of the columns, repeated on every sheet, over the heavy line that the rows hang from. */
-function columnTitles(): Block {
+export function columnTitles(
+  widths: readonly Millimetres[] = Object.values(COLUMNS),
+  words: readonly string[] = WORDS.columns,
+): Block {
   const height = TITLES_ABOVE + TITLES;
   return {
     height,
     draw(top) {
       let x = 0;
       const bottom = top + height;
-      const titles = Object.values(COLUMNS).map((width, i) => {
-        const mark = lineMark(WORDS.columns[i]!, TYPE.columnTitle, x + 1.2, bottom - TYPE.columnTitle.line - 1);
+      const titles = widths.map((width, i) => {
+        const mark = lineMark(words[i]!, TYPE.columnTitle, x + 1.2, bottom - TYPE.columnTitle.line - 1);
         x += width;
         return mark;
       });
@@ -143,7 +121,7 @@ function columnTitles(): Block {
 }
 
 /** The blocks of a sheet, with a heavy line where a place ends. */
-function drawBody(laid: readonly Laid[]): Drawn {
+export function drawBody(laid: readonly Laid[]): Drawn {
   const ends = laid.flatMap(({ block, top, is }, i) => {
     const next = laid[i + 1]?.is;
     return is === "row" && next !== "row" ? [top + block.height] : [];

@@ -53,8 +53,8 @@ function singleRow({ circuit, restVolts, matters }: RowSetting, step: Step): Blo
   return gridRow(ROW, [
     numberCell(step.number, false),
     probeCell(circuit, step),
-    cell("set", COLUMNS.set, setPiece(circuit, step, matters, roomIn(COLUMNS.set, 1))),
-    cell("expect", COLUMNS.expect, expectPiece(step, restVolts, roomIn(COLUMNS.expect, 1))),
+    rowCell("set", COLUMNS.set, setPiece(circuit, step, matters, roomIn(COLUMNS.set, 1))),
+    rowCell("expect", COLUMNS.expect, expectPiece(step, restVolts, roomIn(COLUMNS.expect, 1))),
     { name: "reading", width: COLUMNS.reading, padX: 1, padY: 1, piece: reading },
     notesCell(step.why, COLUMNS.notes),
   ]);
@@ -75,14 +75,14 @@ function sweepRow({ circuit, matters }: RowSetting, step: Step, settings: readon
   return gridRow(SWEEP_ROW, [
     numberCell(step.number, isMore),
     probeCell(circuit, step),
-    cell("set", COLUMNS.set, sweepSetPiece(circuit, step, settings, matters, roomIn(COLUMNS.set, 1))),
+    rowCell("set", COLUMNS.set, sweepSetPiece(circuit, step, settings, matters, roomIn(COLUMNS.set, 1))),
     { name: "sweep", width: COLUMNS.expect + COLUMNS.reading, padX: 0, padY: 0, piece: sweepPiece(settings) },
     notesCell(step.why, COLUMNS.notes),
   ]);
 }
 
 /** A row's own cautions on a line across the sheet below it, so that they need not make its columns higher. */
-function cautionStrip(cautions: readonly string[]): Block {
+export function cautionStrip(cautions: readonly string[]): Block {
   const left = COLUMNS.row + 1;
   const words = paragraph(WORDS.rowCaution(cautions.join(" ")), TYPE.warning, SHEET.width - left - 1.4);
   const height = words.height + 1.2;
@@ -96,13 +96,14 @@ function cautionStrip(cautions: readonly string[]): Block {
   };
 }
 
-function cell(name: string, width: Millimetres, piece: Piece): GridCell {
+/** A cell of a row in which words stand close to its edges. */
+export function rowCell(name: string, width: Millimetres, piece: Piece): GridCell {
   return { name, width, piece, padX: 1, padY: 0.8 };
 }
 
 /** The row's number, what a sweep that goes on says below it, and the box to tick when it is done. */
-function numberCell(number: number, isMore: boolean): GridCell {
-  const room = COLUMNS.row;
+export function numberCell(number: number, isMore: boolean, width: Millimetres = COLUMNS.row): GridCell {
+  const room = width;
   const digits: Piece = {
     height: TYPE.rowNumber.line,
     at: (x, y) => [lineMark(String(number), TYPE.rowNumber, x + room / 2, y, { anchor: "middle" })],
@@ -115,8 +116,8 @@ function numberCell(number: number, isMore: boolean): GridCell {
   return { name: "row", width: room, padX: 0, padY: 0.6, piece: stack([digits, ...more, space(1.8), tick]) };
 }
 
-function probeCell(circuit: Circuit, step: Step): GridCell {
-  const width = COLUMNS.probe;
+/** Where the leads go: the face with both pins marked and the words beside it; of a look or a sound the words alone. */
+export function probeCell(circuit: Circuit, step: Step, width: Millimetres = COLUMNS.probe): GridCell {
   if (step.instrument === "look" || step.instrument === "listen") {
     const words = wordThen(WORDS.senseAt[step.instrument], TYPE.lead, step.point, TYPE.pin, width - 3);
     return { name: "probe", width, padX: 1.5, padY: 0.9, piece: words, middle: true };
@@ -135,7 +136,7 @@ function probeCell(circuit: Circuit, step: Step): GridCell {
 }
 
 /** A row with its sides and the line below it. */
-function sided(row: Block): Block {
+export function sided(row: Block): Block {
   return {
     height: row.height,
     draw(top) {

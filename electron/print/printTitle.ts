@@ -17,7 +17,7 @@ export function printTitle(circuit: Circuit, ask: SheetAsk): string {
   });
   const [first] = faults;
   const named = first && faults.length === 1 ? faultWords(circuit, first) : WORDS.faults(faults.length);
-  const said = ask.what === "checklist" || !first ? "" : WORDS.printedWith(named);
+  const said = ask.what === "checklist" || ask.what === "branches" || !first ? "" : WORDS.printedWith(named);
   return [title, shown(circuit, ask), said].filter((words) => words !== "").join(", ");
 }
 
@@ -30,6 +30,8 @@ function shown(circuit: Circuit, ask: SheetAsk): string {
     }
     case "checklist":
       return WORDS.printedOrder;
+    case "branches":
+      return WORDS.printedBranches;
     case "table": {
       const connector = connectorOf(circuit, ask.connector);
       return WORDS.printedTable(connector.ok ? connector.value : "");

@@ -1,9 +1,11 @@
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { branchesFor } from "../../core/diagnose/branches.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
 import type { Drawing } from "../../core/drawing/mark.ts";
 import { parseCondition } from "../../core/live/condition.ts";
+import { branchSheets } from "../../core/paper/branchSheet.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
 import { circuitSheets } from "../../core/paper/circuitSheets.ts";
 import type { Paper } from "../../core/paper/placing.ts";
@@ -19,6 +21,8 @@ export function sheetsFor(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcom
       return sheet(circuit, ask, paper);
     case "checklist":
       return checklist(circuit, ask);
+    case "branches":
+      return branches(circuit, ask);
     case "table":
       return table(circuit, ask);
     case "straight":
@@ -45,6 +49,20 @@ function checklist(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]>
   if (!known.ok) return known;
   const order = probeOrder(circuit, seen.value.complaint, { others: seen.value.others, ...known.value });
   return order.suspects.length === 0 ? refuse("no-suspects") : ok(checklistSheets({ circuit, order }));
+}
+
+function branches(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
+  const seen = seenOf(circuit, ask.complaint, ask.observed);
+  if (!seen.ok) return seen;
+  const known = knownOf(circuit, ask.read, ask.battery);
+  if (!known.ok) return known;
+  const { complaint, others } = seen.value;
+  const found = branchesFor(circuit, complaint, {
+    others,
+    ...known.value,
+    ...(ask.depth !== undefined && { depth: ask.depth }),
+  });
+  return found.ok ? ok(branchSheets({ circuit, branches: found.value })) : found;
 }
 
 function table(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {

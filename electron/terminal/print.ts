@@ -1,7 +1,8 @@
-import { refuse } from "../../core/base/outcome.ts";
+import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import { svgOf } from "../../core/drawing/svg.ts";
 import { PAPERS, type Paper, type PrintPalette } from "../../core/paper/placing.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
+import { LIMITS } from "../../schemas/limits.ts";
 import { readCircuitFile, writeFileWhole } from "../files.ts";
 import { embeddedFonts } from "../print/fonts.ts";
 import { htmlOf } from "../print/html.ts";
@@ -14,6 +15,7 @@ import type { Typed } from "./given.ts";
 interface PrintTyped extends Typed {
   readonly read?: readonly string[];
   readonly battery?: string;
+  readonly depth?: string;
   readonly what: string;
   readonly out: string;
   readonly page?: string;
@@ -23,8 +25,8 @@ interface PrintTyped extends Typed {
   readonly ink: string;
 }
 
-const LATER = ["branches", "budget", "handover"];
-const SHEETS = ["sheet", "checklist", "table", "straight"] as const;
+const LATER = ["budget", "handover"];
+const SHEETS = ["sheet", "checklist", "branches", "table", "straight"] as const;
 
 /** `print FILE --what ... --out FILE`: writes one PDF or HTML, or an SVG for each sheet, and says where. */
 export async function print(console: Console, file: string, typed: PrintTyped): Promise<number> {
@@ -70,11 +72,18 @@ function askOf(typed: PrintTyped): SheetAsk {
     observed: [...(typed.observed ?? [])],
     read: [...(typed.read ?? [])],
     ...(typed.battery !== undefined && { battery: typed.battery }),
+    ...(typed.depth !== undefined && { depth: need(depthOf(typed.depth)) }),
     ...(typed.page !== undefined && { page: typed.page }),
     ...(typed.load !== undefined && { load: typed.load }),
     ...(typed.complaint !== undefined && { complaint: typed.complaint }),
     ...(typed.connector !== undefined && { connector: typed.connector }),
   };
+}
+
+function depthOf(typed: string): Outcome<number> {
+  const depth = Number(typed);
+  const isDepth = Number.isInteger(depth) && depth >= 1 && depth <= LIMITS.branchDepth;
+  return isDepth ? ok(depth) : refuse("depth-number", { typed, most: LIMITS.branchDepth });
 }
 
 /** `sheet.svg` becomes `sheet-2.svg` where there are several. */

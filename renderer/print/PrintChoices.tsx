@@ -31,6 +31,7 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
         choices={[
           ["sheet", "Circuit sheet"],
           ["checklist", "Probe order"],
+          ["branches", "Branch sheet"],
           ["straight", "Straight branch"],
           ["table", "Position table"],
         ]}
@@ -50,9 +51,9 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
           <p className="caption">As it is drawn now: {phrase}.</p>
         </>
       )}
-      {what === "checklist" && (
+      {(what === "checklist" || what === "branches") && (
         <p className="caption">
-          {complaint ? complaint.label : "Choose under Probe order what does not work; the checklist follows from it."}
+          {complaint ? complaint.label : "Choose under Probe order what does not work; the sheet follows from it."}
         </p>
       )}
       {what === "straight" && bench && (

@@ -50,7 +50,12 @@ export function pdfArgument(bench: Bench, printing: PrintWhat, settings: Setting
     ...(what === "sheet" && page !== null && { page }),
     condition: conditionText(bench.condition),
     faults: bench.showFaults ? bench.faults.map(faultText) : [],
-    ...(seen && what === "checklist" && { complaint: seen.complaint.check.id, observed, ...readIn(bench) }),
+    ...(seen &&
+      (what === "checklist" || what === "branches") && {
+        complaint: seen.complaint.check.id,
+        observed,
+        ...readIn(bench),
+      }),
     ...(what === "table" && { connector }),
     ...(what === "straight" && { load: straightLoad(bench, printing) }),
     look: settings.look,

@@ -1,6 +1,7 @@
 import type { Outcome } from "../../core/base/outcome.ts";
 import type { Volts } from "../../core/base/units.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
+import { branchesFor } from "../../core/diagnose/branches.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
 import type { Observation } from "../../core/diagnose/suspects.ts";
@@ -8,6 +9,7 @@ import { positionTable } from "../../core/diagnose/tableReading.ts";
 import type { Drawing } from "../../core/drawing/mark.ts";
 import { svgOf } from "../../core/drawing/svg.ts";
 import type { Fault } from "../../core/live/fault.ts";
+import { branchSheets } from "../../core/paper/branchSheet.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
 import { circuitSheets } from "../../core/paper/circuitSheets.ts";
 import { type Paper, type Placing, type PrintPalette, placingOn } from "../../core/paper/placing.ts";
@@ -17,7 +19,7 @@ import type { Look } from "../../core/parts/kind.ts";
 
 /** What is to be printed: the bench's own values, where the host's call has their spellings. */
 export interface SheetsWanted {
-  readonly what: "sheet" | "checklist" | "table" | "straight";
+  readonly what: "sheet" | "checklist" | "branches" | "table" | "straight";
   /** Page of a sheet; all pages where null. */
   readonly page: string | null;
   readonly condition: Condition;
@@ -61,6 +63,10 @@ function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] 
     return sheetsIn(straightSheets({ circuit, load, condition, faults, look }));
   }
   if (!complaint) return [];
+  if (what === "branches") {
+    const branches = branchesFor(circuit, complaint, { others, readings, batteryVolts });
+    return branches.ok ? branchSheets({ circuit, branches: branches.value }) : [];
+  }
   const order = probeOrder(circuit, complaint, { others, readings, batteryVolts });
   return order.suspects.length === 0 ? [] : checklistSheets({ circuit, order });
 }

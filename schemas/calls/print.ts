@@ -6,14 +6,14 @@ const typed = z.string().max(LIMITS.textLength);
 
 /** What a printed sheet shows, in the spellings of the command line. */
 export const sheetAsk = z.strictObject({
-  what: z.enum(["sheet", "checklist", "table", "straight"]),
+  what: z.enum(["sheet", "checklist", "branches", "table", "straight"]),
   /** Page of the circuit, for a sheet; every page where absent. */
   page: shortWords.exactOptional(),
   /** `S1=on,S5=open`; rest where empty. */
   condition: z.string().max(20_000).default(""),
   /** `W13:open` and the like. */
   faults: z.array(typed).max(100).default([]),
-  /** The function check that fails, for a checklist; the one whose load a straight branch follows. */
+  /** The function check that fails, for a checklist or a branch sheet; the one whose load a straight branch follows. */
   complaint: shortWords.exactOptional(),
   /** `rear-open=works` and the like. */
   observed: z.array(typed).max(LIMITS.checks).default([]),
@@ -21,6 +21,8 @@ export const sheetAsk = z.strictObject({
   read: z.array(typed).max(LIMITS.readings).default([]),
   /** Volts of the battery at rest, measured. */
   battery: shortWords.exactOptional(),
+  /** Rows that a branch sheet is deep at most. */
+  depth: z.int().min(1).max(LIMITS.branchDepth).exactOptional(),
   /** Connector of a table; the circuit's first where absent. */
   connector: shortWords.exactOptional(),
   /** Load of a straight branch. */

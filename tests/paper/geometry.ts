@@ -140,6 +140,7 @@ function writtenInFields({ marks }: Sheet, texts: readonly TextMark[]): readonly
   const fields = marks.filter((mark): mark is BoxMark => mark.mark === "box" && isField(mark));
   return texts.flatMap((text) =>
     text.text === "V" ||
+    text.text === "mV" ||
     text.text === "Ω" ||
     !fields.some((field) => overlaps(lettersOf(text), millimetreBounds(field)))
       ? []

@@ -57,9 +57,41 @@ describe("wrong entries", () => {
       ["order", VENTS, "--complaint", "middle-open-own", "--observed", "rear-open-own=perhaps"],
     ],
     ["minutes that are none", ["order", VENTS, "--complaint", "middle-open-own", "--minutes", "soon"]],
-    ["a reading, which comes later", ["order", VENTS, "--complaint", "middle-open-own", "--read", "X5-4:11.9V"]],
+    ["a reading without a condition", ["order", VENTS, "--complaint", "middle-open-own", "--read", "X5-4:11.9V"]],
+    [
+      "a reading at a point that is none",
+      ["order", VENTS, "--complaint", "middle-open-own", "--read", "X5-9 @ S1=on : 11.9V"],
+    ],
+    [
+      "a reading in an impossible condition",
+      ["order", VENTS, "--complaint", "middle-open-own", "--read", "X5-4 @ S1=sideways : 11.9V"],
+    ],
+    ["a reading of 400 V", ["order", VENTS, "--complaint", "middle-open-own", "--read", "X5-4 @ S1=on : 400V"]],
+    ["a reading in amps", ["order", VENTS, "--complaint", "middle-open-own", "--read", "X5-4 @ S1=on : 3A"]],
+    [
+      "a reading that is no number",
+      ["order", VENTS, "--complaint", "middle-open-own", "--read", "X5-4 @ S1=on : lots"],
+    ],
+    ["a lamp where none may hang", ["order", VENTS, "--complaint", "middle-open-own", "--read", "U1-2 @ S1=on : dim"]],
+    ["a battery of 24 V", ["order", VENTS, "--complaint", "middle-open-own", "--battery", "24"]],
+    ["a branch sheet without a complaint", ["print", VENTS, "--what", "branches", "--out", join(folder, "a.pdf")]],
+    [
+      "a branch sheet of no depth",
+      [
+        "print",
+        VENTS,
+        "--what",
+        "branches",
+        "--complaint",
+        "middle-open-own",
+        "--depth",
+        "0",
+        "--out",
+        join(folder, "a.pdf"),
+      ],
+    ],
     ["a sheet that is none", ["print", VENTS, "--what", "poster", "--out", join(folder, "a.pdf")]],
-    ["a sheet that comes later", ["print", VENTS, "--what", "branches", "--out", join(folder, "a.pdf")]],
+    ["a sheet that comes later", ["print", VENTS, "--what", "handover", "--out", join(folder, "a.pdf")]],
     ["an ending that is none", ["print", VENTS, "--what", "sheet", "--out", join(folder, "a.doc")]],
     ["a folder that is not there", ["print", VENTS, "--what", "sheet", "--out", join(folder, "no", "a.pdf")]],
     ["an unknown page", ["print", VENTS, "--what", "sheet", "--page", "p99", "--out", join(folder, "a.pdf")]],
@@ -160,6 +192,7 @@ describe("commands", () => {
     ["table", "pdf"],
     ["table", "svg"],
     ["checklist", "html"],
+    ["branches", "pdf"],
   ])("print writes a %s as %s", async (what, ending) => {
     const path = join(folder, `${what}-out.${ending}`);
     const { code, complaint } = await run(
@@ -182,6 +215,31 @@ describe("commands", () => {
     expect(readFileSync(join(folder, written[0]!)).subarray(0, 4).toString()).toMatch(
       ending === "pdf" ? /%PDF/ : /<(svg|!do)/,
     );
+  });
+
+  it("order takes readings in and goes on from them", async () => {
+    const given = ["order", VENTS, "--complaint", "middle-open-own", "--json"];
+    const before = JSON.parse((await run(...given)).out);
+    const { out, code } = await run(...given, "--read", "X5-6 @ S1=on : 0.02V", "--read", "X5-6 @ S1=on : dark");
+    const after = JSON.parse(out);
+    expect(code).toBe(0);
+    expect(after.suspects.length).toBeLessThan(before.suspects.length / 2);
+    expect(after.cleared.length).toBeGreaterThan(0);
+    expect(after.expectedMinutes).toBeLessThan(before.expectedMinutes);
+  });
+
+  it("order names readings that cannot both be right", async () => {
+    const { out } = await run(
+      "order",
+      VENTS,
+      "--complaint",
+      "middle-open-own",
+      "--read",
+      "SP1.3 @ S1=on : 0.0V",
+      "--read",
+      "X5-6 @ S1=on : 12.6V",
+    );
+    expect(out).toContain("cannot both be right with one fault");
   });
 
   it.each(["--help", "live --help", "order --help", "print --help"])("%s teaches and ends well", async (words) => {

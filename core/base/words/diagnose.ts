@@ -14,6 +14,8 @@ export const DIAGNOSE_WORDS = {
   "reading-shape": "What was read cannot be understood.",
   "reading-misfit": "The drawing has no {point} to read at, or not in that setting.",
   "readings-none": "Nothing has been read yet.",
+  "branches-one": "No row parts the suspects of this complaint: there is nothing to branch on.",
+  "branches-misled": "The sheet would not lead {suspect} to its own verdict, so it is not printed; use the checklist.",
   "reading-none": "There is no reading {number}.",
   "battery-volts": "{typed} V cannot be a {nominal} V battery at rest; write what the meter shows between its posts.",
 } as const;

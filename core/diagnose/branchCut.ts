@@ -1,0 +1,121 @@
+import type { Volts } from "../base/units.ts";
+import { printedPosition } from "../circuit/positionWords.ts";
+import type { Candidate } from "./candidates.ts";
+import { outcomeWord } from "./outcomes.ts";
+import type { Living } from "./plan/problem.ts";
+import type { Shows } from "./reading.ts";
+import { type Fineness, gapAt } from "./spread.ts";
+import { isBySense, type Window } from "./step.ts";
+import { clusters } from "./weigh.ts";
+
+/** Suspects that show the same in a row, and the limits between which they do, as they are printed. */
+export interface Cut {
+  readonly living: Living;
+  readonly windows: readonly Window[];
+  readonly word: string;
+}
+
+/**
+ * Parts the living by what a row shows with each, exactly: `shows` by setting, then in the order of the living. Limits lie
+ * between the clusters of these alone; the heaviest part is not known here, so parts come in the order of the living.
+ */
+export function cutAmong(
+  living: Living,
+  candidate: Candidate,
+  shows: readonly (readonly Shows[])[],
+  good: readonly Shows[],
+): readonly Cut[] {
+  const { fineness } = candidate;
+  const classes = shows.map((each) =>
+    clusters(
+      each.map(({ volts }) => volts ?? 0),
+      fineness,
+    ),
+  );
+  const parts = new Map<string, number[]>();
+  living.forEach((_, at) => {
+    const label = shows.map((each, setting) => `${classes[setting]![at]}${each[at]!.word ?? ""}`).join("|");
+    const part = parts.get(label);
+    if (part) part.push(at);
+    else parts.set(label, [at]);
+  });
+  return [...parts.values()].map((own) => ({
+    living: Uint16Array.from(own, (at) => living[at]!),
+    windows: shows.map((each, setting) => windowOf(each, classes[setting]!, own[0]!, fineness)),
+    word: wordFor(
+      candidate,
+      shows.map((each) => each[own[0]!]!),
+      good,
+    ),
+  }));
+}
+
+/** Lines of a row that a person compares with: more are summed up in the last. */
+const MOST_LINES = 6;
+
+/** Parts heaviest first; where there are many, the light ones become one, "anything else", that every reading fits. */
+export function summedUp(living: Living, cuts: readonly Cut[], massOf: (living: Living) => number): readonly Cut[] {
+  const sorted = [...cuts].sort((one, other) => massOf(other.living) - massOf(one.living));
+  if (sorted.length <= MOST_LINES) return sorted;
+  const rest = sorted.slice(MOST_LINES - 1);
+  const others = new Set(rest.flatMap((each) => [...each.living]));
+  // In the order of the living, those of one repair stand side by side.
+  const all = living.filter((each) => others.has(each));
+  const windows = rest[0]!.windows.map(() => ({
+    low: Number.NEGATIVE_INFINITY,
+    high: Number.POSITIVE_INFINITY,
+    word: "",
+  }));
+  return [...sorted.slice(0, MOST_LINES - 1), { living: all, windows, word: ANYTHING_ELSE }];
+}
+
+/** The word of the line that fits where no other does. */
+export const ANYTHING_ELSE = "anything else";
+
+/** Limits of a cluster, half way to its neighbours, rounded to what a meter shows without leaving the gap. */
+function windowOf(shows: readonly Shows[], classes: readonly number[], one: number, fineness: Fineness): Window {
+  const number = classes[one]!;
+  let [below, low, high, above] = [
+    Number.NEGATIVE_INFINITY,
+    Number.POSITIVE_INFINITY,
+    Number.NEGATIVE_INFINITY,
+    Number.POSITIVE_INFINITY,
+  ];
+  shows.forEach(({ volts }, at) => {
+    const read = volts ?? 0;
+    if (classes[at]! < number) below = Math.max(below, read);
+    else if (classes[at]! > number) above = Math.min(above, read);
+    else [low, high] = [Math.min(low, read), Math.max(high, read)];
+  });
+  return {
+    low: Number.isFinite(below) ? between(below, low, fineness) : below,
+    high: Number.isFinite(above) ? between(high, above, fineness) : above,
+    word: shows[one]!.word ?? "",
+  };
+}
+
+/** A number between two others with as few decimals as will do: tenths of volts, or whole millivolts. */
+function between(one: Volts, other: Volts, fineness: Fineness): Volts {
+  const middle = (one + other) / 2;
+  for (const digits of fineness === "volts" ? [1, 2] : [3]) {
+    const rounded = Number(middle.toFixed(digits));
+    // A meter shows hundredths: a limit nearer than that to either would be missed by rounding.
+    if (rounded - one > 0.005 && other - rounded > 0.005) return rounded;
+  }
+  return middle;
+}
+
+function wordFor(candidate: Candidate, shows: readonly Shows[], good: readonly Shows[]): string {
+  if (isBySense(candidate.instrument)) return shows.at(-1)!.word ?? "";
+  const named = shows.map(({ volts, word }, setting) => {
+    const [read, healthy] = [volts ?? 0, good[setting]!.volts ?? 0];
+    const isSame = Math.abs(read - healthy) <= gapAt(Math.max(read, healthy), candidate.fineness);
+    const lamp = word === null || word === good[setting]!.word ? "" : `, lamp ${word}`;
+    return `${outcomeWord(read, healthy, isSame)}${lamp}`;
+  });
+  if (candidate.sweepOf === null) return named[0]!;
+  const differing = named.flatMap((word, setting) =>
+    word === "right" ? [] : [`${printedPosition(candidate.positions[setting]!)} ${word}`],
+  );
+  return differing.length === 0 ? "right" : differing.join(", ");
+}

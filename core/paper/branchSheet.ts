@@ -1,0 +1,112 @@
+import type { Volts } from "../base/units.ts";
+import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
+import type { Circuit } from "../circuit/circuit.ts";
+import type { Branches } from "../diagnose/branchTable.ts";
+import { NO_ORDER } from "../diagnose/order.ts";
+import type { ProbeOrder } from "../diagnose/step.ts";
+import { BRANCH_COLUMNS, branchRow } from "./branchRow.ts";
+import { cautionFrame } from "./cautionFrame.ts";
+import { checklistCautions } from "./cautions.ts";
+import { inCell, outline, ruled, together } from "./cell.ts";
+import { columnTitles, drawBody } from "./checklist.ts";
+import { fillSheets, type Place } from "./fill.ts";
+import { type Block, gapBlock, glued, roomIn } from "./grid.ts";
+import { leadParagraph } from "./lines.ts";
+import { orderFacts } from "./orderFacts.ts";
+import { BODY_BOTTOM, SHEET, type Sheet } from "./page.ts";
+import { continuedBar, placeBar } from "./placeBar.ts";
+import { placesOf } from "./places.ts";
+import type { RowSetting } from "./row.ts";
+import { bodyTops, sheetsOf } from "./sheets.ts";
+import { TYPE } from "./sizes.ts";
+import { thrownIn } from "./throws.ts";
+import { verdictRows } from "./verdictBoxes.ts";
+
+/** What a branch sheet is printed from. */
+export interface BranchSheetInput {
+  readonly circuit: Circuit;
+  readonly branches: Branches;
+  /** The day in words; left to be written by hand where absent. */
+  readonly date?: string;
+  readonly restVolts?: Volts;
+}
+
+/**
+ * The branch sheet: head, how to use it, cautions, rows place by place with where each reading leads, and the verdicts
+ * with what proves them. Sheets of 186 x 254 mm; the same branches give the same sheets and code.
+ */
+export function branchSheets({ circuit, branches, date, restVolts }: BranchSheetInput): readonly Sheet[] {
+  const steps = branches.rows.map(({ step }) => step);
+  const order: ProbeOrder = { ...NO_ORDER, complaint: branches.complaint, suspects: branches.suspects, steps };
+  const facts = orderFacts({
+    title: WORDS.branchSheet,
+    circuit,
+    complaint: branches.complaint,
+    steps,
+    date,
+    restVolts,
+  });
+  const cautions = checklistCautions(circuit, order);
+  const setting: RowSetting = {
+    circuit,
+    restVolts: facts.restVolts,
+    matters: thrownIn(order),
+    told: new Set(cautions),
+  };
+  const { first, later } = bodyTops(facts);
+  const titles = columnTitles(Object.values(BRANCH_COLUMNS), WORDS.branchColumns);
+  const laid = fillSheets({
+    firstTop: first,
+    laterTop: later,
+    bottom: BODY_BOTTOM,
+    first: glued(howToUse(), cautionFrame(cautions), titles),
+    later: titles,
+    places: [...rowPlaces(setting, branches, order), verdictPlace(circuit, branches)],
+    endingHeight: 0,
+    ending: () => gapBlock(0),
+  });
+  return sheetsOf(facts, laid.map(drawBody));
+}
+
+/** Rows under the bars of their places. A caution is told once: in the frame, on the bar that opens its trim, or in its row. */
+function rowPlaces(setting: RowSetting, branches: Branches, order: ProbeOrder): readonly Place[] {
+  const told = new Set(setting.told);
+  return placesOf(setting.circuit, order).map((place) => {
+    const bar = placeBar(place, told);
+    for (const { cautions = [] } of place.opens) for (const caution of cautions) told.add(caution);
+    const own = { ...setting, told: new Set(told) };
+    return {
+      bar,
+      again: continuedBar(place),
+      rows: place.steps.map(({ number }) => branchRow(own, branches.rows[number - 1]!)),
+    };
+  });
+}
+
+function verdictPlace(circuit: Circuit, { verdicts }: Branches): Place {
+  const bar = glued(gapBlock(2), wordsBlock(WORDS.verdicts, WORDS.verdictsWords), gapBlock(1));
+  return { bar, again: bar, rows: verdictRows(circuit, verdicts) };
+}
+
+function howToUse(): Block {
+  return glued(framed(wordsBlock(WORDS.howToUse, WORDS.howToUseWords)), gapBlock(1.5));
+}
+
+function wordsBlock(lead: string, words: string): Block {
+  const room = roomIn(SHEET.width);
+  const piece = leadParagraph(lead, words, TYPE.body, room);
+  const height = piece.height + 2;
+  return {
+    height,
+    draw: (top) =>
+      inCell("words", { x: 0, y: top, width: SHEET.width, height }, piece.at((SHEET.width - room) / 2, top + 1)),
+  };
+}
+
+function framed(block: Block): Block {
+  return {
+    height: block.height,
+    draw: (top) =>
+      together(block.draw(top), ruled(outline("place", { x: 0, y: top, width: SHEET.width, height: block.height }))),
+  };
+}
