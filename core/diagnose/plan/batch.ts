@@ -1,5 +1,4 @@
-import type { Minutes } from "../../base/units.ts";
-import { LEAST_BITS, type Policy, type Scored } from "./greedy.ts";
+import { cheapest, LEAST_BITS, type Policy, type Scored } from "./greedy.ts";
 import type { Tells } from "./information.ts";
 import { after, type Living, minutesFrom, type Problem, type Stand } from "./problem.ts";
 
@@ -12,74 +11,105 @@ const MOST_CLASSES = 256;
  * trim comes off once for all of them. Where a batch is worth most, its first probe is next.
  */
 export function batchGreedy(problem: Problem, tells: Tells): Policy {
+  const joined = joiner();
   return (living, stand, pool) => {
+    if (living.length === 2) return cheapest(problem, tells, living, stand, pool);
+    const telling: number[] = [];
+    const bits: number[] = [];
     const byTrim = new Map<number, number[]>();
     for (const probe of pool) {
-      const shut = problem.probes[probe]!.trim & ~stand.open;
+      const { classes, trim } = problem.probes[probe]!;
+      const told = tells(living, classes);
+      if (told < LEAST_BITS) continue;
+      const at = telling.push(probe) - 1;
+      bits.push(told);
+      const shut = trim & ~stand.open;
       const others = byTrim.get(shut);
-      if (others) others.push(probe);
-      else byTrim.set(shut, [probe]);
+      if (others) others.push(at);
+      else byTrim.set(shut, [at]);
     }
     let best: Scored | null = null;
-    for (const [shut, probes] of byTrim) {
-      const found = bestOf(problem, tells, living, stand, probes, shut === 0 ? 1 : MOST_TOGETHER);
+    for (const [shut, own] of byTrim) {
+      const most = shut === 0 ? 1 : MOST_TOGETHER;
+      const found = bestOf(problem, tells, joined, living, stand, telling, bits, own, most);
       if (found && (!best || found.score > best.score)) best = found;
     }
-    return best;
+    return best && { ...best, telling };
   };
 }
 
-interface Batch {
-  readonly classes: Uint8Array;
-  readonly bits: number;
-  readonly minutes: Minutes;
-  readonly stand: Stand;
+/** Makes the classes of two probes read together, numbered anew for the living; null where they are too many to number. */
+type Joiner = (living: Living, one: Uint8Array, other: Uint8Array, into: Uint8Array) => boolean;
+
+function joiner(): Joiner {
+  const numbers = new Int16Array(MOST_CLASSES * MOST_CLASSES).fill(-1);
+  const used: number[] = [];
+  return (living, one, other, into) => {
+    let count = 0;
+    let fits = true;
+    for (const each of living) {
+      const pair = one[each]! * MOST_CLASSES + other[each]!;
+      let number = numbers[pair]!;
+      if (number < 0) {
+        if (count === MOST_CLASSES) {
+          fits = false;
+          break;
+        }
+        number = count++;
+        numbers[pair] = number;
+        used.push(pair);
+      }
+      into[each] = number;
+    }
+    for (const pair of used) numbers[pair] = -1;
+    used.length = 0;
+    return fits;
+  };
 }
 
+/** Of the probes behind one shut trim the first of the best batch: each time the one is added with which it scores best. */
 function bestOf(
   problem: Problem,
   tells: Tells,
+  joined: Joiner,
   living: Living,
   start: Stand,
-  probes: readonly number[],
+  telling: readonly number[],
+  bits: readonly number[],
+  own: readonly number[],
   most: number,
 ): Scored | null {
   let best: Scored | null = null;
-  let first: { readonly probe: number; readonly bits: number; readonly minutes: Minutes } | null = null;
-  let batch: Batch = { classes: new Uint8Array(problem.weights.length), bits: 0, minutes: 0, stand: start };
+  let first = -1;
+  let [together, minutes, stand] = [0, 0, start];
+  let batch = new Uint8Array(problem.weights.length);
+  let tried = new Uint8Array(problem.weights.length);
   for (let size = 1; size <= most; size++) {
-    let grown: (Batch & { readonly probe: number }) | null = null;
-    for (const probe of probes) {
-      const choice = problem.probes[probe]!;
-      const classes = size === 1 ? choice.classes : joined(living, batch.classes, choice.classes);
-      if (!classes) continue;
-      const bits = tells(living, classes);
-      const minutes = batch.minutes + minutesFrom(problem, choice, batch.stand);
-      if (bits > batch.bits + LEAST_BITS && (!grown || bits / minutes > grown.bits / grown.minutes))
-        grown = { probe, classes, bits, minutes, stand: after(batch.stand, choice) };
+    let [next, nextBits, nextMinutes] = [-1, 0, 0];
+    for (const at of own) {
+      const choice = problem.probes[telling[at]!]!;
+      const spent = minutes + minutesFrom(problem, choice, stand);
+      // As a rule a batch tells no more than its probes do one by one: what cannot win even so is not joined.
+      if (next >= 0 && (together + bits[at]!) / spent <= nextBits / nextMinutes) continue;
+      if (size > 1 && !joined(living, batch, choice.classes, tried)) continue;
+      const told = size === 1 ? bits[at]! : tells(living, tried);
+      if (told > together + LEAST_BITS && (next < 0 || told / spent > nextBits / nextMinutes))
+        [next, nextBits, nextMinutes] = [at, told, spent];
     }
-    if (!grown) break;
-    first ??= grown;
-    const score = grown.bits / grown.minutes;
-    if (!best || score > best.score) best = { probe: first.probe, bits: first.bits, minutes: first.minutes, score };
-    batch = grown;
+    if (next < 0) break;
+    if (first < 0) first = next;
+    const choice = problem.probes[telling[next]!]!;
+    const score = nextBits / nextMinutes;
+    if (!best || score > best.score) {
+      const probe = telling[first]!;
+      best = { probe, bits: bits[first]!, minutes: minutesFrom(problem, problem.probes[probe]!, start), score };
+    }
+    if (size === 1) batch.set(choice.classes);
+    else {
+      joined(living, batch, choice.classes, tried);
+      [batch, tried] = [tried, batch];
+    }
+    [together, minutes, stand] = [nextBits, nextMinutes, after(stand, choice)];
   }
   return best;
-}
-
-/** Classes of two probes read together, numbered anew for the living; null where they are too many to number. */
-function joined(living: Living, one: Uint8Array, other: Uint8Array): Uint8Array | null {
-  const numbers = new Map<number, number>();
-  const classes = new Uint8Array(one.length);
-  for (const each of living) {
-    const pair = one[each]! * MOST_CLASSES + other[each]!;
-    let number = numbers.get(pair);
-    if (number === undefined) {
-      number = numbers.size;
-      if (number === MOST_CLASSES) return null;
-      numbers.set(pair, number);
-    }
-    classes[each] = number;
-  }
-  return classes;
 }

@@ -42,7 +42,8 @@ interface Atom {
 function alike(problem: Problem, living: Living, pool: readonly number[]): readonly Atom[] {
   let sets: readonly Living[] = [living];
   for (const probe of pool) {
-    if (sets.length === living.length) break;
+    // More than can be worked out: who is alike need not be known.
+    if (sets.length === living.length || sets.length > MOST_EXACT) break;
     const { classes } = problem.probes[probe]!;
     sets = sets.flatMap((set) => (set.length === 1 ? [set] : parted(set, classes)));
   }

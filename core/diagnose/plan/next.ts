@@ -8,6 +8,7 @@ import {
   isOneRepair,
   type Living,
   massOf,
+  type ProbeChoice,
   type Problem,
   parted,
   START,
@@ -77,38 +78,54 @@ export function distinct(
   { probes }: Problem,
   some: readonly number[] = probes.map((_, number) => number),
 ): readonly number[] {
-  const kept = new Map<string, number[]>();
+  const kept = new Map<number, { readonly number: number; readonly parts: Uint8Array }[]>();
   const numbers: number[] = [];
   for (const number of some) {
     const probe = probes[number]!;
-    const key = renumbered(probe.classes);
-    if (key === "") continue;
+    const parts = renumbered(probe.classes);
+    if (!parts) continue;
+    const key = hashOf(parts);
     const same = kept.get(key) ?? [];
     kept.set(key, same);
-    const isNeedless = same.some((other) => {
-      const known = probes[other]!;
-      return (
-        known.minutes <= probe.minutes &&
-        (known.trim & ~probe.trim) === 0 &&
-        known.place === probe.place &&
-        known.mode === probe.mode
-      );
-    });
+    const isNeedless = same.some((other) => isNeverDearer(probes[other.number]!, probe) && isSame(other.parts, parts));
     if (isNeedless) continue;
-    same.push(number);
+    same.push({ number, parts });
     numbers.push(number);
   }
   return numbers;
 }
 
-/** Classes spelt in the order they first come up, so that the same parting has the same spelling; "" where nothing is parted. */
-function renumbered(classes: Uint8Array): string {
-  const numbers = new Map<number, number>();
-  let spelt = "";
-  for (const each of classes) {
-    const number = numbers.get(each) ?? numbers.size;
-    numbers.set(each, number);
-    spelt += String.fromCharCode(number);
+/** Whether one probe costs no more than another wherever things stand. */
+function isNeverDearer(one: ProbeChoice, other: ProbeChoice): boolean {
+  return (
+    one.minutes <= other.minutes &&
+    (one.trim & ~other.trim) === 0 &&
+    one.place === other.place &&
+    one.mode === other.mode
+  );
+}
+
+/** Classes numbered in the order they first come up, so that the same parting is the same numbers; null where nothing is parted. */
+function renumbered(classes: Uint8Array): Uint8Array | null {
+  const numbers = new Int16Array(256).fill(-1);
+  const parts = new Uint8Array(classes.length);
+  let count = 0;
+  for (let at = 0; at < classes.length; at++) {
+    const each = classes[at]!;
+    if (numbers[each]! < 0) numbers[each] = count++;
+    parts[at] = numbers[each]!;
   }
-  return numbers.size < 2 ? "" : spelt;
+  return count < 2 ? null : parts;
+}
+
+/** A number that is the same for the same parting (Fowler, Noll and Vo, FNV-1a, 32 bits). */
+function hashOf(parts: Uint8Array): number {
+  let hash = 0x811c9dc5;
+  for (let at = 0; at < parts.length; at++) hash = Math.imul(hash ^ parts[at]!, 0x01000193);
+  return hash;
+}
+
+function isSame(one: Uint8Array, other: Uint8Array): boolean {
+  for (let at = 0; at < one.length; at++) if (one[at] !== other[at]) return false;
+  return true;
 }

@@ -4,7 +4,7 @@ import type { Tells } from "./information.ts";
 import { type Living, massOf, type Problem, type Stand } from "./problem.ts";
 
 /** First probes that are followed to the end, and probes that those walks may choose from. */
-const MOST_FIRST = 12;
+const MOST_FIRST = 10;
 const MOST_POOL = 256;
 
 /** A probe with the minutes that are expected from it to the end. */
@@ -34,8 +34,14 @@ export function rollout(
   const mass = massOf(problem, living);
   let best: Choice | null = null;
   for (const first of firstOf(ranked, bases, living, stand, near)) {
-    const after = Math.min(...bases.map((base) => costAfter(problem, base, living, stand, near, first.probe, mass)));
-    const expected = first.minutes + after / mass;
+    let expected = Number.POSITIVE_INFINITY;
+    for (const base of bases) {
+      // A walk that costs more than the best so far need not be walked to its end.
+      const limit = (Math.min(expected, best?.expected ?? expected) - first.minutes) * mass;
+      if (limit <= 0) break;
+      const cost = costAfter(problem, base, living, stand, near, first.probe, { whole: mass, limit });
+      expected = Math.min(expected, first.minutes + cost / mass);
+    }
     if (!best || expected < best.expected) best = { ...first, expected };
   }
   return best;
