@@ -36,6 +36,8 @@ function shown(circuit: Circuit, ask: SheetAsk): string {
       const connector = connectorOf(circuit, ask.connector);
       return WORDS.printedTable(connector.ok ? connector.value : "");
     }
+    case "budget":
+      return WORDS.printedBudget(ask.load ?? loadComplainedOf(circuit, ask.complaint));
     case "straight":
       return WORDS.printedBranch(ask.load ?? loadComplainedOf(circuit, ask.complaint));
   }

@@ -1,11 +1,16 @@
+import type { PartId } from "../../core/base/ids.ts";
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
-import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { branchesFor } from "../../core/diagnose/branches.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
 import type { Drawing } from "../../core/drawing/mark.ts";
+import { branchOf } from "../../core/live/branch.ts";
+import { budgetOf } from "../../core/live/budget.ts";
 import { parseCondition } from "../../core/live/condition.ts";
+import type { Fault } from "../../core/live/fault.ts";
 import { branchSheets } from "../../core/paper/branchSheet.ts";
+import { budgetSheets } from "../../core/paper/budget.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
 import { circuitSheets } from "../../core/paper/circuitSheets.ts";
 import type { Paper } from "../../core/paper/placing.ts";
@@ -27,6 +32,8 @@ export function sheetsFor(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcom
       return table(circuit, ask);
     case "straight":
       return straight(circuit, ask);
+    case "budget":
+      return budget(circuit, ask);
   }
 }
 
@@ -75,8 +82,15 @@ function table(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
   );
 }
 
-/** The branch of the load that is named, or of the complaint's, in the condition given or else the complaint's own. */
-function straight(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
+/** What a sheet of one load is asked for: its load, the condition it is shown in, and faults. */
+interface OfLoad {
+  readonly load: PartId;
+  readonly condition: Condition;
+  readonly faults: readonly Fault[];
+}
+
+/** The load that is named, or the complaint's, in the condition given or else the complaint's own. */
+function ofLoad(circuit: Circuit, ask: SheetAsk): Outcome<OfLoad> {
   const seen = ask.load === undefined || ask.complaint !== undefined ? seenOf(circuit, ask.complaint) : null;
   if (seen && !seen.ok) return seen;
   const check = seen?.value.complaint.check;
@@ -84,11 +98,22 @@ function straight(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> 
   if (!condition.ok) return condition;
   const faults = faultsOf(circuit, ask.faults);
   if (!faults.ok) return faults;
-  return straightSheets({
-    circuit,
+  return ok({
     load: ask.load ?? check!.load,
     condition: ask.condition === "" && check ? check.condition : condition.value,
     faults: faults.value,
-    look: ask.look,
   });
+}
+
+function straight(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
+  const asked = ofLoad(circuit, ask);
+  return asked.ok ? straightSheets({ circuit, ...asked.value, look: ask.look }) : asked;
+}
+
+function budget(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
+  const asked = ofLoad(circuit, ask);
+  if (!asked.ok) return asked;
+  const branch = branchOf(circuit, asked.value);
+  if (!branch.ok) return branch;
+  return ok(budgetSheets({ circuit, budget: budgetOf(circuit, branch.value), faults: asked.value.faults }));
 }

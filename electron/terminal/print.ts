@@ -25,8 +25,8 @@ interface PrintTyped extends Typed {
   readonly ink: string;
 }
 
-const LATER = ["budget", "handover"];
-const SHEETS = ["sheet", "checklist", "branches", "table", "straight"] as const;
+const LATER = ["handover"];
+const SHEETS = ["sheet", "checklist", "branches", "table", "straight", "budget"] as const;
 
 /** `print FILE --what ... --out FILE`: writes one PDF or HTML, or an SVG for each sheet, and says where. */
 export async function print(console: Console, file: string, typed: PrintTyped): Promise<number> {

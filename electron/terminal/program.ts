@@ -91,7 +91,10 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .command("print")
     .description("a sheet as PDF, SVG or HTML")
     .argument("<file>", "circuit file")
-    .requiredOption("--what <sheet>", "sheet, checklist, branches, table or straight: one load's branch")
+    .requiredOption(
+      "--what <sheet>",
+      "sheet, checklist, branches, table, straight (one load's branch) or budget (its volts lost)",
+    )
     .requiredOption("--out <file>", "file ending in .pdf, .svg or .html")
     .option("--page <id>", "page of the circuit, for a sheet; without it, every page")
     .option("--load <part>", "load whose branch is followed; without it, the complaint's")

@@ -34,6 +34,7 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
           ["branches", "Branch sheet"],
           ["straight", "Straight branch"],
           ["table", "Position table"],
+          ["budget", "Drop budget"],
         ]}
         onChoose={(next) => dispatch({ do: "print-what", sheets: { what: next } })}
       />
@@ -56,7 +57,7 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
           {complaint ? complaint.label : "Choose under Probe order what does not work; the sheet follows from it."}
         </p>
       )}
-      {what === "straight" && bench && (
+      {(what === "straight" || what === "budget") && bench && (
         <>
           <SelectChoice
             title="Load"

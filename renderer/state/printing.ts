@@ -57,7 +57,7 @@ export function pdfArgument(bench: Bench, printing: PrintWhat, settings: Setting
         ...readIn(bench),
       }),
     ...(what === "table" && { connector }),
-    ...(what === "straight" && { load: straightLoad(bench, printing) }),
+    ...((what === "straight" || what === "budget") && { load: straightLoad(bench, printing) }),
     look: settings.look,
     paper: settings.paper,
     ink: settings.ink,

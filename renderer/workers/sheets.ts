@@ -8,8 +8,11 @@ import type { Observation } from "../../core/diagnose/suspects.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
 import type { Drawing } from "../../core/drawing/mark.ts";
 import { svgOf } from "../../core/drawing/svg.ts";
+import { branchOf } from "../../core/live/branch.ts";
+import { budgetOf } from "../../core/live/budget.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import { branchSheets } from "../../core/paper/branchSheet.ts";
+import { budgetSheets } from "../../core/paper/budget.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
 import { circuitSheets } from "../../core/paper/circuitSheets.ts";
 import { type Paper, type Placing, type PrintPalette, placingOn } from "../../core/paper/placing.ts";
@@ -19,7 +22,7 @@ import type { Look } from "../../core/parts/kind.ts";
 
 /** What is to be printed: the bench's own values, where the host's call has their spellings. */
 export interface SheetsWanted {
-  readonly what: "sheet" | "checklist" | "branches" | "table" | "straight";
+  readonly what: "sheet" | "checklist" | "branches" | "table" | "straight" | "budget";
   /** Page of a sheet; all pages where null. */
   readonly page: string | null;
   readonly condition: Condition;
@@ -58,6 +61,10 @@ function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] 
   if (what === "sheet") return sheetsIn(circuitSheets({ circuit, ...wanted }));
   if (what === "table")
     return connector === "" ? [] : tableSheets({ circuit, table: positionTable(circuit, connector, faults), faults });
+  if (what === "budget") {
+    const branch = branchOf(circuit, wanted);
+    return branch.ok ? budgetSheets({ circuit, budget: budgetOf(circuit, branch.value), faults }) : [];
+  }
   if (what === "straight") {
     const { load, condition, look } = wanted;
     return sheetsIn(straightSheets({ circuit, load, condition, faults, look }));

@@ -6,7 +6,7 @@ const typed = z.string().max(LIMITS.textLength);
 
 /** What a printed sheet shows, in the spellings of the command line. */
 export const sheetAsk = z.strictObject({
-  what: z.enum(["sheet", "checklist", "branches", "table", "straight"]),
+  what: z.enum(["sheet", "checklist", "branches", "table", "straight", "budget"]),
   /** Page of the circuit, for a sheet; every page where absent. */
   page: shortWords.exactOptional(),
   /** `S1=on,S5=open`; rest where empty. */
@@ -25,7 +25,7 @@ export const sheetAsk = z.strictObject({
   depth: z.int().min(1).max(LIMITS.branchDepth).exactOptional(),
   /** Connector of a table; the circuit's first where absent. */
   connector: shortWords.exactOptional(),
-  /** Load of a straight branch. */
+  /** Load of a straight branch or a drop budget. */
   load: shortWords.exactOptional(),
   look: z.enum(["iec", "na"]).default("iec"),
 });

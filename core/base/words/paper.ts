@@ -4,6 +4,18 @@ export const PAPER_WORDS = {
   program: "Wirefathom",
   checklist: "Probe-order checklist",
   branchSheet: "Branch sheet",
+  budget: "Drop budget",
+  budgetColumns: ["Row", "Leads", "What lies between", "Allowed", "Good circuit", "Measured"],
+  budgetComplaint: (load: string, amps: string) => `Volts lost along the branch of ${load}, while it draws ${amps}`,
+  budgetHint: "Read while the load runs: without current nothing is lost.",
+  budgetHow: "How to use.",
+  budgetHowWords:
+    "Load on, set as below. Red on the first place, black on the second: the meter shows what the piece between them loses. More than allowed: clean, mend or renew that piece. Measure the whole side first; within its limit, none of its pieces need be read.",
+  budgetSides: { feed: "Feed side", return: "Return side" },
+  budgetSide: (from: string, to: string, good: string, allowed: string) =>
+    `${from} to ${to}: a good circuit loses ${good} V; ${allowed} V allowed`,
+  budgetFault: (now: string) => `with the fault ${now} V`,
+  inside: "body",
   branchColumns: [
     "Row",
     "Probe (face seen from the wire side)",
@@ -144,6 +156,7 @@ export const PAPER_WORDS = {
   printedBranches: "branch sheet",
   printedTable: (connector: string) => `position table ${connector}`,
   printedBranch: (load: string) => `straight branch of ${load}`,
+  printedBudget: (load: string) => `drop budget of ${load}`,
   faults: (count: number) => `${count} faults`,
   printedWith: (faults: string) => `with ${faults}`,
 
