@@ -11,7 +11,7 @@ import type { Suspect } from "../../core/diagnose/step.ts";
 import { type Observation, suspectsFor } from "../../core/diagnose/suspects.ts";
 import { triesFor } from "../../core/diagnose/tries.ts";
 import { SAMPLE_NAMES as SAMPLES, sample } from "../samples/onTheBench.ts";
-import { careless, search } from "./simulate.ts";
+import { careless, type Ended, search } from "./simulate.ts";
 
 function complaintOf(circuit: Circuit): Observation {
   const check = circuit.checks[0]!;
@@ -31,17 +31,43 @@ function searches(name: string, every: number, wrong: number, seed: number) {
     }));
 }
 
+/** How often the leading repair was right, by how likely it was called, and the log loss of the true one, in bits. */
+function showCalibration(course: Ended["course"]): void {
+  const edges = [0, 0.2, 0.4, 0.6, 0.8, 0.95, 1.01];
+  const rows = edges.slice(0, -1).map((from, index) => {
+    const own = course.filter(({ leads }) => leads >= from && leads < edges[index + 1]!);
+    const share = (pick: (each: Ended["course"][number]) => number): string =>
+      own.length === 0 ? "-" : (own.reduce((sum, each) => sum + pick(each), 0) / own.length).toFixed(2);
+    return {
+      from,
+      times: own.length,
+      "called, mean": share(({ leads }) => leads),
+      right: share(({ isRight }) => (isRight ? 1 : 0)),
+    };
+  });
+  const loss = course.reduce((sum, { truth }) => sum - Math.log2(Math.max(truth, 1e-6)), 0) / course.length;
+  console.table(rows);
+  console.log(`log loss ${loss.toFixed(2)} bits a row`);
+}
+
 describe("a planted fault", () => {
   it.each(SAMPLES)("is found on %s where every reading is right", (name) => {
     const lost = searches(name, 15, 0, 1).filter(({ ended }) => !ended.isFound);
     expect(lost.map(({ possible }) => possible.id)).toEqual([]);
   });
 
-  it("is found in 95 of 100 searches in which one row of twenty is misread (seed 7)", () => {
-    const all = SAMPLES.flatMap((name) => searches(name, 13, 0.05, 7));
-    const found = all.filter(({ ended }) => ended.isFound).length;
-    console.log(`found ${found} of ${all.length} with 5 % of rows misread`);
-    expect(found / all.length).toBeGreaterThanOrEqual(0.95);
+  const sought: ReturnType<typeof searches>[number][] = [];
+  it.each(SAMPLES)("is sought on %s by somebody who misreads one row of twenty (seed 7)", (name) => {
+    const own = searches(name, 13, 0.05, 7);
+    sought.push(...own);
+    expect(own.length).toBeGreaterThan(0);
+  });
+
+  it("is found in 95 of 100 of these searches", () => {
+    const found = sought.filter(({ ended }) => ended.isFound).length;
+    console.log(`found ${found} of ${sought.length} with 5 % of rows misread`);
+    showCalibration(sought.flatMap(({ ended }) => ended.course));
+    expect(found / sought.length).toBeGreaterThanOrEqual(0.95);
   });
 
   it.each(["1-roof-vents", "5-blower", "8-wiper", "9-liftgate"])(

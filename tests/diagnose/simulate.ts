@@ -18,6 +18,8 @@ export interface Ended {
   readonly minutes: number;
   /** The true repair leads, or is among those that nothing tells apart. */
   readonly isFound: boolean;
+  /** Before every row: the share of the leading repair and whether it is the true one, and the share of the true one. */
+  readonly course: readonly { readonly leads: number; readonly isRight: boolean; readonly truth: number }[];
 }
 
 /** The probes of a row: one for every setting. */
@@ -37,12 +39,19 @@ export function search(
   known: Known = {},
 ): Ended {
   const readings: Reading[] = [];
+  const course: Ended["course"][number][] = [];
   let minutes = 0;
   for (let rows = 0; ; rows++) {
     const order = probeOrder(circuit, complaint, { ...known, readings });
     const row = order.steps[0];
+    const repairs = repairsOf(order.suspects);
+    course.push({
+      leads: repairs[0]?.share ?? 0,
+      isRight: repairs[0]?.repair === truth.repair,
+      truth: repairs.find(({ repair }) => repair === truth.repair)?.share ?? 0,
+    });
     if (order.progress === "certain" || order.progress === "tied" || !row || rows === MOST_ROWS)
-      return { order, rows, minutes, isFound: isFound(order, truth) };
+      return { order, rows, minutes, isFound: isFound(order, truth), course };
     minutes += row.minutes;
     for (const probe of probesOf(row)) {
       const { shows } = readWith(circuit, truth.faults, complaint.check.condition, probe);
