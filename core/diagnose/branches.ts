@@ -13,6 +13,7 @@ import { after, allLiving, isOneRepair, type Living, massOf, minutesFrom, type S
 import type { Probe } from "./reading.ts";
 import { repairsOf } from "./repairs.ts";
 import { type Rows, rowsFor } from "./rows.ts";
+import { mayBeProbed } from "./scope.ts";
 import type { Suspect } from "./step.ts";
 import { stepsOf } from "./stepsOf.ts";
 import type { Observation } from "./suspects.ts";
@@ -41,10 +42,12 @@ interface Node {
 /**
  * The branch sheet for a complaint. Each row is what the planner would take for the suspects that reach it, its limits
  * lie between what these suspects show, solved with the instrument in the circuit; and every suspect is walked through
- * the printed limits before the table is given out. Refuses `no-suspects`, `branches-one`, and `branches-misled` where a
+ * the printed limits before the table is given out. Refuses `over-60-volts`, `no-suspects`, `branches-one`, and `branches-misled` where a
  * suspect would not end at its own verdict.
  */
 export function branchesFor(circuit: Circuit, complaint: Observation, known: BranchesKnown = {}): Outcome<Branches> {
+  const open = mayBeProbed(circuit);
+  if (!open.ok) return open;
   const { suspects } = suspicion(circuit, complaint, known);
   if (suspects.length === 0) return refuse("no-suspects");
   const tries = triesFor(circuit, complaint.check);

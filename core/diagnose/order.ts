@@ -11,6 +11,7 @@ import { probeText, type Reading } from "./reading.ts";
 import { readingFits } from "./readingFits.ts";
 import { repairsOf } from "./repairs.ts";
 import { type Rows, rowsFor } from "./rows.ts";
+import { mayBeProbed } from "./scope.ts";
 import type { Clash, Cleared, ProbeOrder, Progress, Suspect } from "./step.ts";
 import { stepsOf } from "./stepsOf.ts";
 import { type Observation, type Suspected, suspectsFor } from "./suspects.ts";
@@ -46,7 +47,7 @@ const CONTRADICTS = 0.05;
 const MOST_PLANNED = 400;
 const MOST_ROWS = 24;
 
-/** The answer where nothing is complained of. */
+/** The answer where nothing is complained of, or nothing may be probed. */
 export const NO_ORDER: ProbeOrder = {
   complaint: "",
   suspects: [],
@@ -60,8 +61,12 @@ export const NO_ORDER: ProbeOrder = {
   minutes: 0,
 };
 
-/** The probe order for a complaint, with all that was seen and read; the first row is the one to take next. */
+/**
+ * The probe order for a complaint, with all that was seen and read; the first row is the one to take next. It is
+ * `NO_ORDER` where `mayBeProbed` refuses the circuit.
+ */
 export function probeOrder(circuit: Circuit, complaint: Observation, known: Known = {}): ProbeOrder {
+  if (!mayBeProbed(circuit).ok) return NO_ORDER;
   const { condition } = complaint.check;
   const { suspects, cleared, evidence, readings } = suspicion(circuit, complaint, known);
   const planned = suspects.slice(0, MOST_PLANNED);

@@ -3,6 +3,7 @@ import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { branchesFor } from "../../core/diagnose/branches.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
+import { mayBeProbed } from "../../core/diagnose/scope.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
 import type { Drawing } from "../../core/drawing/mark.ts";
 import { branchOf } from "../../core/live/branch.ts";
@@ -19,7 +20,10 @@ import { tableSheets } from "../../core/paper/table.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
 import { connectorOf, faultsOf, knownOf, seenOf } from "../asked.ts";
 
-/** The sheets of a circuit that are asked for, on this paper. Refuses what the circuit does not have, and `no-suspects`. */
+/**
+ * The sheets of a circuit that are asked for, on this paper. Refuses what the circuit does not have, `no-suspects`, and
+ * with `over-60-volts` the sheets that would lead a probe.
+ */
 export function sheetsFor(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly Drawing[]> {
   switch (ask.what) {
     case "sheet":
@@ -50,6 +54,8 @@ function sheet(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly 
 }
 
 function checklist(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
+  const probed = mayBeProbed(circuit);
+  if (!probed.ok) return probed;
   const seen = seenOf(circuit, ask.complaint, ask.observed);
   if (!seen.ok) return seen;
   const known = knownOf(circuit, ask.read, ask.battery);
@@ -73,6 +79,8 @@ function branches(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> 
 }
 
 function table(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
+  const probed = mayBeProbed(circuit);
+  if (!probed.ok) return probed;
   const connector = connectorOf(circuit, ask.connector);
   if (!connector.ok) return connector;
   const faults = faultsOf(circuit, ask.faults);
@@ -111,6 +119,8 @@ function straight(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> 
 }
 
 function budget(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
+  const probed = mayBeProbed(circuit);
+  if (!probed.ok) return probed;
   const asked = ofLoad(circuit, ask);
   if (!asked.ok) return asked;
   const branch = branchOf(circuit, asked.value);

@@ -4,6 +4,7 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
 import { percent, progressWords } from "../../core/diagnose/progressWords.ts";
 import { readingText } from "../../core/diagnose/readingText.ts";
+import { mayBeProbed } from "../../core/diagnose/scope.ts";
 import type { ProbeOrder, Setting, Step } from "../../core/diagnose/step.ts";
 import { conditionText } from "../../core/live/condition.ts";
 import { knownOf } from "../asked.ts";
@@ -18,7 +19,7 @@ export async function order(
   file: string,
   typed: Typed & { minutes?: string; read?: readonly string[]; battery?: string },
 ): Promise<number> {
-  const circuit = need(await readCircuitFile(file));
+  const circuit = need(mayBeProbed(need(await readCircuitFile(file))));
   const { complaint, others } = complaintOf(circuit, typed);
   const minutes = minutesOf(typed.minutes);
   const { readings, batteryVolts } = need(knownOf(circuit, typed.read, typed.battery));

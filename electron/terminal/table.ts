@@ -1,4 +1,5 @@
 import type { PositionCell, PositionTable } from "../../core/diagnose/positionTable.ts";
+import { mayBeProbed } from "../../core/diagnose/scope.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
 import { readCircuitFile } from "../files.ts";
 import { type Console, EXIT, need } from "./console.ts";
@@ -7,7 +8,7 @@ import { aligned, GLYPHS, voltsText } from "./rows.ts";
 
 /** `table FILE`: every pin of a connector in every distinct position, plug on and plug off. */
 export async function table(console: Console, file: string, typed: Typed): Promise<number> {
-  const circuit = need(await readCircuitFile(file));
+  const circuit = need(mayBeProbed(need(await readCircuitFile(file))));
   const result = positionTable(circuit, connectorOf(circuit, typed), faultsOf(circuit, typed));
   if (typed.json) console.write(`${JSON.stringify(result, null, 2)}\n`);
   else {

@@ -4,9 +4,10 @@ import { percent } from "../../core/diagnose/progressWords.ts";
 import type { ProbeOrder, Suspect } from "../../core/diagnose/step.ts";
 import { ComplaintChooser } from "../panels/ComplaintChooser.tsx";
 import { Empty } from "../panels/Empty.tsx";
+import { NotProbed } from "../panels/NotProbed.tsx";
 import { Working } from "../panels/Working.tsx";
 import { useApp } from "../state/AppContext.tsx";
-import { circuitNow, complaintNow, orderNow } from "../state/views.ts";
+import { circuitNow, complaintNow, notProbedNow, orderNow } from "../state/views.ts";
 import { ClearedSuspects } from "./ClearedSuspects.tsx";
 import { ProgressLines } from "./ProgressLines.tsx";
 import { SuspectRow } from "./SuspectRow.tsx";
@@ -21,7 +22,9 @@ export function SuspectsView() {
   const complaint = useApp(complaintNow);
   const { answer, isOld } = useApp(orderNow);
   const earlier = useApp(({ open }) => open?.earlier ?? null);
+  const notProbed = useApp(notProbedNow);
   if (!circuit) return null;
+  if (notProbed !== null) return <NotProbed why={notProbed} />;
   if (circuit.checks.length === 0)
     return (
       <Empty title="Nothing to suspect yet">

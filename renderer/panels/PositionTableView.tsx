@@ -1,9 +1,10 @@
 import { useState } from "react";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { connectorsOf } from "../state/places.ts";
-import { circuitNow, hasFaults, showsFaults, tablesNow } from "../state/views.ts";
+import { circuitNow, hasFaults, notProbedNow, showsFaults, tablesNow } from "../state/views.ts";
 import { ConnectorFace } from "./ConnectorFace.tsx";
 import { Empty } from "./Empty.tsx";
+import { NotProbed } from "./NotProbed.tsx";
 import { PositionRows } from "./PositionRows.tsx";
 import { Working } from "./Working.tsx";
 
@@ -15,7 +16,9 @@ export function PositionTableView() {
   const { answer, isOld, trouble } = useApp(tablesNow);
   const faulty = useApp((state) => hasFaults(state) && showsFaults(state));
   const [plugged, setPlugged] = useState(true);
+  const notProbed = useApp(notProbedNow);
   if (!circuit) return null;
+  if (notProbed !== null) return <NotProbed why={notProbed} />;
   const connectors = connectorsOf(circuit);
   if (connectors.length === 0)
     return (

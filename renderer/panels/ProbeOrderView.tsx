@@ -1,7 +1,8 @@
 import { useApp, useAppStore } from "../state/AppContext.tsx";
-import { circuitNow, complaintNow, orderNow } from "../state/views.ts";
+import { circuitNow, complaintNow, notProbedNow, orderNow } from "../state/views.ts";
 import { ComplaintChooser } from "./ComplaintChooser.tsx";
 import { Empty } from "./Empty.tsx";
+import { NotProbed } from "./NotProbed.tsx";
 import { OrderHead } from "./OrderHead.tsx";
 import { StepList } from "./StepList.tsx";
 import { Working } from "./Working.tsx";
@@ -12,7 +13,9 @@ export function ProbeOrderView() {
   const circuit = useApp(circuitNow);
   const complaint = useApp(complaintNow);
   const { answer, isOld, trouble } = useApp(orderNow);
+  const notProbed = useApp(notProbedNow);
   if (!circuit) return null;
+  if (notProbed !== null) return <NotProbed why={notProbed} />;
   if (circuit.checks.length === 0)
     return (
       <div>

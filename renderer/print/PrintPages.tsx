@@ -1,8 +1,10 @@
 import type { CSSProperties } from "react";
 import { Empty } from "../panels/Empty.tsx";
+import { NotProbed } from "../panels/NotProbed.tsx";
 import { Working } from "../panels/Working.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { notAsked } from "../state/openBench.ts";
+import { notProbedNow } from "../state/views.ts";
 import type { PrintedPage } from "../workers/sheets.ts";
 
 const NOT_ASKED = notAsked<readonly PrintedPage[]>();
@@ -10,13 +12,15 @@ const NOT_ASKED = notAsked<readonly PrintedPage[]>();
 /** The pages as they come out of the printer. A browser prints these very pages. */
 export function PrintPages() {
   const { answer, isOld, trouble } = useApp(({ open }) => open?.pages ?? NOT_ASKED);
+  const notProbed = useApp(notProbedNow);
   const paper = useApp((state) => state.settings.paper);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: the pages are scrolled with the arrow keys
     <section className="print-pages" aria-label="Pages" tabIndex={0}>
       {trouble !== null && <p className="error">The pages could not be drawn: {trouble}</p>}
       {isOld && <Working words="Drawing the pages" />}
-      {answer?.length === 0 && !isOld && (
+      {answer?.length === 0 && !isOld && notProbed !== null && <NotProbed why={notProbed} />}
+      {answer?.length === 0 && !isOld && notProbed === null && (
         <Empty title="Nothing to print here yet">
           A checklist needs a check that fails; choose it under Probe order. A branch needs a load with a check in which
           it works, a table a connector.

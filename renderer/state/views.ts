@@ -1,13 +1,16 @@
 import { remember } from "../../core/base/memo.ts";
 import type { Volts } from "../../core/base/units.ts";
+import { sentence } from "../../core/base/words.ts";
 import type { Circuit, Condition, FunctionCheck, Page } from "../../core/circuit/circuit.ts";
 import { type CircuitControl, controlsOf, partAt } from "../../core/circuit/points.ts";
 import type { Problem } from "../../core/circuit/problem.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
+import { mayBeProbed } from "../../core/diagnose/scope.ts";
 import { positionNow as positionOf } from "../../core/edit/commands/throwControl.ts";
 import { namesOf } from "../../core/edit/history.ts";
 import { liveNow } from "../../core/edit/liveNow.ts";
 import { looseEnds } from "../../core/edit/views.ts";
+import { wiringOf } from "../../core/edit/wiring.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import type { Observed, Verdict } from "../../core/live/judge.ts";
 import type { Live } from "../../core/live/live.ts";
@@ -28,6 +31,13 @@ const UNSEEN: Readonly<Record<string, Observed>> = {};
 /** The circuit on the bench. */
 export function circuitNow(state: AppState): Circuit | null {
   return benchOf(state)?.circuit ?? null;
+}
+
+/** Why no probe is led into the circuit, in a sentence; null where one may be. */
+export function notProbedNow(state: AppState): string | null {
+  const circuit = circuitNow(state);
+  const probed = circuit && mayBeProbed(wiringOf(circuit));
+  return probed && !probed.ok ? sentence(probed.refusal) : null;
 }
 
 /** The condition on the bench. */

@@ -4,6 +4,7 @@ import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { branchesFor } from "../../core/diagnose/branches.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
+import { mayBeProbed } from "../../core/diagnose/scope.ts";
 import type { Observation } from "../../core/diagnose/suspects.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
 import type { Drawing } from "../../core/drawing/mark.ts";
@@ -60,10 +61,13 @@ function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] 
   const { what, complaint, others, readings, batteryVolts, connector, faults } = wanted;
   if (what === "sheet") return sheetsIn(circuitSheets({ circuit, ...wanted }));
   if (what === "table")
-    return connector === "" ? [] : tableSheets({ circuit, table: positionTable(circuit, connector, faults), faults });
+    return connector === "" || !mayBeProbed(circuit).ok
+      ? []
+      : tableSheets({ circuit, table: positionTable(circuit, connector, faults), faults });
   if (what === "budget") {
     const branch = branchOf(circuit, wanted);
-    return branch.ok ? budgetSheets({ circuit, budget: budgetOf(circuit, branch.value), faults }) : [];
+    const isOpen = branch.ok && mayBeProbed(circuit).ok;
+    return isOpen ? budgetSheets({ circuit, budget: budgetOf(circuit, branch.value), faults }) : [];
   }
   if (what === "straight") {
     const { load, condition, look } = wanted;

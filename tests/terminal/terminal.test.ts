@@ -23,6 +23,7 @@ describe("wrong entries", () => {
   const vents = JSON.parse(readFileSync(VENTS, "utf8"));
   const huge = file("huge.circuit.json", "");
   truncateSync(huge, 200_000_000);
+  const high = file("high.json", JSON.stringify({ ...vents, nominalVolts: 400 }));
   const cases: readonly (readonly [string, readonly string[]])[] = [
     ["a missing file", ["live", join(folder, "none.json")]],
     ["a folder", ["live", folder]],
@@ -89,6 +90,16 @@ describe("wrong entries", () => {
         "--out",
         join(folder, "a.pdf"),
       ],
+    ],
+    ["an order on 400 V", ["order", high, "--complaint", "middle-open-own"]],
+    ["a table on 400 V", ["table", high, "--connector", "X5"]],
+    [
+      "a checklist on 400 V",
+      ["print", high, "--what", "checklist", "--complaint", "middle-open-own", "--out", join(folder, "a.pdf")],
+    ],
+    [
+      "a printed table on 400 V",
+      ["print", high, "--what", "table", "--connector", "X5", "--out", join(folder, "a.pdf")],
     ],
     ["a sheet that is none", ["print", VENTS, "--what", "poster", "--out", join(folder, "a.pdf")]],
     ["a sheet that comes later", ["print", VENTS, "--what", "handover", "--out", join(folder, "a.pdf")]],
