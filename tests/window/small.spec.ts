@@ -28,6 +28,17 @@ function barIsClear(page: Page): Promise<boolean> {
   });
 }
 
+story("at twice the size every page can be reached, however long the title of the one shown", async ({ program }) => {
+  const { page } = program;
+  await openSample(page, "Exterior lights");
+  await page.setViewportSize({ width: 640, height: 400 });
+  const other = page.getByRole("navigation", { name: "Pages" }).getByRole("button", { name: /Rear and brake lamps/ });
+  await page.getByRole("button", { name: "More pages" }).click();
+  await other.click();
+  await expect(page.getByRole("application", { name: /Rear and brake lamps/ })).toBeVisible();
+  expect(await barIsClear(page)).toBe(true);
+});
+
 story(
   "in a small window and at twice the size the drawing keeps its share and every control can be thrown",
   async ({ program }) => {
