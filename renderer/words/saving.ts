@@ -29,13 +29,15 @@ export function followed({ desk }: Open): Omit<Notice, "id"> {
   };
 }
 
-/** What was noted on a sample beside how it stands: "a complaint, 2 ticks and 1 fault"; "" where nothing was. */
+/** What was noted on a sample beside how it stands: "the complaint, 2 ticks and 6 readings"; "" where nothing was. */
 export function notedOn({ desk }: Pick<Open, "desk">): string {
-  const { complaint, observed, faults } = desk.bench;
+  const { complaint, observed, readings, batteryVolts, faults } = desk.bench;
   const ticks = Object.keys(observed).filter((check) => check !== complaint).length;
   const said = [
     ...(complaint === null ? [] : ["the complaint"]),
     ...(ticks === 0 ? [] : [counted(ticks, "tick")]),
+    ...(readings.length === 0 ? [] : [counted(readings.length, "reading")]),
+    ...(batteryVolts === null ? [] : ["volts of the battery"]),
     ...(faults.length === 0 ? [] : [counted(faults.length, "fault")]),
   ];
   return said.length < 2 ? said.join("") : `${said.slice(0, -1).join(", ")} and ${said.at(-1)}`;

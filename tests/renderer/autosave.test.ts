@@ -1,8 +1,11 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { type Reading, readingOf } from "../../core/diagnose/reading.ts";
 import { changeLength } from "../../core/edit/commands/changeLength.ts";
 import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
 import { observeCheck } from "../../core/edit/commands/observeCheck.ts";
+import { setBatteryVolts } from "../../core/edit/commands/setBatteryVolts.ts";
+import { takeReadings } from "../../core/edit/commands/takeReadings.ts";
 import type { Action } from "../../renderer/state/action.ts";
 import { SAVE_AFTER_MS, TRY_AGAIN_MS } from "../../renderer/state/autosave.ts";
 import { LIMITS } from "../../schemas/limits.ts";
@@ -22,6 +25,16 @@ const lengthen = (metres: string): Action => ({
   do: "make",
   command: (bench) => changeLength(bench, "W13", metres),
 });
+const FEED_READ: Reading = readingOf(
+  {
+    red: "X5-6",
+    black: "battery -",
+    instrument: "meter volts",
+    lampTo: null,
+    condition: { set: { S1: "on" } },
+  },
+  { volts: 12.3, word: null },
+);
 const lengthOf = ({ wires }: Circuit): number | undefined => wires.find(({ id }) => id === "W13")?.metres;
 
 /** What the host has of a circuit. */
@@ -358,6 +371,20 @@ describe("a sample", () => {
     page.store.dispatch({ do: "close" });
     await vi.advanceTimersByTimeAsync(0);
     expect(await listed(page)).toBe(1);
+  });
+
+  test("on which only readings were taken is offered too", async () => {
+    const page = pageOn();
+    page.store.dispatch({ do: "open-sample", sample: "vents" });
+    await vi.advanceTimersByTimeAsync(0);
+    page.store.dispatch({ do: "make", command: (bench) => takeReadings(bench, [FEED_READ, FEED_READ]) });
+    page.store.dispatch({ do: "make", command: (bench) => setBatteryVolts(bench, "12.4") });
+    page.store.dispatch({ do: "close" });
+    await vi.advanceTimersByTimeAsync(0);
+    expect(deleted(page)).toBe(1);
+    expect(page.store.getState().notices[0]).toMatchObject({
+      words: "What you noted on it stands under Deleted for 30 days: 2\u00A0readings and volts of the battery.",
+    });
   });
 
   test("whose circuit was edited stays in the library", async () => {
