@@ -53,11 +53,11 @@ function missing(path: Path): Refusal {
 }
 
 function limitRefusal(issue: Issue & { code: "too_small" | "too_big" }, path: string, value: unknown): Refusal {
-  const limit = Number(issue.code === "too_small" ? issue.minimum : issue.maximum);
+  const most = Number(issue.code === "too_small" ? issue.minimum : issue.maximum);
   const side = issue.code === "too_small" ? "at least" : "at most";
-  const what = { string: "characters", array: "entries" }[issue.origin as string] ?? "";
+  const what = { string: " characters", array: " entries" }[issue.origin as string] ?? "";
   const size = typeof value === "string" || Array.isArray(value) ? value.length : shown(value);
-  return refuse("file-limit", { path, value: size, side, limit, what }).refusal;
+  return refuse("file-limit", { path, value: size, side, limit: `${most}${what}` }).refusal;
 }
 
 function expectedOfUnion(issue: Issue & { code: "invalid_union" }): string {

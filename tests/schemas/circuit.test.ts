@@ -262,6 +262,21 @@ describe("what does not hold together is refused with its path", () => {
     expect(after((circuit) => Object.assign(circuit, { parts: lamps }))).toBe("file-limit parts");
   });
 
+  test("a limit is told with what is counted, where something is", () => {
+    const words = (change: (circuit: ReturnType<typeof copy>) => unknown): string => {
+      const circuit = copy();
+      change(circuit);
+      const read = readCircuit(JSON.stringify(circuit));
+      return read.ok ? "" : sentence(read.refusal);
+    };
+    expect(words((c) => Object.assign(c.wires[0], { metres: -1 }))).toBe(
+      "At wires[0].metres: Allowed here: at least 0, not -1.",
+    );
+    expect(words((c) => Object.assign(c, { title: "x".repeat(200) }))).toBe(
+      "At title: Allowed here: at most 160 characters, not 200.",
+    );
+  });
+
   test("every refusal has a sentence with all its places filled", () => {
     for (const [expected, change] of REFUSED) {
       const circuit = copy();
@@ -269,7 +284,7 @@ describe("what does not hold together is refused with its path", () => {
       const read = readCircuit(JSON.stringify(circuit));
       const words = read.ok ? "" : sentence(read.refusal);
       expect(words, expected).toMatch(/^\S.*\.$/);
-      expect(words, expected).not.toMatch(/[{}]/);
+      expect(words, expected).not.toMatch(/[{}]| [,.]| {2}/);
       expect(
         WORDS.some((area) => Object.hasOwn(area, expected.split(" ")[0]!)),
         expected,

@@ -14,5 +14,5 @@ export const FILE_WORDS = {
   "file-field-missing": 'The field "{field}" is missing.',
   "file-type": "Wanted here: {expected}, not {found}.",
   "file-choice": "{value} is none of {choices}.",
-  "file-limit": "Allowed here: {side} {limit} {what}, not {value}.",
+  "file-limit": "Allowed here: {side} {limit}, not {value}.",
 } as const;
