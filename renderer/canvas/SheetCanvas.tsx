@@ -54,8 +54,9 @@ function Sheet({ shown }: { readonly shown: Shown }) {
       </div>
       <Handles surface={surface} box={box} />
       <p id="sheet-keys" className="unseen">
-        Home goes to the first point, arrow keys walk along the circuit, Enter throws the switch, W says why, Page Down
-        goes to the next part. The list beside the drawing has every part and wire with its state.
+        Home goes to the first point, arrow keys walk along the circuit, a full stop follows a wire to the return and a
+        comma to the feed, Enter throws the switch, W says why, Page Down goes to the next part. The list beside the
+        drawing has every part and wire with its state.
       </p>
       <p className="unseen" role="status" aria-live="polite">
         {chosenWords(shown)}

@@ -1,6 +1,7 @@
 import type { KeyPress } from "../keys/press.ts";
 import { bound } from "../keys/rows.ts";
 import type { Thing } from "../state/state.ts";
+import { type Along, followed } from "./following.ts";
 import type { Hand } from "./hand.ts";
 import { type KeyWish, keyWish } from "./keys.ts";
 import { spotOf } from "./places.ts";
@@ -104,6 +105,8 @@ export class Keyboard {
         return true;
       case "walk":
         return this.choose(walked(surface.shown, wish.way));
+      case "follow":
+        return this.follow(wish.way, press);
       case "begin": {
         const point = firstPoint(surface.standing, selection?.is === "part" ? selection.id : undefined);
         return this.choose(point === null ? null : { is: "point", id: point });
@@ -126,6 +129,15 @@ export class Keyboard {
       case "leave":
         return this.leave();
     }
+  }
+
+  /** With nothing chosen it begins at the first point. */
+  private follow(way: Along, press: { readonly key: string; readonly timeStamp: number }): boolean {
+    const { shown, calls } = this.surface;
+    const step = followed(shown, way);
+    if (!step) return this.meet({ wish: "begin" }, press);
+    calls.onSay(step.said);
+    return this.choose(step.to);
   }
 
   private choose(thing: Thing | null): boolean {

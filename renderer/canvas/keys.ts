@@ -5,6 +5,8 @@ import type { Thing } from "../state/state.ts";
 /** What a key asks of the drawing. */
 export type KeyWish =
   | { readonly wish: "walk"; readonly way: "onward" | "back" | "next" | "previous" }
+  /** The same by a key of its own, from a part too, and told step by step. */
+  | { readonly wish: "follow"; readonly way: "onward" | "back" }
   | { readonly wish: "pan"; readonly dx: number; readonly dy: number }
   | { readonly wish: "nudge"; readonly dx: number; readonly dy: number }
   | { readonly wish: "zoom"; readonly by: "in" | "out" | "fit" }
@@ -46,6 +48,10 @@ export function keyWish(press: KeyPress, chosen: Thing | null): KeyWish | null {
     case "out":
     case "fit":
       return { wish: "zoom", by: id };
+    case "follow-on":
+      return { wish: "follow", way: "onward" };
+    case "follow-back":
+      return { wish: "follow", way: "back" };
     case "next-part":
       return { wish: "part", way: "next" };
     case "previous-part":

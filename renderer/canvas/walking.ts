@@ -9,7 +9,10 @@ import type { Standing, StandingPart } from "./standing.ts";
 export type Way = "onward" | "back" | "next" | "previous";
 
 /** Where an arrow leads from what is chosen; null where it leads nowhere. */
-export function walked({ circuit, live, selection }: Shown, way: Way): Thing | null {
+export function walked(
+  { circuit, live, selection }: Pick<Shown, "circuit" | "live" | "selection">,
+  way: Way,
+): Thing | null {
   if (selection?.is === "wire") {
     const wire = circuit.wires.find(({ id }) => id === selection.id);
     if (!wire || way === "next" || way === "previous") return null;

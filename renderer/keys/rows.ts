@@ -24,7 +24,7 @@ const ARROWS = ["ArrowLeft", "ArrowRight", "ArrowUp", "ArrowDown"] as const;
 export const KEY_ROWS = [
   { id: "undo", place: "window", keys: ["Ctrl+Z"], words: "Undo" },
   { id: "redo", place: "window", keys: ["Ctrl+Y", "Ctrl+Shift+Z"], words: "Redo" },
-  { id: "find", place: "window", keys: ["Ctrl+F"], words: "Find a part, wire, colour or pin" },
+  { id: "find", place: "window", keys: ["Ctrl+F"], words: "Find a part, wire, colour, pin or place" },
   { id: "print", place: "window", keys: ["Ctrl+P"], words: "Print" },
   { id: "save-file", place: "window", keys: ["Ctrl+S"], words: "Save the circuit as a file" },
   { id: "open-file", place: "window", keys: ["Ctrl+O"], words: "Open a file" },
@@ -49,6 +49,8 @@ export const KEY_ROWS = [
     keys: ARROWS.map((key) => `Shift+${key}` as const),
     words: "Move a chosen part or the drawing further",
   },
+  { id: "follow-back", place: "drawing", keys: [","], words: "Follow the wire one step towards the feed, over pages" },
+  { id: "follow-on", place: "drawing", keys: ["."], words: "Follow the wire one step towards the return, over pages" },
   { id: "next-part", place: "drawing", keys: ["PageDown"], words: "Next part" },
   { id: "previous-part", place: "drawing", keys: ["PageUp"], words: "Previous part" },
   {

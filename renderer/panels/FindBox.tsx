@@ -1,14 +1,14 @@
 import { useEffect, useId, useRef, useState } from "react";
 import { keyOf } from "../keys/rows.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
-import { type Found, findIn } from "../state/finding.ts";
+import { type Found, findIn, foundOn } from "../state/finding.ts";
 import { circuitNow } from "../state/views.ts";
 import { Icon } from "./Icon.tsx";
 import { WireCode } from "./WireCode.tsx";
 
 const MOST_FOUND = 9;
 
-/** Find: a part, a wire, a colour or a pin; Enter goes there. Opens with Ctrl F. */
+/** Find: a part, a wire, a colour, a pin or a place; Enter goes there. Opens with Ctrl F. */
 export function FindBox() {
   const { getState, dispatch } = useAppStore();
   const open = useApp((state) => state.isFinding);
@@ -43,7 +43,8 @@ function FindCard({ close }: { readonly close: () => void }) {
   const [at, setAt] = useState(0);
   const card = useRef<HTMLElement>(null);
   const list = useId();
-  const found = circuit ? findIn(circuit, typed, MOST_FOUND) : [];
+  const { hits: found, more } = circuit ? findIn(circuit, typed, MOST_FOUND) : { hits: [], more: 0 };
+  const inSight = useApp(({ open }) => open?.page ?? "");
   const active = Math.min(at, found.length - 1);
 
   useEffect(() => {
@@ -70,8 +71,8 @@ function FindCard({ close }: { readonly close: () => void }) {
           autoFocus
           type="search"
           value={typed}
-          placeholder="X6-6, horn, orange"
-          aria-label="Find a part, a wire, a colour or a pin"
+          placeholder="X6-6, horn, orange, kick panel"
+          aria-label="Find a part, a wire, a colour, a pin or a place"
           role="combobox"
           aria-expanded={found.length > 0}
           aria-controls={list}
@@ -92,7 +93,9 @@ function FindCard({ close }: { readonly close: () => void }) {
         />
       </label>
       {typed !== "" && found.length === 0 && (
-        <p className="find-none">Nothing here is called that. Try a designator such as S6, a pin or a colour.</p>
+        <p className="find-none">
+          Nothing here is called that. Try a designator such as S6, a pin, a colour or a place.
+        </p>
       )}
       <div id={list} role="listbox" aria-label="Found" className="menu is-wide">
         {found.map((hit, index) => (
@@ -109,9 +112,11 @@ function FindCard({ close }: { readonly close: () => void }) {
             <b className="together">{hit.name}</b>
             {hit.colour !== null && circuit && <WireCode code={hit.colour} set={circuit.colourCodes} />}
             <span className="menu-about">{hit.about}</span>
+            {circuit && <span className="menu-about find-page">{foundOn(circuit, hit, inSight)}</span>}
           </div>
         ))}
       </div>
+      {more > 0 && <p className="caption find-more">{more} more. Type another word to narrow it.</p>}
     </search>
   );
 }

@@ -1,6 +1,7 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Part } from "../../core/parts/kind.ts";
 import { ChooseActs } from "../draw/ChooseActs.tsx";
+import { FollowActs } from "../draw/FollowActs.tsx";
 import { WireAcross } from "../draw/WireAcross.tsx";
 import { PrintTie } from "../printed/PrintTie.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
@@ -58,6 +59,7 @@ export function PartMenu({ circuit, part, close }: Shown) {
           </button>
         ))}
       </div>
+      <FollowActs circuit={circuit} thing={{ is: "part", id: part.id }} close={close} />
       <ChooseActs circuit={circuit} thing={{ is: "part", id: part.id }} close={close} />
       {plugs.map((id) => (
         <WireAcross key={id} circuit={circuit} connector={id} close={close} />

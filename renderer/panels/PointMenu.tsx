@@ -2,6 +2,7 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { pullApart } from "../../core/edit/commands/pullApart.ts";
 import { pushHome } from "../../core/edit/commands/pushHome.ts";
 import { ChooseActs } from "../draw/ChooseActs.tsx";
+import { FollowActs } from "../draw/FollowActs.tsx";
 import { WireAcross } from "../draw/WireAcross.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
@@ -44,6 +45,7 @@ export function PointMenu({ circuit, point, connector, close }: Shown) {
         </>
       )}
       <FaultPick circuit={circuit} target={point} />
+      <FollowActs circuit={circuit} thing={{ is: "point", id: point }} close={close} />
       <ChooseActs circuit={circuit} thing={{ is: "point", id: point }} close={close} />
       {connector !== null && <WireAcross circuit={circuit} connector={connector} close={close} />}
       {connector !== null && (

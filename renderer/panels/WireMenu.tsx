@@ -1,5 +1,6 @@
 import type { Circuit, Wire } from "../../core/circuit/circuit.ts";
 import { ChooseActs } from "../draw/ChooseActs.tsx";
+import { FollowActs } from "../draw/FollowActs.tsx";
 import { SeenValues } from "../draw/SeenValues.tsx";
 import { PrintTie } from "../printed/PrintTie.tsx";
 import { useApp } from "../state/AppContext.tsx";
@@ -30,6 +31,7 @@ export function WireMenu({ circuit, wire, close }: Shown) {
         <p className="small figures">{now}</p>
       </header>
       <FaultPick circuit={circuit} target={wire.id} />
+      <FollowActs circuit={circuit} thing={{ is: "wire", id: wire.id }} close={close} />
       <ChooseActs circuit={circuit} thing={{ is: "wire", id: wire.id }} close={close} />
       <PrintTie circuit={circuit} id={wire.id} close={close} />
       <details className="menu-values">

@@ -61,7 +61,9 @@ export type WindowAction =
   /** Which attempt is under way; null for none. */
   | { readonly do: "arranging"; readonly attempt: number | null }
   | { readonly do: "tell"; readonly notice: Omit<Notice, "id"> }
-  | { readonly do: "put-away"; readonly notice: number };
+  | { readonly do: "put-away"; readonly notice: number }
+  /** Tells a listener something that changes nothing. */
+  | { readonly do: "say"; readonly words: string };
 
 /** Everything that can be asked of the store. */
 export type Action = BenchAction | WindowAction | HostAction | HostAnswer;

@@ -40,6 +40,8 @@ export function reduce(state: AppState, action: Action): AppState {
       return told(state, action.notice);
     case "put-away":
       return { ...state, notices: state.notices.filter(({ id }) => id !== action.notice) };
+    case "say":
+      return { ...state, said: action.words };
     case "set":
       return withSettings(state, { ...state.settings, ...action.settings });
     case "settled":

@@ -123,19 +123,38 @@ describe("places", () => {
 
 describe("finding", () => {
   test("a name stands before what only speaks of it", () => {
-    expect(findIn(VENTS, "s6", 5)[0]).toMatchObject({ name: "S6", thing: { is: "part", id: "S6" } });
-    expect(findIn(VENTS, "x5-6", 5)[0]).toMatchObject({ name: "X5-6", thing: { is: "point", id: "X5-6" } });
+    expect(findIn(VENTS, "s6", 5).hits[0]).toMatchObject({ name: "S6", thing: { is: "part", id: "S6" } });
+    expect(findIn(VENTS, "x5-6", 5).hits[0]).toMatchObject({ name: "X5-6", thing: { is: "point", id: "X5-6" } });
   });
 
   test("every word must be met, colours in words too; nothing for nothing", () => {
-    const found = findIn(VENTS, "wire orange", 100);
+    const found = findIn(VENTS, "wire orange", 100).hits;
     expect(found.length).toBeGreaterThan(0);
     expect(found.every(({ thing }) => thing.is === "wire")).toBe(true);
-    expect(findIn(VENTS, "  ", 5)).toEqual([]);
-    expect(findIn(VENTS, "orange unicorn", 5)).toEqual([]);
+    expect(findIn(VENTS, "  ", 5)).toEqual({ hits: [], more: 0 });
+    expect(findIn(VENTS, "orange unicorn", 5)).toEqual({ hits: [], more: 0 });
   });
 
-  test("no more than asked for", () => expect(findIn(VENTS, "w", 7)).toHaveLength(7));
+  test("no more than asked for, and how many there are beside", () => {
+    const { hits, more } = findIn(VENTS, "w", 7);
+    expect(hits).toHaveLength(7);
+    expect(findIn(VENTS, "w", 7 + more)).toMatchObject({ more: 0 });
+    expect(findIn(VENTS, "w", 7 + more).hits).toHaveLength(7 + more);
+  });
+
+  test("a connector, a bare terminal, a place on the vehicle and a colour either way are met", () => {
+    const first = (typed: string) => findIn(VENTS, typed, 1).hits[0];
+    expect(first("X5")).toMatchObject({ name: "X5", thing: { is: "point", id: "X5-1" } });
+    expect(first("X5-3")).toMatchObject({ name: "X5-3", about: expect.stringContaining("carries nothing") });
+    expect(first("K1.87")).toMatchObject({ thing: { is: "point", id: "K1.87" } });
+    const { colour = null, id = "" } = VENTS.wires.find((wire) => /^..\/..$/.test(wire.colour ?? "")) ?? {};
+    expect(first(colour ?? "")?.colour).toBe(colour);
+    const turned = colour?.split("/").reverse().join("/") ?? "";
+    expect(findIn(VENTS, turned, 100).hits.map(({ name }) => name)).toContain(id);
+    const [key = "", { access = "" } = {}] = Object.entries(VENTS.reach).find(([, reach]) => reach.access) ?? [];
+    const group = VENTS.access.find((each) => each.id === access)?.label ?? "";
+    expect(findIn(VENTS, group, 500).hits.some(({ name }) => name.startsWith(key))).toBe(true);
+  });
 
   test("the parts list holds what is met, in the circuit's order", () => {
     expect(listed(VENTS, "")).toBe(VENTS);
