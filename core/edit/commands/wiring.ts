@@ -23,6 +23,7 @@ import { drawWireToWire } from "./drawWireToWire.ts";
 import { fillCavity } from "./fillCavity.ts";
 import { fillPins } from "./fillPins.ts";
 import { linkPages } from "./linkPages.ts";
+import { mergePages } from "./mergePages.ts";
 import { noteSeen } from "./noteSeen.ts";
 import { reattachWire } from "./reattachWire.ts";
 import { recolourWires } from "./recolourWires.ts";
@@ -71,6 +72,7 @@ export const WIRING_COMMANDS = [
   { id: "add-page", key: null, make: addPage },
   { id: "retitle-page", key: null, make: retitlePage },
   { id: "remove-page", key: null, make: removePage },
+  { id: "merge-pages", key: null, make: mergePages },
   { id: "reorder-page", key: null, make: reorderPage },
   { id: "resize-page", key: null, make: resizePage },
   { id: "link-pages", key: null, make: linkPages },

@@ -92,6 +92,27 @@ export const PLACE_CASES = {
       ["off-the-page", vents, "p2", "p1"],
     ],
   },
+  "merge-pages": {
+    good: [
+      [small, "p2", "p1"],
+      [vents, "p1", "p2"],
+      [vents, "p4", "p2"],
+    ],
+    bad: [
+      ["page-unknown", small, "p9", "p1"],
+      ["page-unknown", small, "p1", "p9"],
+      ["page-itself", small, "p1", "p1"],
+      [
+        "page-size",
+        {
+          ...small,
+          circuit: { ...SMALL, pages: SMALL.pages.map((page) => ({ ...page, widthMm: 6_000, heightMm: 6_000 })) },
+        },
+        "p2",
+        "p1",
+      ],
+    ],
+  },
   "reorder-page": {
     good: [
       [vents, "p1", 2],
