@@ -42,8 +42,12 @@ export class Keyboard {
   /** Keys that edit what is chosen, or take a tool. */
   private command(press: KeyPress & { readonly repeat: boolean }): boolean {
     const { calls, shown } = this.surface;
-    if (press.repeat || shown.tool.is !== "hand") return false;
     const id = bound("drawing", press);
+    if (id === "add-part" && !press.repeat) {
+      calls.onAdd();
+      return true;
+    }
+    if (press.repeat || shown.tool.is !== "hand") return false;
     switch (id) {
       case null:
         return false;

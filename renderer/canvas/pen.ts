@@ -4,16 +4,20 @@ import { GRID_MM } from "../../core/drawing/scale.ts";
 import type { Pair } from "../../core/edit/connectorSides.ts";
 import type { KeyPress } from "../keys/press.ts";
 import { bound } from "../keys/rows.ts";
+import type { Thing } from "../state/state.ts";
 import { gatheredWith, type Lying, ledTo, pairsTo, terminalsBeside, terminalsIn } from "./bundle.ts";
 import { elbow, joinedUp } from "./elbow.ts";
 import { type Ghost, ghostOf } from "./ghost.ts";
 import { nearestTerminal } from "./nearestTerminal.ts";
-import { nearestOn, wireRuns } from "./places.ts";
+import { nearestOn, wireMiddle, wireRuns } from "./places.ts";
 import type { Hit } from "./sheetIndex.ts";
+import type { Shown } from "./shown.ts";
+import { standsOnWords } from "./standsOn.ts";
 import type { SheetSurface } from "./surface.ts";
 import { isDropping, type Tool, turnedOn, type WireTool } from "./tool.ts";
 import type { PenEnd } from "./underWay.ts";
 import { middleOf, onSheet, type Pixel, pixelOf } from "./viewport.ts";
+import { firstPoint } from "./walking.ts";
 
 /** How near to a terminal a wire that is drawn begins or ends on it, pixels. */
 const NEAR_TERMINAL = 20;
@@ -34,6 +38,8 @@ export class Pen {
   /** Terminals from which several wires are drawn at once. */
   private gathered: readonly PointId[] = [];
   private wireTool: WireTool | null = null;
+  /** The last wish for something to be shown that was met. */
+  private wish: Shown["wish"] = null;
   /** The tool in hand, or what it places. */
   private tool = "hand";
 
@@ -184,6 +190,7 @@ export class Pen {
       this.bends = [];
     }
     this.meetGathered(tool);
+    this.meetFound(tool);
     const { gathered, end } = this;
     surface.pen =
       tool.is === "hand" ? null : { ghost: this.ghost(), line: this.line(), end, gathered, pairs: this.pairs() };
@@ -197,6 +204,14 @@ export class Pen {
     this.wireTool = now;
     this.gathered = now?.gathered ?? [];
     this.surface.calls.onGathered(this.gathered.length);
+  }
+
+  /** With a wire in hand, what is found is where it begins or ends. */
+  private meetFound(tool: Tool): void {
+    const { wish } = this.surface.shown;
+    if (wish === this.wish) return;
+    this.wish = wish;
+    if (tool.is === "wire" && wish && "show" in wish.want) this.goToThing(wish.want.show);
   }
 
   // ---------------------------------------------------------------- parts
@@ -293,6 +308,15 @@ export class Pen {
     this.at = { x: this.at.x + dx * by, y: this.at.y + dy * by };
     this.keepInSight(this.at);
     this.show();
+    this.say();
+  }
+
+  /** Tells where the part in hand would stand: its top left, in grid units. */
+  private say(): void {
+    const ghost = this.ghost();
+    const others = ghost?.standsOn.flatMap((each) => each.others) ?? [];
+    const stands = others.length > 0 ? `, ${standsOnWords(others)}` : "";
+    if (ghost) this.surface.calls.onSay(`At ${ghost.at.x}, ${ghost.at.y}${stands}`);
   }
 
   /** To the next terminal that way. */
@@ -309,6 +333,20 @@ export class Pen {
     this.end = { spot, point, wire: null };
     this.surface.calls.onHover({ is: "point", id: point });
     this.keepInSight(spot);
+    this.show();
+  }
+
+  /** To a point, the first point of a part, or the middle of a wire, which another can be led to. */
+  private goToThing(thing: Thing): void {
+    const { standing, marks } = this.surface;
+    const point = thing.is === "part" ? firstPoint(standing, thing.id) : thing.is === "point" ? thing.id : null;
+    if (point !== null) this.goTo(point);
+    const middle = thing.is === "wire" ? wireMiddle(wireRuns(marks, thing.id)) : null;
+    if (!middle) return;
+    this.at = { x: Math.round(middle.x), y: Math.round(middle.y) };
+    this.end = { spot: this.at, point: null, wire: thing.id };
+    this.surface.calls.onHover(thing);
+    this.keepInSight(this.at);
     this.show();
   }
 

@@ -62,6 +62,8 @@ export interface Calls {
   onMenu(thing: Thing, at: Pixel): void;
   /** Shows a thing that is on another page. */
   onFind(thing: Thing): void;
+  /** Opens the catalogue of parts. */
+  onAdd(): void;
   /** Tells whoever listens, and does not look. */
   onSay(words: string): void;
   onMove(parts: readonly PartId[], dx: GridUnits, dy: GridUnits): void;

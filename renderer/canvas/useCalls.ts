@@ -59,6 +59,7 @@ export function useCalls(
       onHover: (thing) => dispatch({ do: "hover", thing }),
       onSelect: (thing) => dispatch({ do: "choose", thing }),
       onFind: (thing) => dispatch({ do: "find", thing }),
+      onAdd: () => dispatch({ do: "add", isAdding: true }),
       onSay: (words) => dispatch({ do: "say", words }),
       onSelectAlso: (thing) => dispatch({ do: "choose-also", thing }),
       onSelectAll: (things) => dispatch({ do: "choose-all", things }),

@@ -1,3 +1,4 @@
+import { useCallback } from "react";
 import { HAND, isDropping } from "../canvas/tool.ts";
 import { keyOf } from "../keys/rows.ts";
 import { Icon, type IconName } from "../panels/Icon.tsx";
@@ -9,6 +10,8 @@ import { Catalogue } from "./Catalogue.tsx";
 export function Tools() {
   const { dispatch } = useAppStore();
   const tool = useApp(({ open }) => open?.tool ?? HAND);
+  const isAdding = useApp(({ open }) => open?.isAdding ?? false);
+  const tellOpen = useCallback((isOpen: boolean) => dispatch({ do: "add", isAdding: isOpen }), [dispatch]);
   return (
     <div className="tools">
       <ToolButton
@@ -20,6 +23,9 @@ export function Tools() {
       />
       <Popover
         label="Add a part"
+        title={`Add a part (${keyOf("add-part")})`}
+        isWanted={isAdding}
+        onOpen={tellOpen}
         className={isDropping(tool) ? "icon-button is-on" : "icon-button"}
         place="below"
         button={

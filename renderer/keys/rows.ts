@@ -87,6 +87,7 @@ export const KEY_ROWS = [
     words: "Draw wires; from the terminals that are chosen, several at once",
     commands: ["draw-wire", "draw-wire-to-wire"],
   },
+  { id: "add-part", place: "drawing", keys: ["C"], words: "Open the catalogue to add a part", commands: ["add-part"] },
   { id: "turn", place: "drawing", keys: ["T"], words: "Turn", commands: ["turn-part", "turn-things"] },
   { id: "flip", place: "drawing", keys: ["M"], words: "Mirror", commands: ["flip-part", "flip-things"] },
   {

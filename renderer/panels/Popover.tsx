@@ -6,18 +6,24 @@ import { type ReactNode, useEffect, useId, useRef, useState } from "react";
  */
 export function Popover({
   label,
+  title = label,
   button,
   className,
   place,
   onOpen,
+  isWanted = false,
   children,
 }: {
   readonly label: string;
+  /** What the pointer is told; the label where absent. */
+  readonly title?: string;
   readonly button: ReactNode;
   readonly className: string;
   readonly place: "below" | "above";
   /** Told when the card opens and when it closes. */
   readonly onOpen?: (isOpen: boolean) => void;
+  /** Opens the card from elsewhere, as long as it is not open. */
+  readonly isWanted?: boolean;
   readonly children: (close: () => void) => ReactNode;
 }) {
   const [open, setOpen] = useState(false);
@@ -27,6 +33,9 @@ export function Popover({
     setOpen(false);
     holder.current?.querySelector("button")?.focus();
   };
+  useEffect(() => {
+    if (isWanted) setOpen(true);
+  }, [isWanted]);
   useEffect(() => {
     if (!open || !onOpen) return;
     onOpen(true);
@@ -57,7 +66,7 @@ export function Popover({
         type="button"
         className={className}
         aria-label={label}
-        title={label}
+        title={title}
         aria-expanded={open}
         aria-controls={open ? id : undefined}
         onClick={() => setOpen(!open)}

@@ -38,6 +38,8 @@ export type BenchAction =
   /** Opens the editor of a part in place of the drawing; null closes it. */
   | { readonly do: "edit-part"; readonly part: string | null }
   /** Takes a printed page up to be laid or made square, moves it so far, or with null leaves it as it was. */
+  /** Opens the catalogue of parts, or closes it. */
+  | { readonly do: "add"; readonly isAdding: boolean }
   | { readonly do: "adjust"; readonly adjusting: Adjusting | null }
   /** Shows the page that a thing stands on, chooses it and brings it into sight. */
   | { readonly do: "find"; readonly thing: Thing }

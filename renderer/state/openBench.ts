@@ -33,6 +33,7 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "bench
     tool: HAND,
     editing: null,
     adjusting: null,
+    isAdding: false,
     hovered: null,
     wish: null,
     held: [],

@@ -74,6 +74,7 @@ const BENCH: Readonly<Record<BenchAction["do"], true>> = {
   choose: true,
   hover: true,
   adjust: true,
+  add: true,
   "show-printed": true,
   "choose-also": true,
   "choose-all": true,

@@ -156,6 +156,8 @@ function seen(open: Open, action: Sight): Open {
       return { ...open, tool: action.tool, ...(action.tool.is !== "hand" && { chosen: null, also: NONE }) };
     case "edit-part":
       return { ...open, editing: action.part };
+    case "add":
+      return open.isAdding === action.isAdding ? open : { ...open, isAdding: action.isAdding };
     case "adjust":
       return { ...open, adjusting: action.adjusting };
     case "hover":

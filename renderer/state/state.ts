@@ -109,6 +109,8 @@ export interface Open {
   readonly editing: string | null;
   /** The printed page that is being laid or made square, or null. */
   readonly adjusting: Adjusting | null;
+  /** Whether the catalogue of parts is open. */
+  readonly isAdding: boolean;
   readonly hovered: Thing | null;
   readonly wish: Wish | null;
   /** Controls that a finger or key holds in a spring-back position now; all others that stand in one are pinned. */

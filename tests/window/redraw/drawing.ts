@@ -17,7 +17,7 @@ import {
 } from "./parts.ts";
 
 /** Words by which a kind is found in the catalogue, where its name is not one. */
-const WORDS: Readonly<Record<string, string>> = { "ignition-switch": "ignition", connector: "in-line" };
+export const WORDS: Readonly<Record<string, string>> = { "ignition-switch": "ignition", connector: "in-line" };
 /** The page that a new circuit has. */
 const PAGE = "p1";
 
@@ -148,7 +148,8 @@ async function takeKind(hands: Hands, kind: string): Promise<void> {
   await hands.key("Enter");
 }
 
-async function find(hands: Hands, id: string): Promise<void> {
+/** Finds something by its name and goes there. */
+export async function find(hands: Hands, id: string): Promise<void> {
   await hands.key("Control+f");
   await hands.word(id);
   await hands.key("Enter");
