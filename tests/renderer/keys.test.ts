@@ -121,6 +121,7 @@ describe("the table of keys", () => {
 
   test("every row of the drawing is met: it moves what is seen, or makes an edit, or takes a tool", () => {
     const elsewhere = [
+      "add-part",
       "wire",
       "arrange",
       "choose-all",
