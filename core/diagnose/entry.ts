@@ -41,7 +41,7 @@ export function readEntry(
 
 function valuesOf(typed: string, step: Step, nominalVolts: Volts): Outcome<readonly Shows[]> {
   const { settings, instrument } = step;
-  const texts = settings.length === 1 ? [typed] : separate(typed, settings.length);
+  const texts = settings.length === 1 ? [typed] : sweepTexts(typed, settings.length);
   if (texts.length !== settings.length) return refuse("reading-count", { count: settings.length, typed: texts.length });
   const shows: Shows[] = [];
   for (const [index, text] of texts.entries()) {
@@ -53,7 +53,7 @@ function valuesOf(typed: string, step: Step, nominalVolts: Volts): Outcome<reado
 }
 
 /** Values of a sweep, parted by blanks or semicolons; one word alone, such as "ok", stands for all. */
-function separate(typed: string, count: number): readonly string[] {
+export function sweepTexts(typed: string, count: number): readonly string[] {
   const texts = typed
     .replace(/(\d)\s+(m?v)\b/gi, "$1$2")
     .split(/[\s;]+/)

@@ -31,7 +31,9 @@ export function progressWords({
   ];
 }
 
-/** A share in whole per cent, "under 1 %" where it would be none: no weight is ever nought. */
+/** A share in whole per cent; "under 1 %" and "over 99 %" where it would be none or all: neither is ever known. */
 export function percent(share: Share): string {
-  return share > 0 && share < 0.005 ? "under 1\u00a0%" : `${Math.round(share * 100)}\u00a0%`;
+  if (share > 0 && share < 0.005) return "under 1\u00a0%";
+  if (share >= 0.995 && share < 1) return "over 99\u00a0%";
+  return `${Math.round(share * 100)}\u00a0%`;
 }

@@ -1,11 +1,13 @@
-import { type FormEvent, useId, useState } from "react";
+import { type FormEvent, useEffect, useId, useRef, useState } from "react";
 import { sentence } from "../../core/base/words.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { readEntry, readingsOf } from "../../core/diagnose/entry.ts";
 import { isBySense, type Step } from "../../core/diagnose/step.ts";
 import { takeReadings } from "../../core/edit/commands/takeReadings.ts";
+import { useApp } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
-import { entryHint, entryUnit, likelyWords, previewWords } from "../words/reading.ts";
+import { orderNow } from "../state/views.ts";
+import { entryHint, entryUnit, likelyWords, previewWords, sweepSoFar } from "../words/reading.ts";
 
 interface Shown {
   readonly circuit: Circuit;
@@ -21,9 +23,13 @@ export function ReadingEntry({ circuit, step, steps, onTaken }: Shown) {
   const make = useMake();
   const [typed, setTyped] = useState("");
   const [trouble, setTrouble] = useState<string | null>(null);
+  // Till the new order is there, this row is an old one: nothing more is read into it.
+  const { isOld } = useApp(orderNow);
+  const says = useRef<HTMLSpanElement>(null);
   const id = useId();
   const entry = typed.trim() === "" ? null : readEntry(typed, step, steps, circuit.nominalVolts);
   const take = (text: string): void => {
+    if (isOld) return;
     const read = readEntry(text, step, steps, circuit.nominalVolts);
     if (!read.ok) {
       setTrouble(sentence(read.refusal));
@@ -39,7 +45,15 @@ export function ReadingEntry({ circuit, step, steps, onTaken }: Shown) {
     event.preventDefault();
     take(typed);
   };
-  const preview = entry?.ok ? entry.value.map(previewWords) : [];
+  const soFar = sweepSoFar(step, typed);
+  const preview = entry?.ok ? entry.value.map(previewWords) : soFar === null ? [] : [soFar];
+  const said = trouble ?? preview.join(" ");
+
+  // What Enter will do is of use only in sight: the foot of the view fades, and may cut it off.
+  useEffect(() => {
+    if (said !== "") says.current?.scrollIntoView({ block: "nearest" });
+  }, [said]);
+
   return (
     <form className="reading-entry" onSubmit={submit}>
       <span className="reading-line">
@@ -51,6 +65,7 @@ export function ReadingEntry({ circuit, step, steps, onTaken }: Shown) {
             aria-invalid={trouble !== null}
             aria-describedby={`${id}-says`}
             autoComplete="off"
+            readOnly={isOld}
             placeholder={entryHint(step)}
             onChange={(event) => {
               setTyped(event.target.value);
@@ -72,7 +87,7 @@ export function ReadingEntry({ circuit, step, steps, onTaken }: Shown) {
           ))}
         </span>
       )}
-      <span id={`${id}-says`} className="reading-says small" aria-live="polite">
+      <span ref={says} id={`${id}-says`} className="reading-says small" aria-live="polite">
         {trouble === null ? (
           preview.map((words) => <span key={words}>{words}</span>)
         ) : (

@@ -9,7 +9,7 @@ import { removeReading } from "../../core/edit/commands/removeReading.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
 import { useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
-import { readingLeads, timeText, valueText, wantedText } from "../words/reading.ts";
+import { isAsWanted, readingLeads, timeText, valueText, wantedText } from "../words/reading.ts";
 import { settingWords } from "../words/step.ts";
 
 interface Shown {
@@ -31,6 +31,7 @@ export function ReadingRow({ circuit, reading, number, isClashing }: Shown) {
     const wiring = wiringOf(circuit);
     return expectedOf(wiring, { ...reading, fineness: finenessOf(wiring, reading) });
   }, [circuit, reading, isFitting]);
+  const isOff = wanted !== null && !isAsWanted(reading, wanted);
   const { standing, time } = reading;
   const mark = (next: Reading["standing"]): void => make((bench) => markReading(bench, number, next));
   return (
@@ -47,8 +48,8 @@ export function ReadingRow({ circuit, reading, number, isClashing }: Shown) {
         >
           <b className="together">{reading.red}</b>
           <b className="reading-value figures">{valueText(circuit, reading)}</b>
-          <span className="small figures">
-            {wanted ? `wanted ${wantedText(wanted)}` : "not on the drawing any more"}
+          <span className={isOff ? "small figures is-found" : "small figures"}>
+            {wanted ? `${isOff ? "wanted" : "as wanted,"} ${wantedText(wanted)}` : "not on the drawing any more"}
           </span>
         </button>
         <p className="small">
@@ -60,20 +61,22 @@ export function ReadingRow({ circuit, reading, number, isClashing }: Shown) {
           <p className="small is-found">Does not go with the others: read it again.</p>
         )}
         <p className="reading-acts">
-          {standing === "taken" ? (
-            <>
-              <Act words="Doubt" number={number} onClick={() => mark("doubted")} />
-              <Act words="Strike out" number={number} onClick={() => mark("struck")} />
-            </>
-          ) : (
-            <Act words="Take as right" number={number} onClick={() => mark("taken")} />
-          )}
+          {(["doubted", "struck"] as const).map((next) => (
+            <Act
+              key={next}
+              words={standing === next ? "Take as right" : MARKS[next]}
+              number={number}
+              onClick={() => mark(standing === next ? "taken" : next)}
+            />
+          ))}
           <Act words="Remove" number={number} onClick={() => make((bench) => removeReading(bench, number))} />
         </p>
       </div>
     </li>
   );
 }
+
+const MARKS = { doubted: "Doubt", struck: "Strike out" } as const;
 
 const STANDING = { doubted: "Doubted: counts for little.", struck: "Struck out: counts for nothing." } as const;
 

@@ -4,7 +4,6 @@ import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { signed } from "../words/figures.ts";
-import { suspectName } from "../words/reading.ts";
 
 interface Shown {
   readonly suspect: Suspect;
@@ -97,7 +96,7 @@ function holding({ outcomes }: Step, { id }: Suspect): OutcomeOf | undefined {
   return outcomes.find(({ leaves }) => leaves.some((each) => each.id === id));
 }
 
-/** What would part the leading suspect from the next that has another repair: "Step 2 parts it from SP1: right or low." */
+/** What parts the leader from the next that has another repair: "Step 2 at SP1.3 parts it from W13 broken: low with it, right with that." */
 function partingWords({ suspects, steps }: ProbeOrder): string | null {
   const [leader] = suspects;
   const next = suspects.find(({ repairGroup }) => repairGroup !== leader?.repairGroup);
@@ -105,7 +104,7 @@ function partingWords({ suspects, steps }: ProbeOrder): string | null {
   for (const step of steps) {
     const [one, other] = [holding(step, leader), holding(step, next)];
     if (one && other && one !== other)
-      return `Step ${step.number} parts it from ${suspectName(next)}: ${one.word} or ${other.word}.`;
+      return `Step ${step.number} at ${step.point} parts it from ${next.title}: ${one.word} with it, ${other.word} with that.`;
   }
-  return `Nothing that is left parts it from ${suspectName(next)}.`;
+  return `Nothing that is left parts it from ${next.title}.`;
 }

@@ -7,7 +7,7 @@ import { Empty } from "../panels/Empty.tsx";
 import { NotProbed } from "../panels/NotProbed.tsx";
 import { Working } from "../panels/Working.tsx";
 import { useApp } from "../state/AppContext.tsx";
-import { circuitNow, complaintNow, notProbedNow, orderNow } from "../state/views.ts";
+import { circuitNow, complaintNow, notProbedNow, orderNow, readingsNow } from "../state/views.ts";
 import { ClearedSuspects } from "./ClearedSuspects.tsx";
 import { ProgressLines } from "./ProgressLines.tsx";
 import { SuspectRow } from "./SuspectRow.tsx";
@@ -20,7 +20,7 @@ const MOST_ROWS = 24;
 export function SuspectsView() {
   const circuit = useApp(circuitNow);
   const complaint = useApp(complaintNow);
-  const { answer, isOld } = useApp(orderNow);
+  const { answer, isOld, trouble } = useApp(orderNow);
   const earlier = useApp(({ open }) => open?.earlier ?? null);
   const notProbed = useApp(notProbedNow);
   if (!circuit) return null;
@@ -32,15 +32,16 @@ export function SuspectsView() {
       </Empty>
     );
   if (!complaint) return <ComplaintChooser circuit={circuit} />;
-  if (!answer) return <Working words="Trying every fault" />;
+  if (!answer && trouble === null) return <Working words="Trying every fault" />;
   return (
     <>
       <header className="view-head">
         <h2>{complaint.label}</h2>
-        <ProgressLines order={answer.order} />
+        {answer && <ProgressLines order={answer.order} />}
+        {trouble !== null && <p className="error">The suspects could not be worked out: {trouble}</p>}
       </header>
       <div className={isOld ? "view-scroll is-old" : "view-scroll"}>
-        <SuspectList circuit={circuit} order={answer.order} earlier={earlier?.order ?? null} />
+        {answer && <SuspectList circuit={circuit} order={answer.order} earlier={earlier?.order ?? null} />}
       </div>
     </>
   );
@@ -53,6 +54,7 @@ interface Listed {
 }
 
 function SuspectList({ circuit, order, earlier }: Listed) {
+  const readings = useApp(readingsNow);
   const shown = order.suspects.slice(0, MOST_ROWS);
   const places = useMemo(() => placesOfSuspects(circuit, shown), [circuit, shown]);
   const before = useMemo(() => sharesOf(earlier), [earlier]);
@@ -99,7 +101,7 @@ function SuspectList({ circuit, order, earlier }: Listed) {
         </p>
       )}
       <p className="small suspect-rest">Something that is not on this drawing: {percent(order.elsewhere)}.</p>
-      <ClearedSuspects cleared={order.clearedBy} />
+      <ClearedSuspects circuit={circuit} readings={readings} cleared={order.clearedBy} before={before} />
     </>
   );
 }

@@ -9,7 +9,7 @@ export interface SuspectPlace {
   readonly suspects: readonly Suspect[];
 }
 
-/** Suspects by place, the likeliest place first; a wire lies where its first end is reached. */
+/** Suspects by place: where the likeliest sits first, then by share; a wire lies where its first end is reached. */
 export function placesOfSuspects(circuit: Circuit, suspects: readonly Suspect[]): readonly SuspectPlace[] {
   const places = new Map<string, Suspect[]>();
   for (const suspect of suspects) {
@@ -18,13 +18,12 @@ export function placesOfSuspects(circuit: Circuit, suspects: readonly Suspect[])
     if (others) others.push(suspect);
     else places.set(name, [suspect]);
   }
-  return [...places]
-    .map(([name, own]) => ({
-      name,
-      share: own.reduce((sum, { probability }) => sum + probability, 0),
-      suspects: own,
-    }))
-    .sort((one, other) => other.share - one.share);
+  const [first, ...others] = [...places].map(([name, own]) => ({
+    name,
+    share: own.reduce((sum, { probability }) => sum + probability, 0),
+    suspects: own,
+  }));
+  return first ? [first, ...others.sort((one, other) => other.share - one.share)] : [];
 }
 
 function placeName(circuit: Circuit, target: string): string {

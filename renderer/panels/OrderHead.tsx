@@ -74,7 +74,9 @@ export function OrderHead({ circuit, check, answer, isOld }: Shown) {
 function factsOf({ order }: OrderAnswer): string {
   if (order.suspects.length === 0) return "";
   const cleared = order.cleared.length === 0 ? "" : `, ${order.cleared.length} cleared`;
-  return `${counted(order.steps.length, "step")}, ${minutesText(order.minutes)} at most. ${counted(order.suspects.length, "suspect")}${cleared}.`;
+  const suspects = `${counted(order.suspects.length, "suspect")}${cleared}.`;
+  if (order.steps.length === 0) return suspects;
+  return `${counted(order.steps.length, "step")}, ${minutesText(order.minutes)} at most. ${suspects}`;
 }
 
 const MOST_CAUTIONS = 2;

@@ -14,6 +14,7 @@ import { Popover } from "./Popover.tsx";
 import { PositionTableView } from "./PositionTableView.tsx";
 import { ProbeOrderView } from "./ProbeOrderView.tsx";
 import { useFitting } from "./useFitting.ts";
+import { useKeptFocus } from "./useKeptFocus.ts";
 import { WhatWorks } from "./WhatWorks.tsx";
 
 const VIEWS: Readonly<Record<Panel, { readonly title: string; readonly View: ComponentType }>> = {
@@ -40,6 +41,7 @@ export function SidePanel() {
   const inRow = first.includes(panel) ? first : [...first.slice(0, Math.max(0, fitting - 1)), panel];
   const inMenu = PANELS.filter((each) => !inRow.includes(each));
   const { title, View } = VIEWS[panel];
+  const view = useKeptFocus<HTMLElement>();
   return (
     <aside className={panel === "table" ? "side is-table" : "side"} aria-label="Beside the drawing">
       <nav className="views" aria-label="Views">
@@ -54,7 +56,7 @@ export function SidePanel() {
           )}
         </div>
       </nav>
-      <section className="view" aria-label={title}>
+      <section className="view" aria-label={title} ref={view} tabIndex={-1}>
         <View />
       </section>
     </aside>

@@ -7,6 +7,7 @@ import { movedIn } from "../words/step.ts";
 import type { OrderAnswer } from "../workers/question.ts";
 import { Empty } from "./Empty.tsx";
 import { Icon } from "./Icon.tsx";
+import { NothingToRead } from "./NothingToRead.tsx";
 import { StepRow } from "./StepRow.tsx";
 
 interface Shown {
@@ -34,8 +35,12 @@ export function StepList({ circuit, answer, isOld }: Shown) {
     list.current?.querySelector(".step.is-active")?.scrollIntoView({ block: "nearest" });
   }, [active]);
 
-  // Whoever typed a reading goes on typing: the field of the next row is theirs once it is there.
+  // Whoever typed a reading goes on typing, and whoever chose a complaint begins: the field of the row is theirs once it
+  // is there.
   useEffect(() => {
+    const focused = document.activeElement;
+    if (focused?.matches(".reading-field input") || focused === list.current?.closest(".view"))
+      wantsField.current = true;
     if (!wantsField.current || isOld) return;
     wantsField.current = false;
     list.current?.querySelector<HTMLInputElement>(".reading-field input")?.focus();
@@ -48,6 +53,7 @@ export function StepList({ circuit, answer, isOld }: Shown) {
         ticked under What works, or for something that is not drawn.
       </Empty>
     );
+  if (order.steps.length === 0) return <NothingToRead />;
   return (
     <div className={isOld ? "is-old" : undefined} ref={list}>
       {places.map((place, index) => (

@@ -1,6 +1,7 @@
 import { memo } from "react";
 import type { WireState } from "../../core/base/states.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { probeText } from "../../core/diagnose/reading.ts";
 import { isBySense, type Step } from "../../core/diagnose/step.ts";
 import { wiresAt } from "../../core/diagnose/testPoint.ts";
 import { ReadingEntry } from "../diagnose/ReadingEntry.tsx";
@@ -56,6 +57,11 @@ export const StepRow = memo(function StepRow({ circuit, step, states, moved, ste
     </li>
   );
 });
+
+/** Tells the row of one order from that of the next: what was typed for one is no reading of another. */
+function rowText({ point: red, black, instrument, lampTo, settings }: Step): string {
+  return settings.map(({ condition }) => probeText({ red, black, instrument, lampTo, condition })).join();
+}
 
 function StepHead({
   circuit,
@@ -135,7 +141,7 @@ function Opened({ circuit, step, steps, moved, onTaken }: Omit<Shown, "states">)
       {step.cautions.map((caution) => (
         <Caution key={caution}>{caution}</Caution>
       ))}
-      <ReadingEntry circuit={circuit} step={step} steps={steps} onTaken={onTaken} />
+      <ReadingEntry key={rowText(step)} circuit={circuit} step={step} steps={steps} onTaken={onTaken} />
       <dl className="facts">
         <dt>Why</dt>
         <dd>{step.why}</dd>

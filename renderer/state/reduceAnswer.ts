@@ -1,3 +1,4 @@
+import type { OrderAnswer } from "../workers/question.ts";
 import { readBench } from "./benchText.ts";
 import { copied } from "./copied.ts";
 import type { Asked, Remaining } from "./hostAction.ts";
@@ -104,7 +105,12 @@ function reduceOpen(open: Open, action: OfOpen): Open {
       return withAsking(open, action.about, (asking) => ({ ...asking, isOld: true, trouble: null }));
     case "ordered": {
       const first = action.answer.order.steps[0]?.number ?? null;
-      return { ...open, order: fresh(action.answer), step: first, earlier: open.order.answer };
+      return {
+        ...open,
+        order: fresh(action.answer),
+        step: first,
+        earlier: comparable(open.order.answer, action.answer),
+      };
     }
     case "tabled":
       return { ...open, tables: fresh(action.answer) };
@@ -117,6 +123,11 @@ function reduceOpen(open: Open, action: OfOpen): Open {
     case "worker-troubled":
       return withAsking(open, action.about, (asking) => ({ ...asking, isOld: false, trouble: action.words }));
   }
+}
+
+/** The answer before, if it was to the same complaint: shares of two complaints cannot be compared. */
+function comparable(before: OrderAnswer | null, now: OrderAnswer): OrderAnswer | null {
+  return before?.order.complaint === now.order.complaint ? before : null;
 }
 
 function fresh<T>(answer: T): Asking<T> {

@@ -1,8 +1,8 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import { type Entry, outcomeOf } from "../../core/diagnose/entry.ts";
+import { type Entry, outcomeOf, sweepTexts } from "../../core/diagnose/entry.ts";
 import { finenessOf } from "../../core/diagnose/evidence.ts";
 import { percent } from "../../core/diagnose/progressWords.ts";
-import type { Reading } from "../../core/diagnose/reading.ts";
+import type { Reading, Shows } from "../../core/diagnose/reading.ts";
 import { showsText } from "../../core/diagnose/readingText.ts";
 import { type Expected, isBySense, type Step, type Suspect } from "../../core/diagnose/step.ts";
 import { millivoltsText, rangeText } from "./figures.ts";
@@ -19,6 +19,16 @@ export function previewWords(entry: Entry): string {
   const cleared = all - outcome.leaves.length;
   const clears = cleared === 0 ? "clears none" : `clears ${cleared}`;
   return `${row}${outcome.word}. Leaves ${namesOf(outcome.leaves)} (${percent(outcome.probability)}), ${clears}.`;
+}
+
+/** How far a sweep is typed: "rest 0.02, open 12.1. Still to type: close."; null where no position is missing. */
+export function sweepSoFar({ settings }: Step, typed: string): string | null {
+  if (settings.length === 1 || typed.includes("=")) return null;
+  const texts = sweepTexts(typed, settings.length);
+  const names = settings.map(({ position }) => position.replaceAll("-", " "));
+  if (texts.length === 0 || texts.length >= names.length) return null;
+  const done = texts.map((text, index) => `${names[index]} ${text}`).join(", ");
+  return `${done}. Still to type: ${names.slice(texts.length).join(", ")}.`;
 }
 
 /** Suspects by what they sit on, the likeliest named: "W14, SP1 and 3 more". */
@@ -64,6 +74,19 @@ export function wantedText({ low, high, unit, lamp, word }: Expected): string {
   if (word !== null) return word;
   if (lamp !== null) return `lamp ${lamp}`;
   return unit === "V" ? rangeText(low, high) : millivoltsText(low, high);
+}
+
+/** Half of the last figure that a meter shows. */
+const ROUNDING = { V: 0.05, mV: 0.5 } as const;
+
+/** Whether a reading is what a good circuit shows. */
+export function isAsWanted({ volts, word }: Shows, expect: Expected): boolean {
+  const wantedWord = expect.word ?? (word === null ? null : expect.lamp);
+  if (wantedWord !== word) return false;
+  if (volts === null) return true;
+  const value = expect.unit === "mV" ? volts * 1000 : volts;
+  const slack = ROUNDING[expect.unit];
+  return value >= expect.low - slack && value <= expect.high + slack;
 }
 
 /** Where the leads were: "to battery −", "lamp from battery +", "by eye". */

@@ -22,7 +22,8 @@ export const DIAGNOSE_WORDS = {
 
 /** How far a search is, in words for screen and paper. */
 export const DIAGNOSE_SENTENCES = {
-  open: (minutes: string) => `About ${minutes} more minutes, if the next row is chosen anew after each reading.`,
+  open: (minutes: string) =>
+    `About ${Number(minutes) > 1 ? `${minutes} more minutes` : "a minute more"}, if the next row is chosen anew after each reading.`,
   certain: (found: string) => `Found: ${found}. Prove it before a part is ordered.`,
   tied: (found: string) => `No row that is left tells the suspects apart. Likeliest: ${found}.`,
   orderNow: (found: string) => `More proof costs more than a wrong part would: ${found}. Prove it before fitting.`,
