@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { NO_ORDER } from "../../core/diagnose/order.ts";
 import { changeLength } from "../../core/edit/commands/changeLength.ts";
 import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
@@ -322,5 +323,20 @@ describe("the window", () => {
   test("a complaint is chosen", () => {
     const command: Action = { do: "make", command: (bench) => chooseComplaint(bench, "rear-open-own") };
     expect(openAfter(VENTS, command).desk.bench.complaint).toBe("rear-open-own");
+  });
+});
+
+describe("the answer before", () => {
+  const ordered = (complaint: string, minutes: number): Action => ({
+    do: "ordered",
+    answer: { order: { ...NO_ORDER, complaint, minutes }, states: [] },
+  });
+
+  test("is kept to compare with while the complaint is the same, and never for another one", () => {
+    const same = openAfter(VENTS, ordered("Middle vent opens: dead", 9), ordered("Middle vent opens: dead", 4));
+    expect(same.earlier?.order.minutes).toBe(9);
+    expect(openAfter(VENTS, ordered("Middle vent opens: dead", 9)).earlier).toBeNull();
+    const other = openAfter(VENTS, ordered("Middle vent opens: dead", 9), ordered("Rear vent opens: dead", 4));
+    expect(other.earlier).toBeNull();
   });
 });
