@@ -1,7 +1,7 @@
 import type { Circuit } from "../circuit/circuit.ts";
 import type { Branches, BranchLine, BranchRow } from "./branchTable.ts";
-import { showsOf } from "./evidence.ts";
 import type { Shows } from "./reading.ts";
+import { shownTo } from "./shown.ts";
 import type { Suspect } from "./step.ts";
 import type { Observation } from "./suspects.ts";
 
@@ -31,7 +31,7 @@ export function verdictFor(
     const { point, black, instrument, lampTo, settings } = row.step;
     const shows = settings.map(({ condition }) => {
       const probe = { red: point, black, instrument, lampTo, condition };
-      return metered(showsOf(circuit, complaint.check.condition, [suspect], probe)[0]!);
+      return metered(shownTo(circuit, complaint.check.condition, [suspect], probe)[0]!);
     });
     const line = lineFor(row, shows);
     if (!line) return null;

@@ -5,7 +5,6 @@ import { type Cut, cutAmong, summedUp } from "./branchCut.ts";
 import type { Branches, BranchLine, BranchRow, BranchVerdict } from "./branchTable.ts";
 import { firstMisled } from "./branchWalk.ts";
 import type { Candidate } from "./candidates.ts";
-import { showsOf } from "./evidence.ts";
 import { type Known, suspicion } from "./order.ts";
 import { tellsOf } from "./plan/information.ts";
 import { distinct, planner } from "./plan/next.ts";
@@ -14,6 +13,7 @@ import type { Probe } from "./reading.ts";
 import { repairsOf } from "./repairs.ts";
 import { type Rows, rowsFor } from "./rows.ts";
 import { mayBeProbed } from "./scope.ts";
+import { shownTo } from "./shown.ts";
 import type { Suspect } from "./step.ts";
 import { stepsOf } from "./stepsOf.ts";
 import type { Observation } from "./suspects.ts";
@@ -52,7 +52,7 @@ export function branchesFor(circuit: Circuit, complaint: Observation, known: Bra
   if (suspects.length === 0) return refuse("no-suspects");
   const tries = triesFor(circuit, complaint.check);
   const rows = rowsFor(circuit, complaint.check.condition, suspects, tries, known.readings ?? []);
-  const root = grown(circuit, complaint, suspects, rows, tries, known.depth ?? DEPTH);
+  const root = grown(circuit, complaint, suspects, rows, known.depth ?? DEPTH);
   if (!isNode(root)) return refuse("branches-one");
   const branches = numbered(circuit, complaint, suspects, rows, tries, root);
   const misled = firstMisled(circuit, complaint, branches);
@@ -68,8 +68,7 @@ function grown(
   circuit: Circuit,
   complaint: Observation,
   suspects: readonly Suspect[],
-  { columns, problem, stand }: Rows,
-  { conditions }: Tries,
+  { columns, conditions, problem, stand }: Rows,
   depth: number,
 ): Node | Living {
   const tells = tellsOf(problem);
@@ -88,7 +87,7 @@ function grown(
     // What is heard is heard on the way to the last setting.
     const settings = candidate.instrument === "listen" ? candidate.conditions.slice(-1) : candidate.conditions;
     const shows = settings.map((number) =>
-      showsOf(
+      shownTo(
         circuit,
         complaint.check.condition,
         [...living].map((each) => suspects[each]!),
@@ -96,7 +95,7 @@ function grown(
       ),
     );
     const good = settings.map(
-      (number) => showsOf(circuit, complaint.check.condition, [HEALTHY], probeFor(candidate, conditions[number]!))[0]!,
+      (number) => shownTo(circuit, complaint.check.condition, [HEALTHY], probeFor(candidate, conditions[number]!))[0]!,
     );
     const cut = summedUp(living, cutAmong(living, candidate, shows, good), (each) => massOf(problem, each));
     if (cut.length < 2) return living;

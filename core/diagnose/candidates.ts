@@ -7,7 +7,7 @@ import { kindOf } from "../parts/catalogue.ts";
 import type { Part } from "../parts/kind.ts";
 import type { TestLamp } from "../trade/instruments.ts";
 import type { Fineness } from "./spread.ts";
-import { type Instrument, isBySense } from "./step.ts";
+import { type Instrument, isBySense, type LampTo } from "./step.ts";
 import { MINUTES, placeOf, reachOf, type TestPoint, testPointsOf } from "./testPoint.ts";
 import type { Tries } from "./tries.ts";
 
@@ -17,13 +17,15 @@ export interface Candidate {
   readonly at: TestPoint;
   readonly black: Lead;
   readonly instrument: Instrument;
-  readonly lampTo: "battery +" | "battery -" | null;
+  readonly lampTo: LampTo;
   readonly sweepOf: string | null;
-  /** Indices into the conditions tried, one for each setting. */
+  /** Indices into the conditions of the rows, one for each setting: those tried, then those of the acts. */
   readonly conditions: readonly number[];
   readonly positions: readonly string[];
   readonly hands: 1 | 2;
   readonly fineness: Fineness;
+  /** Trim that must be off beside that of the place, or null. */
+  readonly alsoOpen: string | null;
   /** Minutes of the row by itself: no trim, no way there. */
   readonly minutes: Minutes;
 }
@@ -145,16 +147,16 @@ function bySense(
   });
 }
 
-function row(given: Omit<Candidate, "minutes">): Candidate {
+function row(given: Omit<Candidate, "minutes" | "alsoOpen">): Candidate {
   const { at, instrument, conditions, hands } = given;
   const lamp = lampOf(instrument) === null ? 0 : MINUTES.lamp;
   const second = hands === 2 ? MINUTES.secondPerson : 0;
   const own = isBySense(instrument) ? MINUTES[instrument === "look" ? "look" : "listen"] : at.minutes;
-  return { ...given, minutes: own + conditions.length * MINUTES.throwControl + lamp + second };
+  return { ...given, alsoOpen: null, minutes: own + conditions.length * MINUTES.throwControl + lamp + second };
 }
 
 /** Pairs of hands for a setting: a control that springs back is held, and a lamp or a far point takes the hand that held it. */
-function handsFor(circuit: Circuit, at: TestPoint, tries: Tries, index: number, isBusy: boolean): 1 | 2 {
+export function handsFor(circuit: Circuit, at: TestPoint, tries: Tries, index: number, isBusy: boolean): 1 | 2 {
   const { sweepOf, positions } = tries;
   const isHeld = sweepOf !== null && springsBack(circuit, sweepOf, positions[index]!);
   return at.hands === 2 || (isHeld && (isBusy || !isWithinReach(circuit, at, sweepOf))) ? 2 : 1;

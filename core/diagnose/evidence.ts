@@ -1,12 +1,9 @@
-import { remember } from "../base/memo.ts";
 import type { Share, Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
-import { conditionText } from "../live/condition.ts";
-import type { Rig } from "../live/rig.ts";
+import { fuseAcross } from "./inPlace.ts";
 import { bestFit, elsewhereOf, fitOf, likelihoodOf, wrongOf } from "./likelihood.ts";
-import type { Possible } from "./possible.ts";
-import { type Probe, probeText, type Reading, type Shows } from "./reading.ts";
-import { readWith } from "./reads.ts";
+import { type Probe, probeText, type Reading } from "./reading.ts";
+import { shownTo } from "./shown.ts";
 import type { Fineness } from "./spread.ts";
 import type { Suspected } from "./suspects.ts";
 
@@ -22,12 +19,12 @@ export interface Evidence {
   readonly fits: readonly (readonly number[])[];
 }
 
-/** Whether a probe is read in volts or, across a fuse, in millivolts. */
-export function finenessOf(circuit: Circuit, { red, black }: Pick<Probe, "red" | "black">): Fineness {
-  const part = (lead: string): string => lead.replace(/\.[^.]+$/, "");
-  const isAcross =
-    part(red) === part(black) && circuit.parts.some(({ id, kind }) => id === part(red) && kind === "fuse");
-  return isAcross ? "millivolts" : "volts";
+/** Whether a probe is read in volts or, across a fuse that is in its place, in millivolts. */
+export function finenessOf(
+  circuit: Circuit,
+  { red, black, lampTo }: Pick<Probe, "red" | "black" | "lampTo">,
+): Fineness {
+  return lampTo === null && fuseAcross(circuit, red, black) ? "millivolts" : "volts";
 }
 
 /**
@@ -43,18 +40,13 @@ export function weighed(
 ): Evidence {
   const read = readings.map((reading) => ({
     ...reading,
-    volts: reading.volts === null ? null : reading.volts * scale,
+    // A lamp in a fuse's place is only looked at.
+    volts: reading.volts === null || reading.lampTo === "black" ? null : reading.volts * scale,
   }));
   const finenesses = read.map((reading) => finenessOf(circuit, reading));
+  const planted = suspected.map(({ possible }) => possible);
   const predictions = read.map((reading) =>
-    reading.standing === "struck"
-      ? []
-      : showsOf(
-          circuit,
-          complaint,
-          suspected.map(({ possible }) => possible),
-          reading,
-        ),
+    reading.standing === "struck" ? [] : shownTo(circuit, complaint, planted, reading),
   );
   const fits = read.map((reading, index) =>
     predictions[index]!.map((shown) => fitOf(reading, shown, finenesses[index]!)),
@@ -104,29 +96,6 @@ function sameLeads(readings: readonly Reading[]): readonly (readonly number[])[]
     groups.set(key, [...(groups.get(key) ?? []), index]);
   });
   return [...groups.values()];
-}
-
-const known = remember((_: Circuit) => new Map<string, Map<string, Shows>>());
-
-/** What a probe shows with each suspect; asked again, it is remembered with its circuit. */
-export function showsOf(
-  circuit: Circuit,
-  complaint: Condition,
-  suspects: readonly Pick<Possible, "id" | "faults">[],
-  probe: Probe,
-): readonly Shows[] {
-  const key = `${probeText(probe)} after ${conditionText(complaint)}`;
-  const shown = known(circuit).get(key) ?? new Map<string, Shows>();
-  known(circuit).set(key, shown);
-  let rig: Rig | undefined;
-  return suspects.map(({ id, faults }) => {
-    const before = shown.get(id);
-    if (before) return before;
-    const read = readWith(circuit, faults, complaint, probe, rig);
-    rig = read.rig;
-    shown.set(id, read.shows);
-    return read.shows;
-  });
 }
 
 /** Volts of the drawing's battery at rest over those measured: what readings are multiplied by. */

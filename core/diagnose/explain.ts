@@ -52,6 +52,7 @@ function voltsAt({ volts, classes, candidate }: Column, circuits: readonly numbe
 /** The word for what one circuit reads: of a sweep, the positions that differ from the good circuit. */
 function wordOf({ candidate, volts, classes, words }: Column, circuit: number): string {
   if (isBySense(candidate.instrument)) return words.at(-1)![circuit]!;
+  if (candidate.lampTo === "black") return `lamp ${words[0]![circuit]}`;
   const named = candidate.conditions.map((_, setting) => {
     const isSame = classes[setting]![circuit] === classes[setting]![0];
     return outcomeWord(volts[setting]![circuit]!, volts[setting]![0]!, isSame);
@@ -138,15 +139,18 @@ function capital(word: string): string {
  */
 export function cautionsFor(
   circuit: Circuit,
-  { at, instrument, conditions }: Candidate,
+  { at, alsoOpen, instrument, lampTo, conditions }: Candidate,
   turning: readonly (readonly PartId[])[],
 ): readonly string[] {
-  const trim = at.access === null ? [] : groupsToOpen(circuit, at.access).flatMap((group) => group.cautions ?? []);
+  const trim = [at.access, alsoOpen].flatMap((access) =>
+    access === null ? [] : groupsToOpen(circuit, access).flatMap((group) => group.cautions ?? []),
+  );
   const lines = [...at.cautions, ...trim];
   const moved = new Set(conditions.flatMap((index) => turning[index]!));
   if (moved.size > 0) lines.push(`Hands and tools clear of ${[...moved].join(", ")} and all it moves.`);
-  if (instrument === "4 A lamp") lines.push("The lamp loads the wire, may move what hangs on it, and gets hot.");
-  if (instrument === "0.25 A lamp") lines.push("Small lamp only: the wire is thin.");
+  if (lampTo === "black") lines.push("The lamp in place of the fuse may move what hangs on it, and gets hot.");
+  else if (instrument === "4 A lamp") lines.push("The lamp loads the wire, may move what hangs on it, and gets hot.");
+  else if (instrument === "0.25 A lamp") lines.push("Small lamp only: the wire is thin.");
   const point = pointAt(circuit, at.point);
   if (point?.kind === "terminal" && point.part.kind === "battery") lines.push("Eye protection at the battery.");
   return [...new Set(lines)];

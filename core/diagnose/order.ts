@@ -1,5 +1,5 @@
 import type { Minutes, Volts } from "../base/units.ts";
-import type { Circuit, Condition } from "../circuit/circuit.ts";
+import type { Circuit } from "../circuit/circuit.ts";
 import { referenceBattery } from "../live/network.ts";
 import { clashesOf } from "./clash.ts";
 import { type Evidence, scaleFor, weighed } from "./evidence.ts";
@@ -74,7 +74,7 @@ export function probeOrder(circuit: Circuit, complaint: Observation, known: Know
   const rows = rowsFor(circuit, condition, planned, tries, readings);
   const tells = tellsOf(rows.problem);
   const clashes = clashesOf(evidence, readings);
-  const pool = distinct(rows.problem, unread(rows, tries.conditions, readings, clashes));
+  const pool = distinct(rows.problem, unread(rows, readings, clashes));
   const living = allLiving(rows.problem);
   const next = planned.length < 2 ? null : planner(rows.problem, tells, pool)(living, rows.stand);
   const list = linear(rows.problem, tells, living, rows.stand, pool, {
@@ -167,8 +167,7 @@ function suspectOf({ possible: { id, faults, title, repair } }: Suspected, proba
  * clashes may be read a second time.
  */
 function unread(
-  { columns }: Rows,
-  conditions: readonly Condition[],
+  { columns, conditions }: Rows,
   readings: readonly Reading[],
   clashes: readonly Clash[],
 ): readonly number[] {

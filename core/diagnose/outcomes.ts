@@ -30,16 +30,26 @@ export function columnOf(
   all: readonly Predicted[],
   nominalVolts: Volts,
 ): Column {
-  const volts: Volts[][] = [];
-  const words: string[][] = [];
-  const classes: (readonly number[])[] = [];
-  candidate.conditions.forEach((_, setting) => {
-    const shows = all.map((predicted) => showsIn(candidate, points, predicted, setting, nominalVolts));
-    volts.push(shows.map((each) => each.volts));
-    words.push(shows.map((each) => each.word));
-    classes.push(clusters(volts[setting]!, candidate.fineness));
-  });
-  return { candidate, volts, classes, words, labels: labelled(all.length, classes, words) };
+  return columnWith(
+    candidate,
+    candidate.conditions.map((_, setting) =>
+      all.map((predicted) => showsIn(candidate, points, predicted, setting, nominalVolts)),
+    ),
+  );
+}
+
+/** What is shown: volts, 0 where nothing is measured, and the word, "" for the meter alone. */
+interface Seen {
+  readonly volts: Volts;
+  readonly word: string;
+}
+
+/** A candidate row of which it is known what it shows, by setting, then by circuit. */
+export function columnWith(candidate: Candidate, shows: readonly (readonly Seen[])[]): Column {
+  const volts = shows.map((setting) => setting.map((each) => each.volts));
+  const words = shows.map((setting) => setting.map((each) => each.word));
+  const classes = volts.map((reads) => clusters(reads, candidate.fineness));
+  return { candidate, volts, classes, words, labels: labelled(shows[0]?.length ?? 0, classes, words) };
 }
 
 /** What one circuit shows in one setting of a row. */
@@ -49,7 +59,7 @@ function showsIn(
   { shown, left, plugs }: Predicted,
   setting: number,
   nominalVolts: Volts,
-): { readonly volts: Volts; readonly word: string } {
+): Seen {
   const { at, black, instrument, lampTo, conditions } = candidate;
   const here = shown[conditions[setting]!]!;
   if (instrument === "look") return { volts: 0, word: seenOf(at.point, here.states, left, plugs) };
@@ -59,7 +69,7 @@ function showsIn(
   }
   const red = points.get(at.point)!;
   const lamp = lampOf(instrument);
-  if (lampTo !== null && lamp !== null) {
+  if (lampTo !== null && lampTo !== "black" && lamp !== null) {
     const { across, pointVolts } = lampReads(here, red, lampTo, testLamp(lamp, nominalVolts));
     return { volts: pointVolts, word: brightness(across, nominalVolts) };
   }

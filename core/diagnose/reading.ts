@@ -3,7 +3,7 @@ import type { Volts } from "../base/units.ts";
 import type { Condition } from "../circuit/circuit.ts";
 import type { Lead } from "../live/attachment.ts";
 import { conditionText } from "../live/condition.ts";
-import type { Instrument } from "./step.ts";
+import type { Instrument, LampTo } from "./step.ts";
 
 /** Where and how something is read or looked at: both leads, the instrument, and how the circuit is set meanwhile. */
 export interface Probe {
@@ -11,8 +11,7 @@ export interface Probe {
   readonly red: Lead | PartId;
   readonly black: Lead;
   readonly instrument: Instrument;
-  /** Post that the lamp's other clip goes to; null where no lamp hangs on the point. */
-  readonly lampTo: "battery +" | "battery -" | null;
+  readonly lampTo: LampTo;
   readonly condition: Condition;
 }
 
@@ -49,7 +48,7 @@ const INSTRUMENTS: readonly unknown[] = [
   "look",
   "listen",
 ] satisfies Instrument[];
-const POSTS: readonly unknown[] = ["battery +", "battery -", null];
+const LAMPS_TO: readonly unknown[] = ["battery +", "battery -", "black", null] satisfies LampTo[];
 const STANDINGS: readonly unknown[] = ["taken", "doubted", "struck"];
 
 /** Whether a value from outside has the shape of a reading; whether it fits a circuit is another question. */
@@ -60,7 +59,7 @@ export function isReading(value: unknown): value is Reading {
     typeof red === "string" &&
     typeof black === "string" &&
     INSTRUMENTS.includes(instrument) &&
-    POSTS.includes(lampTo) &&
+    LAMPS_TO.includes(lampTo) &&
     typeof condition === "object" &&
     condition !== null &&
     (volts === null || Number.isFinite(volts)) &&

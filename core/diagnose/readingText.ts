@@ -7,14 +7,15 @@ import { conditionText, parseCondition } from "../live/condition.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import { finenessOf } from "./evidence.ts";
 import { expectedOf } from "./expected.ts";
+import { fuseAcross, lampForFuse } from "./inPlace.ts";
 import { type Probe, type Reading, readingOf, type Shows } from "./reading.ts";
 import { readValue } from "./readValue.ts";
 import { testPointsOf } from "./testPoint.ts";
 
 /**
  * Reads `RED[/BLACK] @ CONDITION : VALUE`: `X5-6 @ S1=on : 11.9V`, `F4.1/F4.2 @ S1=on,S5=open : 25mV`, the lamp from a point
- * to battery negative `X5-6 @ S1=on : dim`, from battery plus to a point `battery+/X5-1 @ S1=on : dim 7.2V`, a look or a
- * sound `F4 @ : blown`, `K1 @ S1=on : clicks`. A question mark behind the value is doubt. Refuses what the circuit does not have, and values no meter shows there.
+ * to battery negative `X5-6 @ S1=on : dim`, from battery plus to a point `battery+/X5-1 @ S1=on : dim 7.2V`, in a fuse's
+ * place `F4.1/F4.2 @ S1=on,out:F4,apart:X5 : bright`, a look or a sound `F4 @ : blown`, `K1 @ S1=on : clicks`. A question mark behind the value is doubt. Refuses what the circuit does not have, and values no meter shows there.
  */
 export function parseReading(circuit: Circuit, text: string): Outcome<Reading> {
   const [, leads = "", setting = "", typed = ""] = /^([^@]+)@(.*):([^:]*)$/.exec(text) ?? [];
@@ -57,12 +58,17 @@ function metered(circuit: Circuit, red: string, black: string, condition: Condit
   return ok({ red: one.value, black: other.value, instrument: "meter volts", lampTo: null, condition });
 }
 
-/** The lamp between a point and a post; which lamp, the wire there decides. */
+/** The lamp between a point and a post, where the wire there decides which lamp; or across the blades of a fuse that is out. */
 function lampAt(circuit: Circuit, red: string, black: string, condition: Condition): Outcome<Probe> {
   const one = leadOf(circuit, red);
   if (!one.ok) return one;
   const other = black === "" ? ok<Lead>("battery -") : leadOf(circuit, black);
   if (!other.ok) return other;
+  const fuse = fuseAcross(circuit, one.value, other.value);
+  if (fuse !== null) {
+    const leads = { red: one.value, black: other.value, instrument: lampForFuse(circuit, fuse) } as const;
+    return ok({ ...leads, lampTo: "black", condition });
+  }
   const isFromPlus = one.value === "battery +";
   const point = isFromPlus ? other.value : one.value;
   const at = testPointsOf(circuit).find((each) => each.point === point);

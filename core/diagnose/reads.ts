@@ -1,4 +1,5 @@
 import type { Circuit, Condition } from "../circuit/circuit.ts";
+import type { Attachment } from "../live/attachment.ts";
 import type { Fault } from "../live/fault.ts";
 import { meterOn, meterShows } from "../live/instruments/meter.ts";
 import { burns, lampOn } from "../live/instruments/testLamp.ts";
@@ -22,24 +23,48 @@ export function readWith(
   probe: Probe,
   givenUp?: Rig,
 ): { readonly shows: Shows; readonly rig: Rig } {
-  const { red, black, instrument, lampTo, condition } = probe;
-  const lamp = lampOf(instrument);
-  const clipped = isBySense(instrument)
-    ? []
-    : [
-        meterOn(red, black),
-        ...(lampTo === null || lamp === null ? [] : [lampOn(lamp, red, lampTo, circuit.nominalVolts)]),
-      ];
+  const { shows, rig } = readInEach(circuit, faults, complaint, probe, [probe.condition], givenUp);
+  return { shows: shows[0]!, rig };
+}
+
+/** The same with the leads left where they are, in each of several conditions: the complaint is tried only once. */
+export function readInEach(
+  circuit: Circuit,
+  faults: readonly Fault[],
+  complaint: Condition | null,
+  leads: Omit<Probe, "condition">,
+  conditions: readonly Condition[],
+  givenUp?: Rig,
+): { readonly shows: readonly Shows[]; readonly rig: Rig } {
+  const clipped = clippedOn(circuit, leads);
   const rig = new Rig(circuit, faults, clipped, givenUp);
   const melted = complaint === null ? [] : meltedIn(rig, complaint);
-  if (instrument === "listen") {
-    reach(rig, restOf(condition), undefined, melted);
-    const before = rig.states.get(red);
+  const { red, instrument } = leads;
+  const shows = conditions.map((condition): Shows => {
+    if (instrument === "listen") {
+      reach(rig, restOf(condition), undefined, melted);
+      const before = rig.states.get(red);
+      reach(rig, condition, undefined, melted);
+      return { volts: null, word: heardOf(before, rig.states.get(red)) };
+    }
     reach(rig, condition, undefined, melted);
-    return { shows: { volts: null, word: heardOf(before, rig.states.get(red)) }, rig };
-  }
-  reach(rig, condition, undefined, melted);
-  if (instrument === "look")
-    return { shows: { volts: null, word: seenOf(red, rig.states, leftIn(rig), plugsWith(circuit, faults)) }, rig };
-  return { shows: { volts: meterShows(rig), word: clipped.length > 1 ? burns(rig, 1) : null }, rig };
+    if (instrument === "look")
+      return { volts: null, word: seenOf(red, rig.states, leftIn(rig), plugsWith(circuit, faults)) };
+    if (leads.lampTo === "black") return { volts: null, word: burns(rig) };
+    return { volts: meterShows(rig), word: clipped.length > 1 ? burns(rig, 1) : null };
+  });
+  return { shows, rig };
+}
+
+/** Meter and lamp of a probe, the meter first; the lamp alone in a fuse's place, nothing where it is looked at or listened to. */
+function clippedOn(
+  { nominalVolts }: Circuit,
+  { red, black, instrument, lampTo }: Omit<Probe, "condition">,
+): readonly Attachment[] {
+  if (isBySense(instrument)) return [];
+  const meter = meterOn(red, black);
+  const lamp = lampOf(instrument);
+  if (lampTo === null || lamp === null) return [meter];
+  if (lampTo === "black") return [lampOn(lamp, red, black, nominalVolts)];
+  return [meter, lampOn(lamp, red, lampTo, nominalVolts)];
 }

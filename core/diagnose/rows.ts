@@ -4,16 +4,20 @@ import type { AccessGroup, Circuit, Condition } from "../circuit/circuit.ts";
 import { conditionText } from "../live/condition.ts";
 import type { Rig } from "../live/rig.ts";
 import { type Candidate, candidatesFor } from "./candidates.ts";
+import { lampRows } from "./lampRows.ts";
 import { type Column, columnOf } from "./outcomes.ts";
 import { MOST_TRIM, NOWHERE, type ProbeChoice, type Problem, type Stand } from "./plan/problem.ts";
 import { type Predicted, predict } from "./predict.ts";
 import type { Reading } from "./reading.ts";
-import { isBySense, type Suspect } from "./step.ts";
-import { groupsToOpen, MINUTES, minutesToOpen, testPointsOf } from "./testPoint.ts";
+import type { Fineness } from "./spread.ts";
+import { isBySense, type LampTo, type Suspect } from "./step.ts";
+import { groupsToOpen, MINUTES, minutesToOpen, reachOf, testPointsOf } from "./testPoint.ts";
 import type { Tries } from "./tries.ts";
 
 /** The rows that could be read, and the same as the planner's numbers: row and probe have the same number. */
 export interface Rows {
+  /** What the settings of the rows are numbered by: the conditions tried, then those of the acts. */
+  readonly conditions: readonly Condition[];
   readonly columns: readonly Column[];
   readonly problem: Problem;
   /** How things stand after the readings taken so far. */
@@ -34,14 +38,18 @@ export function rowsFor(
   const points = testPointsOf(circuit);
   const numbers = new Map(points.map(({ point }, index) => [point, index]));
   const all = predictAll(circuit, complaint, suspects, tries);
-  const columns = candidatesFor(circuit, tries)
-    .map((candidate) => columnOf(candidate, numbers, all, circuit.nominalVolts))
+  const lamps = lampRows(circuit, complaint, suspects, all, tries);
+  const read = candidatesFor(circuit, tries).map((candidate) =>
+    columnOf(candidate, numbers, all, circuit.nominalVolts),
+  );
+  const columns = [...read, ...lamps.columns]
     .filter(({ labels }) => labels.some((label) => label !== labels[0]))
-    .filter(({ candidate, words }) => candidate.lampTo === null || words[0]![0] === "bright")
+    .filter(({ candidate, words }) => !isLampToPost(candidate) || words[0]![0] === "bright")
     .filter(({ candidate, volts }) => candidate.fineness === "volts" || volts.some((reads) => reads[0]! > 0));
   const trim = trimOf(circuit, columns);
   return {
     columns,
+    conditions: [...tries.conditions, ...lamps.conditions],
     problem: {
       weights: Float64Array.from(suspects, ({ probability }) => probability),
       repairs: numbered(suspects.map(({ repairGroup }) => repairGroup)),
@@ -52,6 +60,10 @@ export function rowsFor(
     },
     stand: standAfter(circuit, readings, trim),
   };
+}
+
+function isLampToPost({ lampTo }: Candidate): boolean {
+  return lampTo === "battery +" || lampTo === "battery -";
 }
 
 /** Predictions by complaint and suspect: with every reading the same suspects are asked for again, only fewer. */
@@ -81,24 +93,31 @@ function predictAll(
 
 function choiceOf(
   circuit: Circuit,
-  { at, instrument, minutes, fineness }: Candidate,
+  { at, alsoOpen, instrument, lampTo, minutes, fineness }: Candidate,
   classes: Uint8Array,
   trim: readonly AccessGroup[],
 ): ProbeChoice {
   return {
     classes,
     minutes: minutes + beyond(circuit, at.access, trim),
-    trim: bitsOf(circuit, at.access, trim),
+    trim: bitsOf(circuit, at.access, trim) | bitsOf(circuit, alsoOpen, trim),
     place: placeNumber(circuit, at.access),
-    mode: isBySense(instrument) ? NOWHERE : fineness === "volts" ? 0 : 1,
+    mode: isBySense(instrument) ? NOWHERE : modeOf(fineness, lampTo),
   };
+}
+
+/** Number of what the meter is set to: to go from volts to millivolts, or to put a lamp in a fuse's place, takes a moment. */
+function modeOf(fineness: Fineness, lampTo: LampTo): number {
+  if (lampTo === "black") return 2;
+  return fineness === "volts" ? 0 : 1;
 }
 
 /** Trim in front of the rows, as many pieces as the planner can number. */
 function trimOf(circuit: Circuit, columns: readonly Column[]): readonly AccessGroup[] {
   const pieces = new Set<AccessGroup>();
   for (const { candidate } of columns)
-    if (candidate.at.access !== null) for (const piece of groupsToOpen(circuit, candidate.at.access)) pieces.add(piece);
+    for (const access of [candidate.at.access, candidate.alsoOpen])
+      if (access !== null) for (const piece of groupsToOpen(circuit, access)) pieces.add(piece);
   return [...pieces].slice(0, MOST_TRIM);
 }
 
@@ -123,11 +142,12 @@ function placeNumber(circuit: Circuit, access: string | null): number {
 function standAfter(circuit: Circuit, readings: readonly Reading[], trim: readonly AccessGroup[]): Stand {
   const points = testPointsOf(circuit);
   let stand: Stand = { open: 0, place: NOWHERE, mode: NOWHERE };
-  for (const { red } of readings) {
+  for (const { red, condition } of readings) {
     const at = points.find(({ point }) => point === red);
     if (!at) continue;
+    const parted = (condition.apart ?? []).map((plug) => bitsOf(circuit, reachOf(circuit, plug).access ?? null, trim));
     stand = {
-      open: stand.open | bitsOf(circuit, at.access, trim),
+      open: parted.reduce((open, bits) => open | bits, stand.open | bitsOf(circuit, at.access, trim)),
       place: placeNumber(circuit, at.access),
       mode: NOWHERE,
     };

@@ -23,6 +23,9 @@ export interface Suspect {
  */
 export type Instrument = "meter volts" | "4 A lamp" | "0.25 A lamp" | "look" | "listen";
 
+/** Where a lamp's other clip goes: a post, or the black lead's point, where it stands in for a fuse; null without lamp. */
+export type LampTo = "battery +" | "battery -" | "black" | null;
+
 /** Whether nothing is clipped on: a part is looked at or listened to. */
 export function isBySense(instrument: Instrument): boolean {
   return instrument === "look" || instrument === "listen";
@@ -75,8 +78,7 @@ export interface Step {
   /** Insulation colour of the wire there, as the circuit writes it. */
   readonly colour: string | null;
   readonly instrument: Instrument;
-  /** Where the lamp's other clip goes; null for a plain meter row. */
-  readonly lampTo: "battery +" | "battery -" | null;
+  readonly lampTo: LampTo;
   /** Control whose positions are swept, or null. */
   readonly sweepOf: string | null;
   readonly settings: readonly Setting[];

@@ -12,9 +12,9 @@ import type { Tries } from "./tries.ts";
 export function stepsOf(
   circuit: Circuit,
   suspects: readonly Suspect[],
-  { columns }: Rows,
+  { columns, conditions }: Rows,
   list: readonly Listed[],
-  { conditions, sweepOf }: Tries,
+  { sweepOf }: Tries,
 ): readonly Step[] {
   const turning = conditions.map((condition) => turningIn(circuit, condition));
   return list.map(({ probe, minutes }, index) => {

@@ -15,9 +15,9 @@ export function expectPiece(step: Step, restVolts: Volts, room: Millimetres): Pi
   const lamp = expect.lamp === null ? [] : [paragraph(WORDS.lampShows(expect.lamp), TYPE.lamp, room)];
   const limit = paragraph(otherWords(step, expect, restVolts), TYPE.limit, room);
   return stack([
-    instrumentPiece(step.instrument, room),
+    instrumentPiece(step.instrument, room, step.lampTo === "black"),
     space(0.4),
-    rangePiece(expect, room),
+    ...(step.lampTo === "black" ? [] : [rangePiece(expect, room)]),
     space(0.5),
     ...lamp,
     limit,
@@ -37,7 +37,7 @@ function rangePiece(expect: Expected, room: Millimetres): Piece {
 
 /** "battery less 0.3–0.7" for a reading near the battery, "drop at 4 A" for one near ground under a lamp; else nothing. */
 function otherWords(step: Step, { low, high }: Expected, restVolts: Volts): string {
-  if (step.black === "battery +" || isBySense(step.instrument)) return "";
+  if (step.black === "battery +" || step.lampTo === "black" || isBySense(step.instrument)) return "";
   if (step.settings[0]?.expect.unit === "mV") return WORDS.drop;
   if (low > restVolts / 2) {
     const [least, most] = [restVolts - high, restVolts - low];

@@ -49,7 +49,8 @@ export function rowsOf(setting: RowSetting, step: Step): readonly Block[] {
 
 function singleRow({ circuit, restVolts, matters }: RowSetting, step: Step): Block {
   const expect = step.settings[0]?.expect;
-  const reading = readingPiece(isBySense(step.instrument) ? "" : (expect?.unit ?? "V"), expect?.lamp != null);
+  const isByEye = isBySense(step.instrument) || step.lampTo === "black";
+  const reading = readingPiece(isByEye ? "" : (expect?.unit ?? "V"), expect?.lamp != null);
   return gridRow(ROW, [
     numberCell(step.number, false),
     probeCell(circuit, step),

@@ -63,7 +63,7 @@ function wordsPieces(lines: readonly SetWords[], room: Millimetres): readonly Pi
 
 function lampPieces(step: Step, room: Millimetres): readonly Piece[] {
   if (step.lampTo === null) return [];
-  const clips = [step.point, leadName(step.lampTo)] as const;
+  const clips = [step.point, leadName(step.lampTo === "black" ? step.black : step.lampTo)] as const;
   const [from, to] = step.lampTo === "battery +" ? [clips[1], clips[0]] : clips;
   return [space(0.6), paragraph(WORDS.lampFrom(from, to), TYPE.lampSet, room)];
 }

@@ -36,12 +36,12 @@ function crossMarks(cx: Millimetres, cy: Millimetres, radius: Millimetres): read
 }
 
 /** The signs of a row's instruments and their name, on a line of 6 mm; of a look or a sound the name alone. */
-export function instrumentPiece(instrument: Instrument, room: Millimetres): Piece {
+export function instrumentPiece(instrument: Instrument, room: Millimetres, isLampAlone = false): Piece {
   if (instrument === "look" || instrument === "listen") {
     const words = paragraph(WORDS.senses[instrument], TYPE.instrument, room);
     return { ...words, height: Math.max(6, words.height) };
   }
-  const signs: readonly Sign[] = instrument === "meter volts" ? ["volts"] : ["lamp", "volts"];
+  const signs: readonly Sign[] = instrument === "meter volts" ? ["volts"] : isLampAlone ? ["lamp"] : ["lamp", "volts"];
   const words = instrument === "meter volts" ? WORDS.voltsDc : WORDS.lamps[instrument];
   const pitch = 2 * RADIUS + 1.4;
   const left = signs.length * pitch + 0.4;

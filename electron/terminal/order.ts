@@ -76,12 +76,7 @@ function printSteps(console: Console, circuit: Circuit, { steps }: ProbeOrder): 
 
 function printStep(console: Console, step: Step): void {
   const where = [step.point, step.colour ?? ""].filter((word) => word !== "").join("  ");
-  const lamp =
-    step.lampTo === null
-      ? ""
-      : step.lampTo === "battery -"
-        ? `, ${step.instrument} ${step.point} to battery -`
-        : `, ${step.instrument} battery + to ${step.point}`;
+  const lamp = lampText(step);
   console.write(
     `${String(step.number).padStart(3)}  ${where}   red ${step.point}, black ${step.black}${lamp}   ${step.minutes.toFixed(1)} min${step.hands === 2 ? ", second person" : ""}\n`,
   );
@@ -90,6 +85,12 @@ function printStep(console: Console, step: Step): void {
   const width = Math.min(console.width, 110);
   console.write(`${wrapped(step.why, width, "     ")}\n`);
   for (const caution of step.cautions) console.write(`${wrapped(`! ${caution}`, width, "     ", "       ")}\n`);
+}
+
+function lampText({ lampTo, instrument, point, black }: Step): string {
+  if (lampTo === null) return "";
+  if (lampTo === "black") return `, ${instrument} in place of the fuse, ${point} to ${black}`;
+  return lampTo === "battery -" ? `, ${instrument} ${point} to battery -` : `, ${instrument} battery + to ${point}`;
 }
 
 function settingText({ condition, position, expect }: Setting, { sweepOf }: Step): string {

@@ -72,7 +72,7 @@ export function ReadingEntry({ circuit, step, steps, onTaken }: Shown) {
               setTrouble(null);
             }}
           />
-          {!isBySense(step.instrument) && <span className="unit">{entryUnit(step)}</span>}
+          {!isBySense(step.instrument) && step.lampTo !== "black" && <span className="unit">{entryUnit(step)}</span>}
         </span>
         <button type="submit" className="button is-main reading-enter">
           Enter

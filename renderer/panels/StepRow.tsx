@@ -114,7 +114,8 @@ function Closed({ circuit, step, moved }: Pick<Shown, "circuit" | "step" | "move
 }
 
 function Opened({ circuit, step, steps, moved, onTaken }: Omit<Shown, "states">) {
-  const meter = step.instrument === "meter volts" ? "Meter on volts" : `Meter on volts, ${step.instrument}`;
+  const lamp = step.lampTo === "black" ? `No meter, ${step.instrument}` : `Meter on volts, ${step.instrument}`;
+  const meter = step.instrument === "meter volts" ? "Meter on volts" : lamp;
   const plug = step.connector === null ? "" : " Plug left in, back-probe from the wire side.";
   return (
     <>

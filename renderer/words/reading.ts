@@ -93,6 +93,7 @@ export function isAsWanted({ volts, word }: Shows, expect: Expected): boolean {
 export function readingLeads({ black, instrument, lampTo }: Reading): string {
   if (instrument === "look") return "by eye";
   if (instrument === "listen") return "by ear";
+  if (lampTo === "black") return `${instrument} in place of the fuse`;
   if (lampTo !== null) return lampTo === "battery +" ? `${instrument} from battery +` : `${instrument} to battery −`;
   return `to ${black.replace(" -", " −")}`;
 }

@@ -37,6 +37,7 @@ export function closedLeads(step: Step): string {
   if (instrument === "listen") return `listen to ${point}`;
   if (lampTo === "battery +") return `${instrument} from battery + to ${point}`;
   if (lampTo === "battery -") return `${instrument} from ${point} to battery −`;
+  if (lampTo === "black") return `${instrument} in place of the fuse, ${point} to ${black}`;
   return `red ${point}, black ${black.replace(" -", " −")}`;
 }
 
@@ -47,13 +48,12 @@ export function leadWords({ point, black, lampTo, instrument }: Step): {
   readonly lamp: string | null;
 } {
   const minus = (lead: string): string => lead.replace(" -", " −");
-  const lamp =
-    lampTo === null
-      ? null
-      : lampTo === "battery +"
-        ? `${instrument}: battery + to ${point}`
-        : `${instrument}: ${point} to battery −`;
-  return { red: point, black: minus(black), lamp };
+  const lamps = {
+    "battery +": `${instrument}: battery + to ${point}`,
+    "battery -": `${instrument}: ${point} to battery −`,
+    black: `${instrument} in place of the fuse: ${point} to ${black}`,
+  };
+  return { red: point, black: minus(black), lamp: lampTo === null ? null : lamps[lampTo] };
 }
 
 /** What is done in a row without a meter. */
