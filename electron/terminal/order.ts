@@ -77,8 +77,9 @@ function printSteps(console: Console, circuit: Circuit, { steps }: ProbeOrder): 
 function printStep(console: Console, step: Step): void {
   const where = [step.point, step.colour ?? ""].filter((word) => word !== "").join("  ");
   const lamp = lampText(step);
+  const leads = step.lampTo === "black" ? "" : `red ${step.point}, black ${step.black}`;
   console.write(
-    `${String(step.number).padStart(3)}  ${where}   red ${step.point}, black ${step.black}${lamp}   ${step.minutes.toFixed(1)} min${step.hands === 2 ? ", second person" : ""}\n`,
+    `${String(step.number).padStart(3)}  ${where}   ${leads}${lamp}   ${step.minutes.toFixed(1)} min${step.hands === 2 ? ", second person" : ""}\n`,
   );
   const sweep = step.sweepOf === null ? "" : `sweep ${step.sweepOf}: `;
   console.write(`     ${sweep}${step.settings.map((setting) => settingText(setting, step)).join("; ")}\n`);
@@ -89,14 +90,15 @@ function printStep(console: Console, step: Step): void {
 
 function lampText({ lampTo, instrument, point, black }: Step): string {
   if (lampTo === null) return "";
-  if (lampTo === "black") return `, ${instrument} in place of the fuse, ${point} to ${black}`;
+  if (lampTo === "black") return `${instrument} in place of the fuse, ${point} to ${black}`;
   return lampTo === "battery -" ? `, ${instrument} ${point} to battery -` : `, ${instrument} battery + to ${point}`;
 }
 
-function settingText({ condition, position, expect }: Setting, { sweepOf }: Step): string {
+function settingText({ condition, position, expect }: Setting, { sweepOf, lampTo }: Step): string {
   const where = sweepOf === null ? conditionText(condition) || "rest" : position;
   const lamp = expect.lamp === null ? "" : `, lamp ${expect.lamp}`;
   if (expect.word !== null) return `${where} ${expect.word}`;
+  if (lampTo === "black") return `${where}${lamp}`;
   const digits = expect.unit === "V" ? 1 : 0;
   return `${where} ${figure(expect.low, digits)} – ${figure(expect.high, digits)} ${expect.unit}${lamp}`;
 }
