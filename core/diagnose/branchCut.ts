@@ -70,7 +70,7 @@ export function summedUp(living: Living, cuts: readonly Cut[], massOf: (living: 
 }
 
 /** The word of the line that fits where no other does. */
-export const ANYTHING_ELSE = "anything else";
+const ANYTHING_ELSE = "anything else";
 
 /** Limits of a cluster, half way to its neighbours, rounded to what a meter shows without leaving the gap. */
 function windowOf(shows: readonly Shows[], classes: readonly number[], one: number, fineness: Fineness): Window {

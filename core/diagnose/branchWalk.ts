@@ -1,19 +1,13 @@
 import type { Circuit } from "../circuit/circuit.ts";
 import type { Branches, BranchLine, BranchRow } from "./branchTable.ts";
-import type { Shows } from "./reading.ts";
+import { fitsIn, type Shows } from "./reading.ts";
 import { shownTo } from "./shown.ts";
 import type { Suspect } from "./step.ts";
 import type { Observation } from "./suspects.ts";
 
 /** The line of a row that what was read falls in: the first that fits, as a person reads it; null where none does. */
 export function lineFor({ lines }: BranchRow, shows: readonly Shows[]): BranchLine | null {
-  const fits = ({ windows }: BranchLine): boolean =>
-    windows.every(({ low, high, word }, setting) => {
-      const read = shows[setting]!;
-      const isIn = read.volts === null || (read.volts >= low && read.volts <= high);
-      return isIn && (read.word === null || word === "" || read.word === word);
-    });
-  return lines.find(fits) ?? null;
+  return lines.find(({ windows }) => fitsIn(windows, shows)) ?? null;
 }
 
 /**

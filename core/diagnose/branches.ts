@@ -1,15 +1,14 @@
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Minutes, Share } from "../base/units.ts";
-import type { Circuit, Condition } from "../circuit/circuit.ts";
+import type { Circuit } from "../circuit/circuit.ts";
 import { type Cut, cutAmong, summedUp } from "./branchCut.ts";
 import type { Branches, BranchLine, BranchRow, BranchVerdict } from "./branchTable.ts";
 import { firstMisled } from "./branchWalk.ts";
-import type { Candidate } from "./candidates.ts";
+import { probeFor } from "./candidates.ts";
 import { type Known, suspicion } from "./order.ts";
 import { tellsOf } from "./plan/information.ts";
 import { distinct, planner } from "./plan/next.ts";
 import { after, allLiving, isOneRepair, type Living, massOf, minutesFrom, type Stand } from "./plan/problem.ts";
-import type { Probe } from "./reading.ts";
 import { repairsOf } from "./repairs.ts";
 import { type Rows, rowsFor } from "./rows.ts";
 import { mayBeProbed } from "./scope.ts";
@@ -33,7 +32,6 @@ const LEAST_SHARE: Share = 0.02;
 interface Node {
   readonly column: number;
   readonly living: Living;
-  readonly stand: Stand;
   readonly minutes: Minutes;
   readonly cut: readonly Cut[];
   readonly next: readonly (Node | Living)[];
@@ -104,7 +102,6 @@ function grown(
     const node: Node = {
       column: choice.probe,
       living,
-      stand: at,
       minutes: minutesFrom(problem, probe, at),
       cut,
       next: cut.map((each) => grow(each.living, then, left - 1)),
@@ -117,10 +114,6 @@ function grown(
 
 /** Nothing wrong, as a suspect. */
 const HEALTHY: Pick<Suspect, "id" | "faults"> = { id: "", faults: [] };
-
-function probeFor({ at, black, instrument, lampTo }: Candidate, condition: Condition): Probe {
-  return { red: at.point, black, instrument, lampTo, condition };
-}
 
 /** Rows numbered place by place from where the tree begins, verdicts lettered in the order of the rows. */
 function numbered(

@@ -1,11 +1,13 @@
 import type { ConnectorId, PartId } from "../base/ids.ts";
 import type { Minutes } from "../base/units.ts";
-import type { Circuit, Connector } from "../circuit/circuit.ts";
-import { controlAt, springsBack, terminalPoint, wireSideOf } from "../circuit/points.ts";
+import type { Circuit, Condition, Connector } from "../circuit/circuit.ts";
+import { controlAt, springsBack } from "../circuit/points.ts";
 import type { Lead } from "../live/attachment.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import type { Part } from "../parts/kind.ts";
 import type { TestLamp } from "../trade/instruments.ts";
+import { bladesOf } from "./inPlace.ts";
+import type { Probe } from "./reading.ts";
 import type { Fineness } from "./spread.ts";
 import { type Instrument, isBySense, type LampTo } from "./step.ts";
 import { MINUTES, placeOf, reachOf, type TestPoint, testPointsOf } from "./testPoint.ts";
@@ -28,6 +30,11 @@ export interface Candidate {
   readonly alsoOpen: string | null;
   /** Minutes of the row by itself: no trim, no way there. */
   readonly minutes: Minutes;
+}
+
+/** What a row reads in a condition. */
+export function probeFor({ at, black, instrument, lampTo }: Candidate, condition: Condition): Probe {
+  return { red: at.point, black, instrument, lampTo, condition };
 }
 
 /** The test lamp an instrument hangs on the point, or null for the meter alone. */
@@ -89,10 +96,7 @@ function readings(circuit: Circuit, plain: Plain, tries: Tries): readonly Candid
 /** The drop across a fuse: millivolts that tell the amps through it where nothing need be taken apart. */
 function dropsAcross(circuit: Circuit, part: Part, points: readonly TestPoint[], tries: Tries): readonly Candidate[] {
   if (part.kind !== "fuse") return [];
-  const [one, other] = ["1", "2"].map((terminal) => {
-    const side = wireSideOf(circuit, terminalPoint(part, terminal));
-    return points.find(({ point }) => point === side);
-  });
+  const [one, other] = bladesOf(circuit, part.id).map((blade) => points.find(({ point }) => point === blade));
   if (!one || !other) return [];
   // Either way round: which blade is fed, the circuit knows and not the fuse.
   return [

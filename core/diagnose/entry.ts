@@ -1,6 +1,6 @@
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Volts } from "../base/units.ts";
-import { type Reading, readingOf, type Shows } from "./reading.ts";
+import { fitsIn, type Reading, readingOf, type Shows } from "./reading.ts";
 import { readValue } from "./readValue.ts";
 import type { OutcomeOf, Step } from "./step.ts";
 
@@ -72,11 +72,5 @@ export function readingsOf({ step, shows }: Entry, time: string | null): readonl
 
 /** The outcome that an entry falls in, or null where it lies between what any suspect would show. */
 export function outcomeOf({ step, shows }: Entry): OutcomeOf | null {
-  const isIn = ({ windows }: OutcomeOf): boolean =>
-    windows.every(({ low, high, word }, index) => {
-      const read = shows[index]!;
-      const fits = read.volts === null || (read.volts >= low && read.volts <= high);
-      return fits && (read.word === null || read.word === word);
-    });
-  return step.outcomes.find(isIn) ?? null;
+  return step.outcomes.find(({ windows }) => fitsIn(windows, shows)) ?? null;
 }

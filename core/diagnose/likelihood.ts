@@ -8,7 +8,7 @@ import { type Fineness, spreadAt } from "./spread.ts";
  */
 export const WRONG = { once: 0.03, always: 0.02 } as const;
 /** A reading that the person doubts is wrong as often as right. */
-export const DOUBTED = 0.5;
+const DOUBTED = 0.5;
 
 /** What misses by this many spreads still counts as an outlier of the same suspect rather than as wrong. */
 const WIDE = 4;

@@ -1,6 +1,7 @@
 import type { Minutes, Volts } from "../base/units.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { referenceBattery } from "../live/network.ts";
+import { probeFor } from "./candidates.ts";
 import { clashesOf } from "./clash.ts";
 import { type Evidence, scaleFor, weighed } from "./evidence.ts";
 import { tellsOf } from "./plan/information.ts";
@@ -32,13 +33,13 @@ export interface Known {
 }
 
 /** Share from which a repair counts as certain. */
-export const CERTAIN = 0.95;
+const CERTAIN = 0.95;
 /** The same where readings clash: one of them is wrong, and it may be the one that counts. */
 const CERTAIN_DESPITE = 0.995;
 /** Readings of one probe after which it is not offered again. */
 const MOST_REPEATS = 2;
 /** Minutes that a wrong part costs where nobody says: ordering, fitting, undoing (a guess). */
-export const WRONG_PART_MINUTES: Minutes = 60;
+const WRONG_PART_MINUTES: Minutes = 60;
 /** Below this share, a suspect that something contradicts is cleared. */
 const CLEARED_BELOW = 0.01;
 /** A reading contradicts a suspect that it fits this much worse than the best. */
@@ -179,9 +180,8 @@ function unread(
     times.set(key, (times.get(key) ?? 0) + (isClashing ? 1 : MOST_REPEATS));
   });
   return columns.flatMap(({ candidate }, number) => {
-    const { at, black, instrument, lampTo } = candidate;
     const isRead = candidate.conditions.every((condition) => {
-      const key = probeText({ red: at.point, black, instrument, lampTo, condition: conditions[condition]! });
+      const key = probeText(probeFor(candidate, conditions[condition]!));
       return (times.get(key) ?? 0) >= MOST_REPEATS;
     });
     return isRead ? [] : [number];

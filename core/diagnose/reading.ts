@@ -3,7 +3,7 @@ import type { Volts } from "../base/units.ts";
 import type { Condition } from "../circuit/circuit.ts";
 import type { Lead } from "../live/attachment.ts";
 import { conditionText } from "../live/condition.ts";
-import type { Instrument, LampTo } from "./step.ts";
+import type { Instrument, LampTo, Window } from "./step.ts";
 
 /** Where and how something is read or looked at: both leads, the instrument, and how the circuit is set meanwhile. */
 export interface Probe {
@@ -34,6 +34,15 @@ export interface Reading extends Probe, Shows {
 /** Tells one probe from another: the same leads, instrument and condition give the same text. */
 export function probeText({ red, black, instrument, lampTo, condition }: Probe): string {
   return `${red}/${black} ${instrument} ${lampTo ?? "-"} @ ${conditionText(condition)}`;
+}
+
+/** Whether what was read lies in every window, one a setting; a window without a word asks for none. */
+export function fitsIn(windows: readonly Window[], shows: readonly Shows[]): boolean {
+  return windows.every(({ low, high, word }, setting) => {
+    const read = shows[setting]!;
+    const isBetween = read.volts === null || (read.volts >= low && read.volts <= high);
+    return isBetween && (read.word === null || word === "" || read.word === word);
+  });
 }
 
 /** A value just read, with nothing against it. */

@@ -1,6 +1,7 @@
 import type { PartId } from "../base/ids.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { workOf } from "../live/live.ts";
+import { probeFor } from "./candidates.ts";
 import { expectedOf } from "./expected.ts";
 import { cautionsFor, outcomesOf, whyOf } from "./explain.ts";
 import type { Listed } from "./plan/linear.ts";
@@ -16,7 +17,9 @@ export function stepsOf(
   list: readonly Listed[],
   { sweepOf }: Tries,
 ): readonly Step[] {
-  const turning = conditions.map((condition) => turningIn(circuit, condition));
+  // Only the conditions of rows on the list are tried: acts bring many that are not.
+  const listed = new Set(list.flatMap(({ probe }) => columns[probe]!.candidate.conditions));
+  const turning = conditions.map((condition, number) => (listed.has(number) ? turningIn(circuit, condition) : []));
   return list.map(({ probe, minutes }, index) => {
     const column = columns[probe]!;
     const { candidate } = column;
@@ -26,14 +29,7 @@ export function stepsOf(
     const settings = candidate.conditions.map((number, place) => ({
       condition: conditions[number]!,
       position: isSwept ? positions[place]! : "",
-      expect: expectedOf(circuit, {
-        red: at.point,
-        black,
-        instrument,
-        lampTo,
-        condition: conditions[number]!,
-        fineness,
-      }),
+      expect: expectedOf(circuit, { ...probeFor(candidate, conditions[number]!), fineness }),
     }));
     return {
       number: index + 1,

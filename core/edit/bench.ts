@@ -38,6 +38,18 @@ export interface Bench {
   readonly batteryVolts: Volts | null;
 }
 
+/** What stands on a bench beside its circuit, by name. */
+export const BENCH_FIELDS = [
+  "condition",
+  "before",
+  "faults",
+  "showFaults",
+  "complaint",
+  "observed",
+  "readings",
+  "batteryVolts",
+] as const satisfies readonly Exclude<keyof Bench, "circuit">[];
+
 /** A bench with this circuit at rest, nothing wrong and nothing noted. */
 export function benchFor(circuit: Circuit): Bench {
   return {

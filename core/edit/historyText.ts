@@ -1,5 +1,6 @@
 import { remember } from "../base/memo.ts";
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
+import { BENCH_FIELDS } from "./bench.ts";
 import type { Change } from "./change.ts";
 import type { Edit } from "./edit.ts";
 import type { History, Step } from "./history.ts";
@@ -94,23 +95,16 @@ const TEXTS: Readonly<Record<Change["change"], readonly string[]>> = {
   entry: ["record", "key"],
 };
 const LISTS = ["pages", "parts", "wires", "connectors", "access", "checks"];
-const BENCH_FIELDS = [
-  "condition",
-  "before",
-  "faults",
-  "showFaults",
-  "complaint",
-  "observed",
-  "readings",
-  "batteryVolts",
-];
 const RECORDS = ["reach", "places", "bends"];
 
 function isChange(change: unknown): change is Change {
   if (!isObject(change) || !Object.hasOwn(TEXTS, String(change.change))) return false;
   if (!TEXTS[change.change as Change["change"]].every((name) => typeof change[name] === "string")) return false;
   if (change.change === "add" && !(isObject(change.item) && typeof change.item.id === "string")) return false;
-  if (change.change === "bench" && !(BENCH_FIELDS.includes(String(change.field)) && Object.hasOwn(change, "value")))
+  if (
+    change.change === "bench" &&
+    !(BENCH_FIELDS.some((field) => field === change.field) && Object.hasOwn(change, "value"))
+  )
     return false;
   if (typeof change.list === "string" && !LISTS.includes(change.list)) return false;
   return typeof change.record !== "string" || RECORDS.includes(change.record);

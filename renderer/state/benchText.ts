@@ -1,5 +1,5 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import { type Bench, benchFor } from "../../core/edit/bench.ts";
+import { BENCH_FIELDS, type Bench, benchFor } from "../../core/edit/bench.ts";
 import type { Change } from "../../core/edit/change.ts";
 import { apply } from "../../core/edit/edit.ts";
 import { deskFor, type History } from "../../core/edit/history.ts";
@@ -11,21 +11,11 @@ import { reduceBench } from "./reduceBench.ts";
 import { type Open, PANELS } from "./state.ts";
 
 const VERSION = 1;
-const FIELDS = [
-  "condition",
-  "before",
-  "faults",
-  "showFaults",
-  "complaint",
-  "observed",
-  "readings",
-  "batteryVolts",
-] as const satisfies readonly (keyof Bench)[];
 
 /** All of an open bench but its circuit, as JSON for the store: what stands on it, its history, and what was in sight. */
 export function benchText(open: Open): string {
   const { bench, history } = open.desk;
-  const kept = Object.fromEntries(FIELDS.map((field) => [field, bench[field]]));
+  const kept = Object.fromEntries(BENCH_FIELDS.map((field) => [field, bench[field]]));
   const { page, viewports, panel, connector, isTrial, held } = open;
   return JSON.stringify({
     version: VERSION,
@@ -66,7 +56,7 @@ function letGone(open: Open, control: string): Open {
 
 /** The parts of a bench that still fit its circuit, field by field: one that does not is as on a new bench. */
 function restored(circuit: Circuit, kept: Readonly<Record<string, unknown>>): Bench {
-  const found = FIELDS.reduce((bench, field) => {
+  const found = BENCH_FIELDS.reduce((bench, field) => {
     if (!isLike(field, bench[field], kept[field])) return bench;
     const change = { change: "bench", field, value: kept[field] } as Change;
     try {

@@ -1,6 +1,6 @@
 import { LEAST_BITS } from "./greedy.ts";
 import type { Tells } from "./information.ts";
-import { after, type Living, minutesFrom, type Problem, parted, type Stand } from "./problem.ts";
+import { after, isNeverDearer, type Living, minutesFrom, type Problem, parted, type Stand } from "./problem.ts";
 import type { Choice } from "./rollout.ts";
 
 /** Suspects that can be told apart, up to which the optimum is worked out. */
@@ -80,7 +80,10 @@ class Optimum {
       const outcomes = this.outcomesOf(probe);
       if (outcomes.length < 2) continue;
       const key = [...outcomes].sort((one, other) => one - other).join();
-      if (kept.some((other) => other.key === key && this.isNeverDearer(other.probe, probe))) continue;
+      if (
+        kept.some((other) => other.key === key && isNeverDearer(problem.probes[other.probe]!, problem.probes[probe]!))
+      )
+        continue;
       kept.push({ probe, outcomes, key });
     }
     this.splits = kept;
@@ -93,18 +96,6 @@ class Optimum {
       sets.set(classes[one]!, (sets.get(classes[one]!) ?? 0) | (1 << index));
     });
     return [...sets.values()];
-  }
-
-  /** Whether one probe costs no more than another wherever things stand. */
-  private isNeverDearer(one: number, other: number): boolean {
-    const first = this.problem.probes[one]!;
-    const second = this.problem.probes[other]!;
-    return (
-      first.minutes <= second.minutes &&
-      (first.trim & ~second.trim) === 0 &&
-      first.place === second.place &&
-      first.mode === second.mode
-    );
   }
 
   /** The least that is expected from a set of atoms; undefined where there are too many states. */

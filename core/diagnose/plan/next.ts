@@ -5,10 +5,10 @@ import { type Tells, tellsOf } from "./information.ts";
 import {
   after,
   allLiving,
+  isNeverDearer,
   isOneRepair,
   type Living,
   massOf,
-  type ProbeChoice,
   type Problem,
   parted,
   START,
@@ -93,16 +93,6 @@ export function distinct(
     numbers.push(number);
   }
   return numbers;
-}
-
-/** Whether one probe costs no more than another wherever things stand. */
-function isNeverDearer(one: ProbeChoice, other: ProbeChoice): boolean {
-  return (
-    one.minutes <= other.minutes &&
-    (one.trim & ~other.trim) === 0 &&
-    one.place === other.place &&
-    one.mode === other.mode
-  );
 }
 
 /** Classes numbered in the order they first come up, so that the same parting is the same numbers; null where nothing is parted. */

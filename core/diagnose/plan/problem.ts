@@ -64,6 +64,16 @@ function trimMinutes(problem: Problem, pieces: number): Minutes {
   return minutes;
 }
 
+/** Whether one probe costs no more than another wherever things stand. */
+export function isNeverDearer(one: ProbeChoice, other: ProbeChoice): boolean {
+  return (
+    one.minutes <= other.minutes &&
+    (one.trim & ~other.trim) === 0 &&
+    one.place === other.place &&
+    one.mode === other.mode
+  );
+}
+
 /** How things stand once a probe is taken. */
 export function after(stand: Stand, { trim, place, mode }: ProbeChoice): Stand {
   return { open: stand.open | trim, place, mode: mode === NOWHERE ? stand.mode : mode };
