@@ -1,6 +1,6 @@
 import type { Minutes, Volts } from "../base/units.ts";
 import type { Circuit } from "../circuit/circuit.ts";
-import { referenceBattery } from "../live/network.ts";
+import { restVoltsOf } from "../live/restVolts.ts";
 import { probeFor } from "./candidates.ts";
 import { clashesOf } from "./clash.ts";
 import { type Evidence, scaleFor, weighed } from "./evidence.ts";
@@ -125,15 +125,6 @@ export function suspicion(circuit: Circuit, complaint: Observation, known: Known
   const evidence = weighed(circuit, complaint.check.condition, suspected, readings, scale);
   return { ...sorted(suspected, evidence, readings), evidence, readings };
 }
-
-/** Volts of the drawing's battery at rest, as its settings have it. */
-function restVoltsOf(circuit: Circuit): Volts {
-  const volts = referenceBattery(circuit)?.settings?.volts;
-  return typeof volts === "number" ? volts : (circuit.nominalVolts / 12) * REST_VOLTS;
-}
-
-/** A charged 12 V battery at rest. */
-const REST_VOLTS: Volts = 12.6;
 
 interface Sorted {
   readonly suspects: readonly Suspect[];

@@ -1,19 +1,7 @@
-import type { Volts } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import type { Circuit } from "../circuit/circuit.ts";
-import { terminalPoint } from "../circuit/points.ts";
-import { liveOf } from "../live/live.ts";
-import { plusBattery } from "../live/network.ts";
-import { openVolts } from "../trade/battery.ts";
 
 /** Title of a circuit with its revision, where it has one. */
 export function circuitTitle({ title, revision }: Circuit): string {
   return revision === undefined ? title : WORDS.revision(title, revision);
-}
-
-/** Volts of "battery +" with everything at rest, rounded to tenths; those of a full battery where there is none. */
-export function restVoltsOf(circuit: Circuit): Volts {
-  const battery = plusBattery(circuit);
-  const volts = battery && liveOf(circuit).points.get(terminalPoint(battery, "+"))?.volts;
-  return typeof volts === "number" ? Math.round(volts * 10) / 10 : openVolts(1, circuit.nominalVolts);
 }

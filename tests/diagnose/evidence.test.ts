@@ -68,6 +68,17 @@ describe("what a reading does to the suspects", () => {
     expect(shareOf(fed, "M3:seized")).toBeGreaterThan(shareOf(sagging, "M3:seized"));
   });
 
+  it("takes it against what the drawing's battery shows at rest, not against its nominal volts", () => {
+    const nominal = {
+      ...vents,
+      parts: vents.parts.map((part) => (part.id === "G1" ? { ...part, settings: { volts: 12 } } : part)),
+    };
+    const reading = read("X5-6 @ S1=on : 12.5V");
+    const measured = probeOrder(nominal, complaint, { readings: [reading], batteryVolts: 12.6 });
+    const plain = probeOrder(nominal, complaint, { readings: [reading] });
+    expect(shareOf(measured, "M3:seized")).toBeCloseTo(shareOf(plain, "M3:seized"), 9);
+  });
+
   it("names two readings that cannot both be right, and none where all agree", () => {
     expect(after([read("SP1.3 @ S1=on : 0.0V"), read("X5-6 @ S1=on : 12.6V")]).clashes).toEqual([[1, 2]]);
     expect(after([DEAD, read("SP1.3 @ S1=on : 12.6V")]).clashes).toEqual([]);

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { restVoltsOf } from "../../core/live/restVolts.ts";
 import { checklistCautions, loadOf, tableCautions } from "../../core/paper/cautions.ts";
 import { clearedText } from "../../core/paper/cleared.ts";
-import { restVoltsOf } from "../../core/paper/facts.ts";
 import { leadParagraph, linesOf, widthMm } from "../../core/paper/lines.ts";
 import { rowsText } from "../../core/paper/listed.ts";
 import { nearestFuses } from "../../core/paper/nearFuses.ts";
