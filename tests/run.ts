@@ -87,8 +87,9 @@ function stories(): Tally {
     process.env.STORIES_REPORT = file;
     const isGood = run("playwright", "test", "--config", STORIES);
     const hosts = storyTallies(file, ["loopback", "electron"]);
-    for (const { host, passed, failed, engines } of hosts) {
-      console.log(`stories (${host}): ${passed} passed, ${failed} failed, in ${engines.join(" and ") || "nothing"}`);
+    for (const { host, passed, retold, failed, engines } of hosts) {
+      const engine = engines.join(" and ") || "nothing";
+      console.log(`stories (${host}): ${passed} passed (${retold} at the second try), ${failed} failed, in ${engine}`);
     }
     const passed = hosts.reduce((sum, tally) => sum + tally.passed, 0);
     const failed = hosts.reduce((sum, tally) => sum + tally.failed, 0);
@@ -113,7 +114,6 @@ const tallies = [
   check("types", run("tsc", "-p", ".")),
   check("types of the page", run("tsc", "-p", "renderer")),
   check("types of its tests", run("tsc", "-p", "tests/renderer")),
-  check("types of the stories", run("tsc", "-p", "tests/window")),
   check("types of the stories", run("tsc", "-p", "tests/window")),
   check("lint", run("biome", "check", "--error-on-warnings", ".")),
   tests(),

@@ -22,9 +22,20 @@ it("counts the stories of each host, and names what ran those that passed", () =
     { suites: [{ specs: [story("electron", "expected", "stand-in with Chromium 1")] }] },
   ];
   expect(tallies({ suites })).toEqual([
-    { host: "loopback", passed: 1, failed: 1, engines: ["Chromium 1"] },
-    { host: "electron", passed: 1, failed: 0, engines: ["stand-in with Chromium 1"] },
+    { host: "loopback", passed: 1, retold: 0, failed: 1, engines: ["Chromium 1"] },
+    { host: "electron", passed: 1, retold: 0, failed: 0, engines: ["stand-in with Chromium 1"] },
   ]);
+});
+
+it("says how many passed only at the second try", () => {
+  const suites = [{ specs: [story("loopback", "flaky", "Chromium 1"), story("loopback", "expected", "Chromium 1")] }];
+  expect(tallies({ suites })[0]).toEqual({
+    host: "loopback",
+    passed: 2,
+    retold: 1,
+    failed: 0,
+    engines: ["Chromium 1"],
+  });
 });
 
 it("takes a host in which nothing ran for one that failed", () => {

@@ -4,6 +4,8 @@ import { existsSync, readFileSync } from "node:fs";
 export interface StoryTally {
   readonly host: string;
   readonly passed: number;
+  /** How many of those that passed did so only at the second try. */
+  readonly retold: number;
   readonly failed: number;
   /** What ran the page, as it said itself: `Electron 45.4.1`, or `stand-in with Chromium 156.0.8078.79`. */
   readonly engines: readonly string[];
@@ -26,11 +28,12 @@ export function storyTallies(file: string, hosts: readonly string[]): readonly S
   const tests = testsOf(report);
   return hosts.map((host) => {
     const own = tests.filter(({ projectName }) => projectName === host);
-    const passed = own.filter(({ status }) => status === "expected");
-    const failed = own.filter(({ status }) => status === "unexpected" || status === "flaky").length;
+    const passed = own.filter(({ status }) => status === "expected" || status === "flaky");
+    const retold = own.filter(({ status }) => status === "flaky").length;
+    const failed = own.filter(({ status }) => status === "unexpected").length;
     const said = passed.flatMap(({ annotations }) => annotations.filter(({ type }) => type === "engine"));
     const engines = [...new Set(said.map(({ description = "" }) => description))];
-    return { host, passed: passed.length, failed: Math.max(failed, engines.length === 0 ? 1 : 0), engines };
+    return { host, passed: passed.length, retold, failed: Math.max(failed, engines.length === 0 ? 1 : 0), engines };
   });
 }
 

@@ -15,7 +15,8 @@ export default defineConfig<{ host: HostName }>({
   outputDir: join(ROOT, "out", "stories"),
   workers: 2,
   fullyParallel: true,
-  retries: 0,
+  // A second try tells a busy machine from a fault; the run says how many needed it.
+  retries: 1,
   forbidOnly: true,
   timeout: 60_000,
   expect: { timeout: 10_000 },
