@@ -1,6 +1,7 @@
 import { remember } from "../base/memo.ts";
+import type { Share } from "../base/units.ts";
 import type { Circuit, FunctionCheck } from "../circuit/circuit.ts";
-import { agrees, judge, type Observed } from "../live/judge.ts";
+import { agrees, judge, type Observed, type Verdict } from "../live/judge.ts";
 import { levelOf } from "../live/live.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
@@ -60,7 +61,7 @@ function triedOut(circuit: Circuit, complaint: Observation, others: readonly Obs
 }
 
 /** Tries a check once and says what its load did, and whether a fuse suffered. */
-function tryOut(rig: Rig, check: FunctionCheck): { readonly doing: Doing; readonly melted: boolean } {
+export function tryOut(rig: Rig, check: FunctionCheck): { readonly doing: Doing; readonly melted: boolean } {
   const settled = reach(rig, check.condition);
   const placed = rig.network.parts.get(check.load)!;
   const doing = placed.kind.doing(placed.view, rig.states.get(check.load)!, rig.sees(placed), rig.around(placed));
@@ -71,7 +72,17 @@ function tryOut(rig: Rig, check: FunctionCheck): { readonly doing: Doing; readon
 const NOTHING: Doing = { doing: "off", amps: 0, watts: 0, work: 0 };
 
 function isSeen(rig: Rig, { check, word }: Observation, healthy: Doing): boolean {
-  const { doing, melted } = tryOut(rig, check);
-  const verdict = judge(check, { doing: doing.doing, level: levelOf(doing, healthy) });
+  const { verdict, melted } = triedOn(rig, check, healthy);
   return agrees(verdict, word, melted);
+}
+
+/** What a rig does when a check is tried once from good fuses, against the load's work in the good circuit. */
+export function triedOn(
+  rig: Rig,
+  check: FunctionCheck,
+  healthy: Doing,
+): { readonly verdict: Verdict; readonly level: Share | null; readonly melted: boolean } {
+  const { doing, melted } = tryOut(rig, check);
+  const level = levelOf(doing, healthy);
+  return { verdict: judge(check, { doing: doing.doing, level }), level, melted };
 }

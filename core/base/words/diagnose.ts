@@ -16,6 +16,9 @@ export const DIAGNOSE_WORDS = {
   "readings-none": "Nothing has been read yet.",
   "branches-one": "No row parts the suspects of this complaint: there is nothing to branch on.",
   "branches-misled": "The sheet would not lead {suspect} to its own verdict, so it is not printed; use the checklist.",
+  "proof-fault": "{fault} does not bring this complaint about, so there is nothing to prove; name a suspect of order.",
+  "proof-no-load": "{load} carries no current in any function check, so no reading under load can prove a repair.",
+  "proof-none": "Nothing is found yet: read on until one suspect is left, or name one with --fault.",
   "reading-none": "There is no reading {number}.",
   "battery-volts": "{typed} V cannot be a {nominal} V battery at rest; write what the meter shows between its posts.",
 } as const;
@@ -31,5 +34,17 @@ export const DIAGNOSE_SENTENCES = {
   elsewhere: (share: string) => `Something that is not on this drawing: ${share}.`,
   clash: (one: number, other: number) =>
     `Readings ${one} and ${other} cannot both be right with one fault: read ${other} again, or there are two faults.`,
+  notMended: (found: string) => `${found}, not mended`,
+  still: (wrong: string) => `still ${wrong}`,
+  jumperLeft: (from: string, to: string) => `jumper lead left on from ${from} to ${to}`,
+  sameLoad: "every position of the load",
+  sharesPath: "shares what was mended",
+  sharesPlug: (plug: string) => `its wires pass plug ${plug}`,
+  showsMasked: "shows what the repair may mask",
+  parts: (masked: readonly string[]) => {
+    const [first = "", second] = masked;
+    const more = masked.length > 2 ? ` and ${masked.length - 2} more` : "";
+    return second === undefined ? `Tells: ${first}.` : `Tells: ${first}; ${second}${more}.`;
+  },
   misfit: (number: number) => `Reading ${number} fits no single fault that the others fit: read it again.`,
 } as const;
