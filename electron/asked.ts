@@ -40,12 +40,14 @@ export function seenOf(
   });
 }
 
+/** Readings and battery volts, as they were measured. */
+export interface KnownNow {
+  readonly readings: readonly Reading[];
+  readonly batteryVolts: Volts | null;
+}
+
 /** What is known beside complaint and checks: readings and battery volts, as typed. Refuses as they do. */
-export function knownOf(
-  circuit: Circuit,
-  read: readonly string[] = [],
-  battery?: string,
-): Outcome<{ readonly readings: readonly Reading[]; readonly batteryVolts: Volts | null }> {
+export function knownOf(circuit: Circuit, read: readonly string[] = [], battery?: string): Outcome<KnownNow> {
   const readings = all(read.map((text) => parseReading(circuit, text)));
   if (!readings.ok) return readings;
   const volts = battery === undefined ? ok(null) : batteryVoltsOf(circuit, battery);

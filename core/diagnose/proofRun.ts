@@ -19,6 +19,8 @@ import { mayBeProbed } from "./scope.ts";
 import type { Suspect } from "./step.ts";
 import { triedOn, tryOut } from "./suspects.ts";
 
+export type { ProofRow } from "./proofRow.ts";
+
 /** What a proof run is asked of. */
 export interface ProofAsk {
   readonly circuit: Circuit;

@@ -37,3 +37,9 @@ function movesBothWays(circuit: Circuit, load: PartId): boolean {
   const ways = circuit.checks.filter((check) => check.load === load).map(({ expect }) => expect);
   return ways.includes("forward") && ways.includes("reverse");
 }
+
+/** "M3: teach the end stops", or the sentence alone where it is said of no part. */
+export function relearnText({ parts, what }: Pick<Relearn, "parts" | "what">): string {
+  if (parts.length === 0) return what;
+  return `${parts.join(", ")}: ${what.charAt(0).toLowerCase()}${what.slice(1)}`;
+}

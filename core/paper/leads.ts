@@ -17,17 +17,20 @@ const INDENT: Millimetres = 4.5;
 /** Where both leads of a row go: mark, pin and wire colour of each. Black at a battery post says which post. */
 export function leadsPiece(circuit: Circuit, step: Step, room: Millimetres): Piece {
   const width = room - INDENT;
-  const red = stack(
-    [wordThen(WORDS.red, TYPE.lead, step.point, TYPE.pin, width), colourPiece(circuit, step.colour, width)],
-    0.3,
-  );
-  return stack([marked(red, true), marked(blackWords(circuit, step.black, width), false)], 0.8);
+  const black = wiresAt(circuit, step.black)[0]?.colour ?? null;
+  const red = leadWords(circuit, WORDS.red, step.point, step.colour, width);
+  return stack([marked(red, true), marked(leadWords(circuit, WORDS.black, step.black, black, width), false)], 0.8);
 }
 
-function blackWords(circuit: Circuit, black: Lead, width: Millimetres): Piece {
-  const name = wordThen(WORDS.black, TYPE.lead, leadName(black), TYPE.pin, width);
-  if (isPost(black)) return stack([name, paragraph(WORDS.posts[black], TYPE.small, width)]);
-  return stack([name, colourPiece(circuit, wiresAt(circuit, black)[0]?.colour ?? null, width)], 0.3);
+function leadWords(circuit: Circuit, word: string, lead: Lead, colour: string | null, width: Millimetres): Piece {
+  const name = wordThen(word, TYPE.lead, leadName(lead), TYPE.pin, width);
+  if (isPost(lead)) return stack([name, paragraph(WORDS.posts[lead], TYPE.small, width)]);
+  return stack([name, colourPiece(circuit, colour, width)], 0.3);
+}
+
+/** The lead of a row whose place is shown and gone to: red, or black where red is at a battery post. */
+export function placedLead({ point, black }: Pick<Step, "point" | "black">): Lead {
+  return isPost(point) ? black : point;
 }
 
 function isPost(lead: Lead): lead is "battery +" | "battery -" {

@@ -6,6 +6,7 @@ import type { ProbeOrder, Step } from "../diagnose/step.ts";
 import { groupsToOpen } from "../diagnose/testPoint.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import type { Part } from "../parts/kind.ts";
+import { placedLead } from "./leads.ts";
 import { listed } from "./listed.ts";
 
 /** Things named on the bar of a place. */
@@ -71,7 +72,8 @@ function nameOf(circuit: Circuit, steps: readonly Step[]): string {
   return listed([...new Set(steps.map((step) => thingAt(circuit, step)))], "; ", MOST_THINGS);
 }
 
-function thingAt(circuit: Circuit, { point }: Step): string {
+function thingAt(circuit: Circuit, step: Step): string {
+  const point = placedLead(step);
   const parsed = parsePoint(circuit, point);
   if (!parsed.ok) return point;
   if (parsed.value.kind === "terminal") return partName(parsed.value.part);

@@ -2,20 +2,20 @@ import type { Volts } from "../base/units.ts";
 import type { Expected } from "../diagnose/step.ts";
 
 /** A figure as it is printed, with a real minus sign. */
-function figure(value: number, decimals: number): string {
+export function minusText(value: number, decimals: number): string {
   const written = Math.abs(value).toFixed(decimals);
   return value < 0 && Number(written) !== 0 ? `−${written}` : written;
 }
 
 /** Volts to one decimal. */
 export function voltsText(volts: Volts): string {
-  return figure(volts, 1);
+  return minusText(volts, 1);
 }
 
 /** Volts as the position table gives them: one decimal from 1 V up, two below, and plain 0.0 for none. */
 export function tableVolts(volts: Volts): string {
   if (Math.abs(volts) < 0.005) return "0.0";
-  return figure(volts, Math.abs(volts) >= 0.995 ? 1 : 2);
+  return minusText(volts, Math.abs(volts) >= 0.995 ? 1 : 2);
 }
 
 /** A number without needless zeros: `25`, `7.5`. */
@@ -30,7 +30,7 @@ const HAIR = 0.05;
 export function rangeText(low: number, high: number): string {
   const from = Math.floor(Math.min(low, high) * 10 + HAIR) / 10;
   const to = Math.ceil(Math.max(low, high) * 10 - HAIR) / 10;
-  const [one, other] = [figure(from, 1), figure(to, 1)];
+  const [one, other] = [minusText(from, 1), minusText(to, 1)];
   return one === other ? one : `${one} – ${other}`;
 }
 
@@ -43,5 +43,5 @@ export function closeRange(low: number, high: number): string {
 export function expectText({ low, high, unit, word }: Expected): string {
   if (word !== null) return word;
   if (unit === "V") return rangeText(low, high);
-  return low === high ? figure(low, 0) : `${figure(low, 0)} – ${figure(high, 0)}`;
+  return low === high ? minusText(low, 0) : `${minusText(low, 0)} – ${minusText(high, 0)}`;
 }

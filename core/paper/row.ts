@@ -9,7 +9,7 @@ import { faceOf } from "./face.ts";
 import { facePiece } from "./facePiece.ts";
 import { readingPiece } from "./fields.ts";
 import { type Block, type GridCell, glued, gridRow, roomIn } from "./grid.ts";
-import { leadsPiece } from "./leads.ts";
+import { leadsPiece, placedLead } from "./leads.ts";
 import { lineMark, paragraph, wordThen } from "./lines.ts";
 import { notesCell } from "./notesCell.ts";
 import { SHEET } from "./page.ts";
@@ -124,7 +124,7 @@ export function probeCell(circuit: Circuit, step: Step, width: Millimetres = COL
     return { name: "probe", width, padX: 1.5, padY: 0.9, piece: words, middle: true };
   }
   const left = FACE_ROOM + 2;
-  const face = facePiece(faceOf(circuit, step.point), step.point, step.black, FACE_ROOM - 1);
+  const face = facePiece(faceOf(circuit, placedLead(step)), step.point, step.black, FACE_ROOM - 1);
   const leads = leadsPiece(circuit, step, width - left - 0.8);
   const piece = beside(
     [

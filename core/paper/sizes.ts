@@ -74,6 +74,13 @@ export const TYPE = {
   tableSign: size(8, 400, 1),
   bigPin: size(12.5, 700, 1),
   bigColour: size(8.4, 700, 1),
+  ownerTitle: size(20, 700),
+  ownerHead: size(12.5, 700),
+  ownerText: size(12.5, 400, 1.35),
+  ownerFigure: size(24, 700, 1.1),
+  ownerSmall: size(10, 400, 1.25),
+  ownerName: size(10.5, 700, 1.15),
+  proofValue: size(12.5, 700, 1.1),
 } as const satisfies Readonly<Record<string, TypeSize>>;
 
 /** Height of a column of type in millimetres: capitals and figures stand on the line, tails hang below. */

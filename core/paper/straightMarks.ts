@@ -1,7 +1,7 @@
 import type { WireState } from "../base/states.ts";
 import type { Millimetres } from "../base/units.ts";
 import { chevronMarks, glyphMarks } from "../drawing/glyph.ts";
-import type { Mark, Role } from "../drawing/mark.ts";
+import type { Mark, Role, Spot } from "../drawing/mark.ts";
 import { gridUnitsOf } from "../drawing/scale.ts";
 import { stroke } from "./cell.ts";
 import { lineMark } from "./lines.ts";
@@ -28,6 +28,18 @@ export function shifted(marks: readonly Mark[], x: Millimetres, y: Millimetres):
   return marks.map((mark): Mark => {
     if (mark.mark === "line") return { ...mark, spots: mark.spots.map((spot) => ({ x: spot.x + dx, y: spot.y + dy })) };
     return { ...mark, at: { x: mark.at.x + dx, y: mark.at.y + dy } };
+  });
+}
+
+/** Marks grown about 0, 0 by this factor. */
+export function grown(marks: readonly Mark[], factor: number): readonly Mark[] {
+  const spot = ({ x, y }: Spot): Spot => ({ x: x * factor, y: y * factor });
+  return marks.map((mark): Mark => {
+    if (mark.mark === "line") return { ...mark, spots: mark.spots.map(spot) };
+    if (mark.mark === "circle" || mark.mark === "arc")
+      return { ...mark, at: spot(mark.at), radius: mark.radius * factor };
+    if (mark.mark === "text") return { ...mark, at: spot(mark.at) };
+    return { ...mark, at: spot(mark.at), width: mark.width * factor, height: mark.height * factor };
   });
 }
 

@@ -1,4 +1,5 @@
 import { PAPER_WORDS as WORDS } from "../../core/base/words/paper.ts";
+import { HANDOVER_WORDS, PROOF_WORDS } from "../../core/base/words/proof.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { parseFault } from "../../core/live/fault.ts";
 import { faultWords } from "../../core/paper/faultWords.ts";
@@ -7,6 +8,9 @@ import { connectorOf, seenOf } from "../asked.ts";
 
 /** Most of a circuit's title that stands in the name of a print, so that what the print shows has room after it. */
 const LONGEST = 40;
+
+/** Sheets that show a circuit with the faults asked for; of others these are what was found. */
+const WITH_FAULTS: readonly SheetAsk["what"][] = ["sheet", "table", "straight", "budget"];
 
 /** What a print is called, as a document and as a file: `Roof vents, position table X6, with W13 broken`. */
 export function printTitle(circuit: Circuit, ask: SheetAsk): string {
@@ -17,7 +21,7 @@ export function printTitle(circuit: Circuit, ask: SheetAsk): string {
   });
   const [first] = faults;
   const named = first && faults.length === 1 ? faultWords(circuit, first) : WORDS.faults(faults.length);
-  const said = ask.what === "checklist" || ask.what === "branches" || !first ? "" : WORDS.printedWith(named);
+  const said = !first || !WITH_FAULTS.includes(ask.what) ? "" : WORDS.printedWith(named);
   return [title, shown(circuit, ask), said].filter((words) => words !== "").join(", ");
 }
 
@@ -38,6 +42,10 @@ function shown(circuit: Circuit, ask: SheetAsk): string {
     }
     case "budget":
       return WORDS.printedBudget(ask.load ?? loadComplainedOf(circuit, ask.complaint));
+    case "proof":
+      return PROOF_WORDS.sheet;
+    case "handover":
+      return HANDOVER_WORDS.sheet;
     case "straight":
       return WORDS.printedBranch(ask.load ?? loadComplainedOf(circuit, ask.complaint));
   }

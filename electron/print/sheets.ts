@@ -19,6 +19,7 @@ import { straightSheets } from "../../core/paper/straight.ts";
 import { tableSheets } from "../../core/paper/table.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
 import { connectorOf, faultsOf, knownOf, seenOf } from "../asked.ts";
+import { handover, proof } from "./proofSheets.ts";
 
 /**
  * The sheets of a circuit that are asked for, on this paper. Refuses what the circuit does not have, `no-suspects`, and
@@ -38,6 +39,10 @@ export function sheetsFor(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcom
       return straight(circuit, ask);
     case "budget":
       return budget(circuit, ask);
+    case "proof":
+      return proof(circuit, ask);
+    case "handover":
+      return handover(circuit, ask);
   }
 }
 

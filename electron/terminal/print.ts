@@ -23,14 +23,22 @@ interface PrintTyped extends Typed {
   readonly paper: string;
   readonly look: string;
   readonly ink: string;
+  readonly readAfter?: readonly string[];
+  readonly told?: string;
+  readonly done?: string;
+  readonly after?: string;
+  readonly watch?: string;
+  readonly vehicle?: string;
+  readonly job?: string;
 }
 
-const LATER = ["handover"];
-const SHEETS = ["sheet", "checklist", "branches", "table", "straight", "budget"] as const;
+/** What a handover page says in people's own words. */
+const OWN_WORDS = ["told", "done", "after", "watch", "vehicle", "job"] as const;
+
+const SHEETS = ["sheet", "checklist", "branches", "table", "straight", "budget", "proof", "handover"] as const;
 
 /** `print FILE --what ... --out FILE`: writes one PDF or HTML, or an SVG for each sheet, and says where. */
 export async function print(console: Console, file: string, typed: PrintTyped): Promise<number> {
-  if (LATER.includes(typed.what)) need(refuse("not-yet", { what: typed.what }));
   if (!SHEETS.some((sheet) => sheet === typed.what))
     need(refuse("print-what", { what: typed.what, known: SHEETS.join(", ") }));
   const ending = /\.(pdf|svg|html)$/i.exec(typed.out)?.[1]?.toLowerCase();
@@ -71,6 +79,8 @@ function askOf(typed: PrintTyped): SheetAsk {
     faults: [...(typed.fault ?? [])],
     observed: [...(typed.observed ?? [])],
     read: [...(typed.read ?? [])],
+    readAfter: [...(typed.readAfter ?? [])],
+    ...Object.fromEntries(OWN_WORDS.flatMap((name) => (typed[name] === undefined ? [] : [[name, typed[name]]]))),
     ...(typed.battery !== undefined && { battery: typed.battery }),
     ...(typed.depth !== undefined && { depth: need(depthOf(typed.depth)) }),
     ...(typed.page !== undefined && { page: typed.page }),

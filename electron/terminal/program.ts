@@ -88,21 +88,44 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .action(async (file, options) => ended(await (await import("./order.ts")).order(console, file, options)));
 
   program
+    .command("proof")
+    .description("readings that prove a repair, before and after; checks to repeat; what must be learnt anew")
+    .argument("<file>", "circuit file")
+    .option("--complaint <check>", "function check that failed")
+    .option("--fault <fault>", "what was found; without it, the suspect that the readings leave", several)
+    .option("--observed <check=word>", "what another check does; may be given again", several)
+    .option("--read <reading>", "what was read: RED[/BLACK] @ CONDITION : VALUE; may be given again", several)
+    .option("--battery <volts>", "volts of the battery at rest, measured")
+    .option("--json", "one JSON object")
+    .action(async (file, options) => ended(await (await import("./proof.ts")).proof(console, file, options)));
+
+  program
     .command("print")
     .description("a sheet as PDF, SVG or HTML")
     .argument("<file>", "circuit file")
     .requiredOption(
       "--what <sheet>",
-      "sheet, checklist, branches, table, straight (one load's branch) or budget (its volts lost)",
+      "sheet, checklist, branches, table, straight (one load's branch), budget (its volts lost), proof (before and after) or handover (for the owner)",
     )
     .requiredOption("--out <file>", "file ending in .pdf, .svg or .html")
     .option("--page <id>", "page of the circuit, for a sheet; without it, every page")
     .option("--load <part>", "load whose branch is followed; without it, the complaint's")
     .option("--in <condition>", "what differs from rest, for a sheet or a straight branch")
-    .option("--fault <fault>", "plant a fault; may be given again", several)
-    .option("--complaint <check>", "function check that fails, for a checklist, a branch sheet or a straight branch")
+    .option(
+      "--fault <fault>",
+      "plant a fault, or for proof and handover say what was found; may be given again",
+      several,
+    )
+    .option("--complaint <check>", "function check that fails, for all but a sheet and a table")
     .option("--observed <check=word>", "what another check does; may be given again", several)
-    .option("--read <reading>", "what was read, for a checklist; may be given again", several)
+    .option("--read <reading>", "what was read before the repair; may be given again", several)
+    .option("--read-after <reading>", "what was read after it, for a handover page; may be given again", several)
+    .option("--told <words>", "what the owner told, for a handover page")
+    .option("--done <words>", "what was done")
+    .option("--after <words>", "how it works after the repair")
+    .option("--watch <words>", "what the owner should watch for")
+    .option("--vehicle <words>", "the vehicle; without it, the circuit's")
+    .option("--job <number>", "number of the job")
     .option("--battery <volts>", "volts of the battery at rest, measured")
     .option("--depth <rows>", "rows that a branch sheet is deep at most")
     .option("--connector <id>", "connector, for a table")

@@ -6,12 +6,12 @@ const typed = z.string().max(LIMITS.textLength);
 
 /** What a printed sheet shows, in the spellings of the command line. */
 export const sheetAsk = z.strictObject({
-  what: z.enum(["sheet", "checklist", "branches", "table", "straight", "budget"]),
+  what: z.enum(["sheet", "checklist", "branches", "table", "straight", "budget", "proof", "handover"]),
   /** Page of the circuit, for a sheet; every page where absent. */
   page: shortWords.exactOptional(),
   /** `S1=on,S5=open`; rest where empty. */
   condition: z.string().max(20_000).default(""),
-  /** `W13:open` and the like. */
+  /** `W13:open` and the like; for a proof run and a handover page what was found. */
   faults: z.array(typed).max(100).default([]),
   /** The function check that fails, for a checklist or a branch sheet; the one whose load a straight branch follows. */
   complaint: shortWords.exactOptional(),
@@ -27,6 +27,15 @@ export const sheetAsk = z.strictObject({
   connector: shortWords.exactOptional(),
   /** Load of a straight branch or a drop budget. */
   load: shortWords.exactOptional(),
+  /** What was read after the repair, for a handover page. */
+  readAfter: z.array(typed).max(LIMITS.readings).default([]),
+  /** What a handover page says in people's own words. */
+  told: typed.exactOptional(),
+  done: typed.exactOptional(),
+  after: typed.exactOptional(),
+  watch: typed.exactOptional(),
+  vehicle: typed.exactOptional(),
+  job: shortWords.exactOptional(),
   look: z.enum(["iec", "na"]).default("iec"),
 });
 /** What a printed sheet shows, checked. */

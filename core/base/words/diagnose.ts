@@ -18,6 +18,8 @@ export const DIAGNOSE_WORDS = {
   "branches-misled": "The sheet would not lead {suspect} to its own verdict, so it is not printed; use the checklist.",
   "proof-fault": "{fault} does not bring this complaint about, so there is nothing to prove; name a suspect of order.",
   "proof-no-load": "{load} carries no current in any function check, so no reading under load can prove a repair.",
+  "handover-words":
+    "The handover page holds {most} words and one sheet; this has {words} words: say less of what was told and done.",
   "proof-none": "Nothing is found yet: read on until one suspect is left, or name one with --fault.",
   "reading-none": "There is no reading {number}.",
   "battery-volts": "{typed} V cannot be a {nominal} V battery at rest; write what the meter shows between its posts.",

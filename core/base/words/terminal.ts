@@ -17,6 +17,5 @@ export const TERMINAL_WORDS: Readonly<Record<string, string>> = {
   "print-ending": "{file} must end in .pdf, .svg or .html.",
   "print-choice": "{option} takes one of {choices}, not {value}.",
   "depth-number": "{typed} is no depth; write a whole number of rows from 1 to {most}.",
-  "not-yet": "{what} cannot be made yet; sheet, checklist, branches, table, straight and budget can.",
   "no-suspects": "No single fault on this drawing gives that complaint together with what was observed.",
 };

@@ -1,0 +1,56 @@
+import type { Millimetres } from "../base/units.ts";
+import type { ProofRow } from "../diagnose/proofRow.ts";
+import { fieldPiece } from "./fields.ts";
+import { type Block, glued, gridRow, roomIn } from "./grid.ts";
+import { paragraph } from "./lines.ts";
+import { notesCell } from "./notesCell.ts";
+import { space, stack } from "./piece.ts";
+import { minusText } from "./range.ts";
+import { cautionStrip, numberCell, probeCell, type RowSetting, rowCell, sided } from "./row.ts";
+import { setPiece } from "./setCell.ts";
+import { TYPE } from "./sizes.ts";
+
+/** Widths of the columns of a proof run; together the width of the sheet. */
+export const PROOF_COLUMNS = {
+  row: 13,
+  probe: 56,
+  set: 26,
+  before: 28,
+  after: 32,
+  tells: 31,
+} as const satisfies Readonly<Record<string, Millimetres>>;
+
+const ROW: Millimetres = 24;
+
+/** A row of a proof run: what the fault shows and what a mended circuit does, each over a field for what was read. */
+export function proofRowBlock({ circuit, matters, told }: RowSetting, row: ProofRow): Block {
+  const { step } = row;
+  const { unit } = step.settings[0]!.expect;
+  const own = step.cautions.filter((caution) => !told.has(caution));
+  const column = (name: "before" | "after", words: string) => {
+    const room = roomIn(PROOF_COLUMNS[name], 1);
+    const value = paragraph(`${words} ${unit}`, TYPE.proofValue, room);
+    return rowCell(name, PROOF_COLUMNS[name], stack([value, space(1), fieldPiece(unit, room)]));
+  };
+  const block = gridRow(ROW, [
+    numberCell(step.number, false, PROOF_COLUMNS.row),
+    probeCell(circuit, step, PROOF_COLUMNS.probe),
+    rowCell("set", PROOF_COLUMNS.set, setPiece(circuit, step, matters, roomIn(PROOF_COLUMNS.set, 1))),
+    column("before", beforeText(row)),
+    column("after", windowText(row)),
+    notesCell(step.why, PROOF_COLUMNS.tells),
+  ]);
+  return sided(own.length === 0 ? block : glued(block, cautionStrip(own)));
+}
+
+/** What the fault shows, in the row's unit, to hundredths of a volt or whole millivolts. */
+export function beforeText({ before, step }: Pick<ProofRow, "before" | "step">): string {
+  return step.settings[0]!.expect.unit === "mV" ? minusText(1000 * before, 0) : minusText(before, 2);
+}
+
+/** The window of a mended circuit in the row's unit, without it. */
+export function windowText({ step }: Pick<ProofRow, "step">): string {
+  const { low, high, unit } = step.settings[0]!.expect;
+  const digits = unit === "mV" ? 0 : 2;
+  return `${minusText(low, digits)} – ${minusText(high, digits)}`;
+}
