@@ -11,7 +11,7 @@ import { handoverPicture } from "./handoverPicture.ts";
 import { lineMark, paragraph } from "./lines.ts";
 import { BODY_BOTTOM, SHEET, type Sheet } from "./page.ts";
 import { type Piece, space, stack } from "./piece.ts";
-import { capital, designatorsIn, inPlainWords, plainCause, plainName, plainRow } from "./plainWords.ts";
+import { capital, designatorsIn, inPlainWords, plainCause, plainFound, plainName } from "./plainWords.ts";
 import { TYPE, type TypeSize } from "./sizes.ts";
 
 /** Words that a handover page holds at most: more is not read. */
@@ -150,7 +150,7 @@ function readings(input: HandoverInput): Block {
   const { shown, one, other, after } = facts;
   const read = [one, other, after].filter(({ isRead }) => isRead).length;
   const how = read === 3 ? WORDS.isRead : read === 0 ? WORDS.isSolved : WORDS.isBoth;
-  const it = WORDS.part(plainRow(circuit, facts.rows[facts.found ?? 1]));
+  const it = WORDS.part(plainFound(circuit, facts.rows[facts.found ?? 1]));
   const [first, second, third] = boxWords(input, it);
   return glued(
     section(WORDS.readings, WORDS[shown](how)),

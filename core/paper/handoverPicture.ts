@@ -7,7 +7,7 @@ import type { BranchRow } from "../live/branch.ts";
 import { inCell, outline, ring, ruled, stroke, together } from "./cell.ts";
 import type { Block } from "./grid.ts";
 import { lineMark, paragraph } from "./lines.ts";
-import { capital, plainRow } from "./plainWords.ts";
+import { capital, plainFound, plainRow } from "./plainWords.ts";
 import { TYPE } from "./sizes.ts";
 import { grown, middleLine, shifted } from "./straightMarks.ts";
 import { straightSymbol } from "./straightSymbol.ts";
@@ -26,7 +26,8 @@ const ARROW: Millimetres = 1.3;
 /** Three parts on one line in the order of the current, the found one ringed, the points A and B on either side of it. */
 export function handoverPicture(circuit: Circuit, { rows, found, shown }: HandoverFacts): Block {
   const names = rows.map((row, index) => {
-    const name = paragraph(`${index + 1} ${capital(plainRow(circuit, row))}`, TYPE.ownerName, NAME, "middle");
+    const called = index === found ? plainFound(circuit, row) : plainRow(circuit, row);
+    const name = paragraph(`${index + 1} ${capital(called)}`, TYPE.ownerName, NAME, "middle");
     const state = paragraph(index === found ? WORDS.isFound : WORDS.isGood, TYPE.ownerSmall, NAME, "middle");
     return { name, state, height: name.height + state.height };
   });

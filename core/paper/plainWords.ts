@@ -4,13 +4,14 @@ import { partAt, pointAt } from "../circuit/points.ts";
 import type { BranchLine, BranchRow } from "../live/branch.ts";
 import { type Fault, faultModes, targetOf } from "../live/fault.ts";
 import { kindOf } from "../parts/catalogue.ts";
+import type { Part } from "../parts/kind.ts";
 
 /** Something of the circuit as its owner would call it, without "the": "middle vent switch", "joint". */
 export function plainName(circuit: Circuit, id: string): string {
   const part = partAt(circuit, id);
   const connector = circuit.connectors.find((each) => each.id === id);
   if (part && part.kind === "connector") return plainLabel(circuit, connector?.label) ?? WORDS.joint;
-  if (part) return plainLabel(circuit, part.label) ?? kindOf(part.kind)?.title.toLowerCase() ?? "";
+  if (part) return partName(circuit, part);
   if (connector) {
     const owner = Object.values(connector.cavities ?? {})[0]?.replace(/\.[^.]+$/, "");
     return owner === undefined ? WORDS.aPlug : WORDS.plug(plainName(circuit, owner));
@@ -19,6 +20,16 @@ export function plainName(circuit: Circuit, id: string): string {
   if (point?.kind === "terminal") return plainName(circuit, point.part.id);
   if (point?.kind === "cavity") return plainName(circuit, point.connector.id);
   return WORDS.aWire;
+}
+
+/** A part by its label, or by what it is; of fuses and grounds both, for their labels say what they serve and where. */
+function partName(circuit: Circuit, { kind: name, label }: Part): string {
+  const kind = kindOf(name);
+  const title = kind?.title.toLowerCase() ?? "";
+  const own = plainLabel(circuit, label);
+  if (own === null) return title;
+  if (name === "ground") return own.includes("ground") ? own : WORDS.groundAt(own);
+  return kind?.role === "protection" && !own.toLowerCase().includes(title) ? WORDS.fuseOf(own, title) : own;
 }
 
 /** A label with a small first letter, unless it begins with a name all in capitals; null where it holds a designator. */
@@ -39,21 +50,20 @@ export function designatorsIn(circuit: Circuit, text: string): readonly string[]
 /** The text with every name of the drawing put as its owner would call it; "the joint X32" becomes "the roof joint". */
 export function inPlainWords(circuit: Circuit, text: string): string {
   const found = [...new Set(designatorsIn(circuit, text))].sort((one, other) => other.length - one.length);
-  return found.reduce((words, name) => {
-    const plain = plainName(circuit, nameOf(circuit, name));
-    const said = plain.split(" ");
-    return words
-      .split(/(?<=\s)/)
-      .reduce<string[]>((all, word) => {
-        if (!word.includes(name)) return [...all, word];
-        const before = (all.at(-1) ?? "").trim().toLowerCase();
-        if (!said.includes(before)) return [...all, word.replace(name, plain)];
-        // A wire has no name of its own: what was said of it stands.
-        const kept = said[0] === "a" ? before : plain;
-        return [...all.slice(0, -1), word.replace(name, kept)];
-      }, [])
-      .join("");
-  }, text);
+  return found.reduce((words, name) => named(words, name, plainName(circuit, nameOf(circuit, name))), text);
+}
+
+/** The text with one name replaced; a word before it that the new name holds too is not said twice. */
+function named(text: string, name: string, plain: string): string {
+  const words: string[] = [];
+  for (const word of text.split(/(?<=\s)/)) {
+    if (word.includes(name)) {
+      const before = words.at(-1)?.trim().toLowerCase() ?? "";
+      if (plain.split(" ").includes(before)) words.pop();
+      words.push(word.replace(name, plain));
+    } else words.push(word);
+  }
+  return words.join("");
 }
 
 function nameOf(circuit: Circuit, name: string): string {
@@ -65,6 +75,11 @@ function nameOf(circuit: Circuit, name: string): string {
 export function plainRow(circuit: Circuit, row: BranchRow): string {
   if (row.is === "wire" || row.is === "link") return WORDS.aWire;
   return row.is === "ground" ? WORDS.ground : plainName(circuit, row.part);
+}
+
+/** The same of a row that was found at fault: of a ground which one. */
+export function plainFound(circuit: Circuit, row: BranchRow): string {
+  return row.is === "ground" ? plainName(circuit, row.part) : plainRow(circuit, row);
 }
 
 /** What had failed, and what that did, in a sentence or two. */

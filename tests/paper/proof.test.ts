@@ -112,7 +112,7 @@ describe("the handover page", () => {
 describe("the proof-run sheet", () => {
   test.each(SAMPLE_NAMES)("of suspects of %s is laid out without a fault, with every row and check", (name) => {
     const circuit = sample(name);
-    for (const [complaint, fault] of casesOf(circuit).filter((_, index) => index % 3 === 0)) {
+    for (const [complaint, fault] of casesOf(circuit).filter((_, index) => index % 6 === 0)) {
       const found = possibleFaults(circuit).find(({ id }) => id === fault)!;
       const proof = proofRun({ circuit, complaint, found });
       if (!proof.ok) throw new Error(proof.refusal.code);
