@@ -10,6 +10,7 @@ import { useApp } from "../state/AppContext.tsx";
 import { circuitNow, complaintNow, notProbedNow, orderNow, readingsNow } from "../state/views.ts";
 import { ClearedSuspects } from "./ClearedSuspects.tsx";
 import { ProgressLines } from "./ProgressLines.tsx";
+import { ProveIt } from "./ProveIt.tsx";
 import { SuspectRow } from "./SuspectRow.tsx";
 import { placesOfSuspects } from "./suspectPlaces.ts";
 
@@ -41,6 +42,7 @@ export function SuspectsView() {
         {trouble !== null && <p className="error">The suspects could not be worked out: {trouble}</p>}
       </header>
       <div className={isOld ? "view-scroll is-old" : "view-scroll"}>
+        {answer && <ProveIt circuit={circuit} />}
         {answer && <SuspectList circuit={circuit} order={answer.order} earlier={earlier?.order ?? null} />}
       </div>
     </>

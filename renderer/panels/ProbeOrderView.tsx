@@ -1,3 +1,4 @@
+import { ProveIt } from "../diagnose/ProveIt.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow, complaintNow, notProbedNow, orderNow } from "../state/views.ts";
 import { ComplaintChooser } from "./ComplaintChooser.tsx";
@@ -40,6 +41,7 @@ export function ProbeOrderView() {
       {isOld && (
         <Working words={`Trying every fault of ${circuit.parts.length} parts and ${circuit.wires.length} wires`} />
       )}
+      {answer && !isOld && <ProveIt circuit={circuit} />}
       {answer && <StepList circuit={circuit} answer={answer} isOld={isOld} />}
     </div>
   );

@@ -4,10 +4,11 @@ import { loadsOf } from "../../core/live/branch.ts";
 import { loadTitle } from "../branch/branchWords.ts";
 import { Choice, SelectChoice } from "../panels/Choice.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
-import { straightLoad } from "../state/printing.ts";
+import { foundNow, NOTHING_SAID, straightLoad } from "../state/printing.ts";
 import { benchOf } from "../state/state.ts";
 import { complaintNow } from "../state/views.ts";
 import { conditionPhrase } from "../words/condition.ts";
+import { HandoverWords } from "./HandoverWords.tsx";
 
 /** What, which of it, and on what paper in which ink. */
 export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
@@ -20,6 +21,7 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
     const bench = benchOf(state);
     return bench ? conditionPhrase(bench.circuit, bench.condition) : "";
   });
+  const isFound = useApp(({ open }) => open !== null && foundNow(open) !== null);
   if (!printing) return null;
   const { what, page, connector } = printing;
   return (
@@ -35,6 +37,12 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
           ["straight", "Straight branch"],
           ["table", "Position table"],
           ["budget", "Drop budget"],
+          ...(isFound || what === "proof" || what === "handover"
+            ? ([
+                ["proof", "Proof run"],
+                ["handover", "Handover page"],
+              ] as const)
+            : []),
         ]}
         onChoose={(next) => dispatch({ do: "print-what", sheets: { what: next } })}
       />
@@ -70,6 +78,10 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
           </p>
         </>
       )}
+      {(what === "proof" || what === "handover") && !isFound && (
+        <p className="caption">Nothing is found any more: read on until one suspect is left.</p>
+      )}
+      {what === "handover" && isFound && <HandoverWords said={printing.handover ?? NOTHING_SAID} />}
       {what === "table" && (
         <SelectChoice
           title="Connector"

@@ -5,7 +5,7 @@ import type { Asker } from "../workers/asker.ts";
 import type { Question } from "../workers/question.ts";
 import type { HostAnswer } from "./hostAction.ts";
 import { connectorsOf } from "./places.ts";
-import { sheetsWanted } from "./printing.ts";
+import { foundNow, sheetsWanted } from "./printing.ts";
 import type { AppState, Open } from "./state.ts";
 import type { AppStore, Reaction } from "./store.ts";
 
@@ -46,13 +46,21 @@ export function askingReaction(asker: Asker): Reaction {
   };
 }
 
-function wantedIn({ desk, panel, connector, printing }: Open, state: AppState): readonly Wanted[] {
+function wantedIn(open: Open, state: AppState): readonly Wanted[] {
+  const { desk, panel, connector, printing } = open;
   const { bench } = desk;
   const wanted: Wanted[] = [];
   if (bench.complaint !== null) {
     const { complaint, observed, readings, batteryVolts } = bench;
     const question = { ask: "order", complaint, observed, readings, batteryVolts } as const;
     wanted.push({ question, text: JSON.stringify(question) });
+  }
+  const found = foundNow(open);
+  if (found && bench.complaint !== null && (panel === "suspects" || panel === "order")) {
+    const { complaint, batteryVolts } = bench;
+    const living = open.order.answer?.order.suspects ?? [];
+    const question = { ask: "proof", complaint, found, living, batteryVolts } as const;
+    wanted.push({ question, text: JSON.stringify([complaint, batteryVolts, found.id, living.map(({ id }) => id)]) });
   }
   const faults = bench.showFaults ? bench.faults : [];
   const named = faults.map(faultText).join(" ");
@@ -66,7 +74,7 @@ function wantedIn({ desk, panel, connector, printing }: Open, state: AppState): 
       text: bench.faults.map(faultText).join(" "),
     });
   if (state.isPrinting) {
-    const question = { ask: "pages", wanted: sheetsWanted(bench, printing, state.settings) } as const;
+    const question = { ask: "pages", wanted: sheetsWanted(bench, printing, state.settings, found) } as const;
     wanted.push({ question, text: JSON.stringify(question) });
   }
   return wanted;
@@ -97,6 +105,10 @@ async function answerOf(asker: Asker, circuit: Circuit, question: Question): Pro
     case "order": {
       const answer = await asker.ask<"order">(circuit, question);
       return answer && { do: "ordered", answer };
+    }
+    case "proof": {
+      const answer = await asker.ask<"proof">(circuit, question);
+      return answer && { do: "proven", answer };
     }
     case "table": {
       const answer = await asker.ask<"table">(circuit, question);

@@ -15,7 +15,7 @@ import type { Autosave } from "./autosave.ts";
 import { begin } from "./begin.ts";
 import { isBenchLost } from "./benchText.ts";
 import { broughtBack, versionsListed } from "./earlier.ts";
-import { pdfArgument } from "./printing.ts";
+import { foundNow, pdfArgument } from "./printing.ts";
 import { earlierOpened } from "./rescue.ts";
 import type { Notice } from "./state.ts";
 import type { AppStore, Reaction } from "./store.ts";
@@ -269,7 +269,7 @@ async function pdfSaved(going: Going): Promise<void> {
   const { host, store } = going;
   const { open, settings } = store.getState();
   if (!open) return;
-  const printed = await host.ask("print.pdf", pdfArgument(open.desk.bench, open.printing, settings));
+  const printed = await host.ask("print.pdf", pdfArgument(open.desk.bench, open.printing, settings, foundNow(open)));
   if (!printed.ok) return refused(store, printed.refusal, "Not printed.", "file");
   await fileSaved(going, printed.value.name, printed.value.pdf, "base64");
 }

@@ -4,7 +4,7 @@ import type { Verdict } from "../../core/live/judge.ts";
 import type { CircuitRow, OpenedCircuit, SampleRow, VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Picture } from "../workers/picture.ts";
-import type { OrderAnswer, Question } from "../workers/question.ts";
+import type { OrderAnswer, ProofAnswer, Question } from "../workers/question.ts";
 import type { PrintedPage } from "../workers/sheets.ts";
 import type { PrintWhat, Standing } from "./state.ts";
 
@@ -63,6 +63,7 @@ export type HostAnswer =
   | { readonly do: "saving"; readonly saved: "saved" | "waiting" | "failed" }
   | { readonly do: "asked"; readonly about: Asked }
   | { readonly do: "paged"; readonly answer: readonly PrintedPage[] }
+  | { readonly do: "proven"; readonly answer: ProofAnswer }
   | { readonly do: "ordered"; readonly answer: OrderAnswer }
   | { readonly do: "tabled"; readonly answer: readonly PositionTable[] }
   | { readonly do: "judged"; readonly answer: Readonly<Record<string, Verdict>> }

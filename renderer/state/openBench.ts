@@ -43,6 +43,7 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "bench
     step: null,
     order: notAsked(),
     earlier: null,
+    proof: notAsked(),
     connector: circuit.connectors[0]?.id ?? "",
     tables: notAsked(),
     verdicts: notAsked(),

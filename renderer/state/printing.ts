@@ -1,5 +1,7 @@
+import { foundIn } from "../../core/diagnose/found.ts";
 import { readingFits } from "../../core/diagnose/readingFits.ts";
 import { readingText } from "../../core/diagnose/readingText.ts";
+import type { Suspect } from "../../core/diagnose/step.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import { observationsNow } from "../../core/edit/views.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
@@ -8,8 +10,8 @@ import { conditionText } from "../../core/live/condition.ts";
 import { faultText } from "../../core/live/fault.ts";
 import type { Argument } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
-import type { SheetsWanted } from "../workers/sheets.ts";
-import type { PrintWhat } from "./state.ts";
+import type { HandoverSaid, SheetsWanted } from "../workers/sheets.ts";
+import type { Open, PrintWhat } from "./state.ts";
 
 /** Load whose branch is followed: the one picked, else that of the complaint, else the circuit's first; "" for none. */
 export function straightLoad({ circuit, complaint }: Bench, { load }: Pick<PrintWhat, "load">): string {
@@ -18,9 +20,22 @@ export function straightLoad({ circuit, complaint }: Bench, { load }: Pick<Print
   return [load, complained, loads[0]].find((id) => id !== undefined && loads.includes(id)) ?? "";
 }
 
+/** A handover page on which nothing was written yet. */
+export const NOTHING_SAID: HandoverSaid = { told: "", done: "", after: "", watch: "", job: "", readings: [] };
+
+/** The suspect to prove, once the search is certain or orders now; null while it goes on or is worked out anew. */
+export function foundNow({ order }: Open): Suspect | null {
+  return order.answer === null || order.isOld ? null : foundIn(order.answer.order);
+}
+
 /** What the preview shows of a bench: with the faults where they are shown. */
-export function sheetsWanted(bench: Bench, printing: PrintWhat, settings: Settings): SheetsWanted {
-  const { what, page, connector } = printing;
+export function sheetsWanted(
+  bench: Bench,
+  printing: PrintWhat,
+  settings: Settings,
+  found: Suspect | null = null,
+): SheetsWanted {
+  const { what, page, connector, handover = NOTHING_SAID } = printing;
   const seen = observationsNow(bench);
   return {
     what,
@@ -31,6 +46,8 @@ export function sheetsWanted(bench: Bench, printing: PrintWhat, settings: Settin
     faults: bench.showFaults ? bench.faults : [],
     complaint: seen?.complaint ?? null,
     others: seen?.others ?? [],
+    found: found?.faults ?? [],
+    handover,
     readings: bench.readings,
     batteryVolts: bench.batteryVolts,
     look: settings.look,
@@ -40,8 +57,14 @@ export function sheetsWanted(bench: Bench, printing: PrintWhat, settings: Settin
 }
 
 /** The same as the host is asked for it as a PDF, in the spellings of the command line. */
-export function pdfArgument(bench: Bench, printing: PrintWhat, settings: Settings): Argument<"print.pdf"> {
+export function pdfArgument(
+  bench: Bench,
+  printing: PrintWhat,
+  settings: Settings,
+  found: Suspect | null = null,
+): Argument<"print.pdf"> {
   const { what, page, connector } = printing;
+  const isProof = what === "proof" || what === "handover";
   const seen = observationsNow(bench);
   const observed = seen ? [seen.complaint, ...seen.others].map(({ check, word }) => `${check.id}=${word}`) : [];
   return {
@@ -49,19 +72,27 @@ export function pdfArgument(bench: Bench, printing: PrintWhat, settings: Setting
     what,
     ...(what === "sheet" && page !== null && { page }),
     condition: conditionText(bench.condition),
-    faults: bench.showFaults ? bench.faults.map(faultText) : [],
+    faults: (isProof ? (found?.faults ?? []) : bench.showFaults ? bench.faults : []).map(faultText),
     ...(seen &&
-      (what === "checklist" || what === "branches") && {
+      (isProof || what === "checklist" || what === "branches") && {
         complaint: seen.complaint.check.id,
         observed,
         ...readIn(bench),
       }),
+    ...(what === "handover" && saidIn(bench, printing)),
     ...(what === "table" && { connector }),
     ...((what === "straight" || what === "budget") && { load: straightLoad(bench, printing) }),
     look: settings.look,
     paper: settings.paper,
     ink: settings.ink,
   };
+}
+
+/** What a handover page says, what is left empty left away. */
+function saidIn({ circuit }: Bench, { handover = NOTHING_SAID }: PrintWhat): Partial<Argument<"print.pdf">> {
+  const { readings, ...said } = handover;
+  const typed = Object.entries(said).filter(([, words]) => words.trim() !== "");
+  return { ...Object.fromEntries(typed), readAfter: readings.map((reading) => readingText(circuit, reading)) };
 }
 
 /** What was read, in the spellings of the command line; what was struck out or fits the drawing no more is left away. */

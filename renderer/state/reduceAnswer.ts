@@ -30,6 +30,7 @@ export function reduceAnswer(state: AppState, action: Remaining): AppState {
     case "show-older":
     case "asked":
     case "ordered":
+    case "proven":
     case "tabled":
     case "judged":
     case "paged":
@@ -81,6 +82,7 @@ type OfOpen = Extract<
       | "show-older"
       | "asked"
       | "ordered"
+      | "proven"
       | "tabled"
       | "judged"
       | "paged"
@@ -112,6 +114,8 @@ function reduceOpen(open: Open, action: OfOpen): Open {
         earlier: comparable(open.order.answer, action.answer),
       };
     }
+    case "proven":
+      return { ...open, proof: fresh(action.answer) };
     case "tabled":
       return { ...open, tables: fresh(action.answer) };
     case "judged":
@@ -138,6 +142,8 @@ function withAsking(open: Open, about: Asked, change: <T>(asking: Asking<T>) => 
   switch (about) {
     case "order":
       return { ...open, order: change(open.order) };
+    case "proof":
+      return { ...open, proof: change(open.proof) };
     case "table":
       return { ...open, tables: change(open.tables) };
     case "verdicts":

@@ -10,8 +10,8 @@ import type { VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
-import type { OrderAnswer } from "../workers/question.ts";
-import type { PrintedPage } from "../workers/sheets.ts";
+import type { OrderAnswer, ProofAnswer } from "../workers/question.ts";
+import type { HandoverSaid, PrintedPage } from "../workers/sheets.ts";
 import type { Shelf } from "./shelf.ts";
 
 /** Something on the bench that is chosen, or that the pointer or the keyboard is on: a part, a wire or a point. */
@@ -125,6 +125,8 @@ export interface Open {
   readonly order: Asking<OrderAnswer>;
   /** The answer before the last reading, to compare with; null where nothing changed yet. */
   readonly earlier: OrderAnswer | null;
+  /** What proves the repair of what was found. */
+  readonly proof: Asking<ProofAnswer>;
   /** Connector whose position table is shown; "" for all of them. */
   readonly connector: string;
   readonly tables: Asking<readonly PositionTable[]>;
@@ -139,12 +141,14 @@ export interface Open {
 
 /** What is to be printed. Paper, ink and symbols are settings of the person. */
 export interface PrintWhat {
-  readonly what: "sheet" | "checklist" | "branches" | "table" | "straight" | "budget";
+  readonly what: "sheet" | "checklist" | "branches" | "table" | "straight" | "budget" | "proof" | "handover";
   /** Page of the circuit; null for all. */
   readonly page: string | null;
   readonly connector: string;
   /** Load whose straight branch is followed, on paper and in the side panel; that of the complaint where absent. */
   readonly load?: string;
+  /** What a handover page says in people's words, and what was read after the repair; absent while nothing is. */
+  readonly handover?: HandoverSaid;
 }
 
 /** A sentence to a person, until it is put away. */

@@ -122,6 +122,16 @@ export function orderNow({ open }: AppState): Open["order"] {
   return open?.order ?? NOT_ASKED;
 }
 
+/** What proves the repair of what was found. */
+export function proofNow({ open }: AppState): Open["proof"] {
+  return open?.proof ?? NOT_ASKED;
+}
+
+/** What a handover page says, and what was read after the repair; undefined while nothing is. */
+export function handoverNow({ open }: AppState): Open["printing"]["handover"] {
+  return open?.printing.handover;
+}
+
 /** The position tables shown. */
 export function tablesNow({ open }: AppState): Open["tables"] {
   return open?.tables ?? NOT_ASKED;

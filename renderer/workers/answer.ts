@@ -1,6 +1,7 @@
 import type { WireState } from "../../core/base/states.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { NO_ORDER, probeOrder } from "../../core/diagnose/order.ts";
+import { proofRun } from "../../core/diagnose/proofRun.ts";
 import type { ProbeOrder } from "../../core/diagnose/step.ts";
 import type { Observation } from "../../core/diagnose/suspects.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
@@ -20,6 +21,8 @@ export function answerTo(circuit: Circuit, question: Question): Answers[Question
       return question.connectors.map((connector) => positionTable(circuit, connector, question.faults));
     case "verdicts":
       return verdictsOf(circuit, question.faults);
+    case "proof":
+      return proofAnswer(circuit, question);
     case "pages":
       return printedPages(circuit, question.wanted);
   }
@@ -43,6 +46,12 @@ function orderAnswer(
     batteryVolts,
   });
   return { order, states: statesOf(circuit, order) };
+}
+
+function proofAnswer(circuit: Circuit, { complaint, ...asked }: Extract<Question, { ask: "proof" }>): Answers["proof"] {
+  const check = circuit.checks.find(({ id }) => id === complaint);
+  const proof = check && proofRun({ circuit, complaint: check, ...asked });
+  return { run: proof?.ok ? proof.value : null };
 }
 
 /** Each condition is solved once, however many rows are read in it. */

@@ -2,8 +2,9 @@ import type { WireState } from "../../core/base/states.ts";
 import type { Volts } from "../../core/base/units.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
+import type { ProofRun } from "../../core/diagnose/proofRun.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
-import type { ProbeOrder } from "../../core/diagnose/step.ts";
+import type { ProbeOrder, Suspect } from "../../core/diagnose/step.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import type { Observed, Verdict } from "../../core/live/judge.ts";
 import type { PrintedPage, SheetsWanted } from "./sheets.ts";
@@ -19,6 +20,13 @@ export type Question =
     }
   | { readonly ask: "table"; readonly connectors: readonly string[]; readonly faults: readonly Fault[] }
   | { readonly ask: "verdicts"; readonly faults: readonly Fault[] }
+  | {
+      readonly ask: "proof";
+      readonly complaint: string;
+      readonly found: Suspect;
+      readonly living: readonly Suspect[];
+      readonly batteryVolts: Volts | null;
+    }
   | { readonly ask: "pages"; readonly wanted: SheetsWanted };
 
 /** The probe order with the state of its point in the good circuit for every setting of every row. */
@@ -27,12 +35,18 @@ export interface OrderAnswer {
   readonly states: readonly (readonly WireState[])[];
 }
 
+/** What proves a repair; null where nothing can. */
+export interface ProofAnswer {
+  readonly run: ProofRun | null;
+}
+
 /** The answer to each question. */
 export interface Answers {
   readonly order: OrderAnswer;
   readonly table: readonly PositionTable[];
   /** By check: what the circuit with its faults does in it. */
   readonly verdicts: Readonly<Record<string, Verdict>>;
+  readonly proof: ProofAnswer;
   readonly pages: readonly PrintedPage[];
 }
 

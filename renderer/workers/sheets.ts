@@ -2,7 +2,10 @@ import type { Outcome } from "../../core/base/outcome.ts";
 import type { Volts } from "../../core/base/units.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { branchesFor } from "../../core/diagnose/branches.ts";
+import { foundBy } from "../../core/diagnose/found.ts";
+import { handoverFacts } from "../../core/diagnose/handoverFacts.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
+import { proofRun } from "../../core/diagnose/proofRun.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
 import { mayBeProbed } from "../../core/diagnose/scope.ts";
 import type { Observation } from "../../core/diagnose/suspects.ts";
@@ -12,24 +15,30 @@ import { svgOf } from "../../core/drawing/svg.ts";
 import { branchOf } from "../../core/live/branch.ts";
 import { budgetOf } from "../../core/live/budget.ts";
 import type { Fault } from "../../core/live/fault.ts";
+import { restVoltsOf } from "../../core/live/restVolts.ts";
 import { branchSheets } from "../../core/paper/branchSheet.ts";
 import { budgetSheets } from "../../core/paper/budget.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
 import { circuitSheets } from "../../core/paper/circuitSheets.ts";
+import { handoverSheets } from "../../core/paper/handover.ts";
 import { type Paper, type Placing, type PrintPalette, placingOn } from "../../core/paper/placing.ts";
+import { proofSheets } from "../../core/paper/proofSheet.ts";
 import { straightSheets } from "../../core/paper/straight.ts";
 import { tableSheets } from "../../core/paper/table.ts";
 import type { Look } from "../../core/parts/kind.ts";
 
 /** What is to be printed: the bench's own values, where the host's call has their spellings. */
 export interface SheetsWanted {
-  readonly what: "sheet" | "checklist" | "branches" | "table" | "straight" | "budget";
+  readonly what: "sheet" | "checklist" | "branches" | "table" | "straight" | "budget" | "proof" | "handover";
   /** Page of a sheet; all pages where null. */
   readonly page: string | null;
   readonly condition: Condition;
   readonly faults: readonly Fault[];
   readonly complaint: Observation | null;
   readonly others: readonly Observation[];
+  /** What was found, for a proof run and a handover page; empty or absent while nothing is. */
+  readonly found?: readonly Fault[];
+  readonly handover?: HandoverSaid;
   readonly readings: readonly Reading[];
   readonly batteryVolts: Volts | null;
   readonly connector: string;
@@ -38,6 +47,16 @@ export interface SheetsWanted {
   readonly look: Look;
   readonly paper: Paper;
   readonly palette: PrintPalette;
+}
+
+/** What a handover page says in people's own words, and what was read after the repair. */
+export interface HandoverSaid {
+  readonly told: string;
+  readonly done: string;
+  readonly after: string;
+  readonly watch: string;
+  readonly job: string;
+  readonly readings: readonly Reading[];
 }
 
 /** A printed page: where its sheet lies on the paper, and the sheet as SVG. */
@@ -74,12 +93,33 @@ function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] 
     return sheetsIn(straightSheets({ circuit, load, condition, faults, look }));
   }
   if (!complaint) return [];
+  if (what === "proof" || what === "handover") return proofDrawings(circuit, wanted, complaint);
   if (what === "branches") {
     const branches = branchesFor(circuit, complaint, { others, readings, batteryVolts });
     return branches.ok ? branchSheets({ circuit, branches: branches.value }) : [];
   }
   const order = probeOrder(circuit, complaint, { others, readings, batteryVolts });
   return order.suspects.length === 0 ? [] : checklistSheets({ circuit, order });
+}
+
+function proofDrawings(circuit: Circuit, wanted: SheetsWanted, complaint: Observation): readonly Drawing[] {
+  const { what, others, readings, batteryVolts, found: faults = [], handover } = wanted;
+  if (faults.length === 0) return [];
+  const ended = foundBy(circuit, complaint, { others, readings, batteryVolts }, faults);
+  if (!ended.ok) return [];
+  const ask = { circuit, complaint: complaint.check, batteryVolts, ...ended.value };
+  if (what === "proof") {
+    const proof = proofRun(ask);
+    return proof.ok
+      ? proofSheets({ circuit, proof: proof.value, restVolts: batteryVolts ?? restVoltsOf(circuit) })
+      : [];
+  }
+  const facts = handoverFacts({ ...ask, readings, after: handover?.readings ?? [] });
+  if (!facts.ok) return [];
+  const { told, done: did, after, watch, job } = handover ?? {};
+  return sheetsIn(
+    handoverSheets({ ...ask, facts: facts.value, observed: complaint.word, told, did, after, watch, job }),
+  );
 }
 
 /** The sheets, or none where there is nothing to print. */

@@ -1,0 +1,60 @@
+import { type FormEvent, useId, useState } from "react";
+import { sentence } from "../../core/base/words.ts";
+import type { Shows } from "../../core/diagnose/reading.ts";
+import { readValue } from "../../core/diagnose/readValue.ts";
+import type { Step } from "../../core/diagnose/step.ts";
+
+interface Shown {
+  readonly step: Step;
+  readonly nominalVolts: number;
+  /** "before" or "after": which of the two the field is for. */
+  readonly when: "before" | "after";
+  /** What is expected, over the field. */
+  readonly expected: string;
+  /** What was read last and what it means; "" where nothing was. */
+  readonly said: string;
+  readonly onTaken: (shows: Shows) => void;
+}
+
+/** One reading of a proof run: what to expect, a field to type into, and what was read there last. */
+export function ProofField({ step, nominalVolts, when, expected, said, onTaken }: Shown) {
+  const [typed, setTyped] = useState("");
+  const [trouble, setTrouble] = useState<string | null>(null);
+  const id = useId();
+  const [setting] = step.settings;
+  const take = (event: FormEvent): void => {
+    event.preventDefault();
+    const read = readValue(typed, { instrument: step.instrument, nominalVolts, expect: setting?.expect ?? null });
+    if (!read.ok) {
+      setTrouble(sentence(read.refusal));
+      return;
+    }
+    setTyped("");
+    onTaken(read.value);
+  };
+  return (
+    <form className="proof-field" onSubmit={take}>
+      <label htmlFor={id} className="small">
+        {when === "before" ? "Before" : "After"} <b className="figures together">{expected}</b>
+      </label>
+      <span className={trouble === null ? "field" : "field is-wrong"}>
+        <input
+          id={id}
+          value={typed}
+          aria-label={`Read ${when} the repair in row ${step.number} of the proof`}
+          aria-invalid={trouble !== null}
+          aria-describedby={`${id}-says`}
+          autoComplete="off"
+          onChange={(event) => {
+            setTyped(event.target.value);
+            setTrouble(null);
+          }}
+        />
+        <span className="unit">{setting?.expect.unit}</span>
+      </span>
+      <span id={`${id}-says`} className="small proof-says" aria-live="polite">
+        {trouble === null ? said : <span className="value-trouble">{trouble}</span>}
+      </span>
+    </form>
+  );
+}
