@@ -102,7 +102,25 @@ describe("wrong entries", () => {
       ["print", high, "--what", "table", "--connector", "X5", "--out", join(folder, "a.pdf")],
     ],
     ["a sheet that is none", ["print", VENTS, "--what", "poster", "--out", join(folder, "a.pdf")]],
-    ["a sheet that comes later", ["print", VENTS, "--what", "handover", "--out", join(folder, "a.pdf")]],
+    ["a handover page without a complaint", ["print", VENTS, "--what", "handover", "--out", join(folder, "a.pdf")]],
+    ["a proof of what is still being looked for", ["proof", VENTS, "--complaint", "middle-open-own"]],
+    ["a proof of a fault that is none", ["proof", VENTS, "--complaint", "middle-open-own", "--fault", "M3:tired"]],
+    ["a proof of another fault", ["proof", VENTS, "--complaint", "middle-open-own", "--fault", "M1:open"]],
+    ["a proof at 400 V", ["proof", high, "--complaint", "middle-open-own", "--fault", "M3:open"]],
+    [
+      "more than a handover page holds",
+      [
+        ...["print", VENTS, "--what", "handover", "--complaint", "middle-open-own", "--fault", "M3:open"],
+        ...["--done", "and ".repeat(240), "--out", join(folder, "a.pdf")],
+      ],
+    ],
+    [
+      "a reading after the repair that is none",
+      [
+        ...["print", VENTS, "--what", "handover", "--complaint", "middle-open-own", "--fault", "M3:open"],
+        ...["--read-after", "X99-1 @ S1=on : 12V", "--out", join(folder, "a.pdf")],
+      ],
+    ],
     ["an ending that is none", ["print", VENTS, "--what", "sheet", "--out", join(folder, "a.doc")]],
     ["a folder that is not there", ["print", VENTS, "--what", "sheet", "--out", join(folder, "no", "a.pdf")]],
     ["an unknown page", ["print", VENTS, "--what", "sheet", "--page", "p99", "--out", join(folder, "a.pdf")]],
@@ -226,6 +244,41 @@ describe("commands", () => {
     expect(readFileSync(join(folder, written[0]!)).subarray(0, 4).toString()).toMatch(
       ending === "pdf" ? /%PDF/ : /<(svg|!do)/,
     );
+  });
+
+  it.each([
+    ["proof", "pdf"],
+    ["proof", "html"],
+    ["handover", "svg"],
+    ["handover", "pdf"],
+  ])("print writes a %s of what was found as %s", async (what, ending) => {
+    const path = join(folder, `${what}-found.${ending}`);
+    const asked = ["--complaint", "middle-open-own", "--fault", "M3:open", "--done", "New motor.", "--paper", "letter"];
+    const { code, complaint, out } = await run("print", VENTS, "--what", what, ...asked, "--out", path);
+    expect({ code, complaint }).toEqual({ code: 0, complaint: "" });
+    expect(out).toMatch(/\d sheets?\n$/);
+    if (ending === "svg") expect(readFileSync(path, "utf8")).toContain("New motor.");
+  });
+
+  it("proof says what to read before and after, what to repeat and what to learn anew", async () => {
+    const given = ["proof", VENTS, "--complaint", "middle-open-own", "--fault", "X32-1:corroded=22"];
+    const { code, out, complaint } = await run(...given);
+    expect({ code, complaint }).toEqual({ code: 0, complaint: "" });
+    expect(out).toMatch(/X32-1a +X32-1b +S1=on,S5=open +11\.\d\d +0\.00 – 0\.04 +V/);
+    expect(out).toContain("end stops");
+    const { rows, checks, masked } = JSON.parse((await run(...given, "--json")).out);
+    expect(rows[0].before).toBeGreaterThan(rows[0].expect.high);
+    expect(rows[0].after).toBeLessThanOrEqual(rows[0].expect.high);
+    expect(checks.map(({ id }: { readonly id: string }) => id)).toContain("middle-close-master");
+    expect(masked.length).toBeGreaterThan(3);
+  });
+
+  it("proof takes what the readings leave where nothing is named", async () => {
+    const read = ["SP1.3 @ S1=on : 12.6V", "X5-6 @ S1=on : 0V", "X5-6 @ S1=on : dark", "SP1.3 @ S1=on : bright"];
+    const typed = read.flatMap((each) => ["--read", each]);
+    const { out, code } = await run("proof", VENTS, "--complaint", "middle-open-own", "--json", ...typed);
+    expect(code).toBe(0);
+    expect(JSON.parse(out).found).toBe("W13:open");
   });
 
   it("order takes readings in and goes on from them", async () => {
