@@ -1,9 +1,11 @@
 import type { CSSProperties } from "react";
+import { MOST_WORDS } from "../../core/paper/handover.ts";
 import { Empty } from "../panels/Empty.tsx";
 import { NotProbed } from "../panels/NotProbed.tsx";
 import { Working } from "../panels/Working.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { notAsked } from "../state/openBench.ts";
+import { foundNow } from "../state/printing.ts";
 import { notProbedNow } from "../state/views.ts";
 import type { PrintedPage } from "../workers/sheets.ts";
 
@@ -13,6 +15,7 @@ const NOT_ASKED = notAsked<readonly PrintedPage[]>();
 export function PrintPages() {
   const { answer, isOld, trouble } = useApp(({ open }) => open?.pages ?? NOT_ASKED);
   const notProbed = useApp(notProbedNow);
+  const isHandover = useApp(({ open }) => open?.printing.what === "handover" && foundNow(open) !== null);
   const paper = useApp((state) => state.settings.paper);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: the pages are scrolled with the arrow keys
@@ -20,7 +23,12 @@ export function PrintPages() {
       {trouble !== null && <p className="error">The pages could not be drawn: {trouble}</p>}
       {isOld && <Working words="Drawing the pages" />}
       {answer?.length === 0 && !isOld && notProbed !== null && <NotProbed why={notProbed} />}
-      {answer?.length === 0 && !isOld && notProbed === null && (
+      {answer?.length === 0 && !isOld && isHandover && (
+        <Empty title="Too many words for one page">
+          A handover page holds {MOST_WORDS} words. Say less of what was told and done; nothing of it is lost.
+        </Empty>
+      )}
+      {answer?.length === 0 && !isOld && notProbed === null && !isHandover && (
         <Empty title="Nothing to print here yet">
           A checklist needs a check that fails; choose it under Probe order. A branch needs a load with a check in which
           it works, a table a connector.

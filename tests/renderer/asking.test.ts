@@ -10,6 +10,7 @@ import { answerTo } from "../../renderer/workers/answer.ts";
 import { type Asker, type WorkerPort, workerAsker } from "../../renderer/workers/asker.ts";
 import { type PicturePort, workerDrawer } from "../../renderer/workers/drawer.ts";
 import type { Answers, Asked, Question } from "../../renderer/workers/question.ts";
+import type { SheetsWanted } from "../../renderer/workers/sheets.ts";
 import { VENTS } from "../edit/given.ts";
 import { openIn } from "./stage.ts";
 
@@ -274,6 +275,45 @@ describe("answers", () => {
     expect(all.every(({ svg }) => svg.startsWith("<svg"))).toBe(true);
     expect(answerTo(VENTS, { ask: "pages", wanted: { ...wanted, page: "p2" } })).toEqual([all[1]]);
     expect(answerTo(VENTS, { ask: "pages", wanted: { ...wanted, what: "checklist" } })).toEqual([]);
+  });
+
+  test("what was found is proven, printed and handed over; while nothing is found, nothing", () => {
+    const check = VENTS.checks.find(({ id }) => id === "rear-open-own")!;
+    const found = ORDER.order.suspects[0]!;
+    const asked = {
+      ask: "proof",
+      complaint: check.id,
+      found,
+      living: ORDER.order.suspects,
+      batteryVolts: null,
+    } as const;
+    const { run } = answerTo(VENTS, asked) as Answers["proof"];
+    expect(run?.rows.length).toBeGreaterThan(0);
+    expect(answerTo(VENTS, { ...asked, complaint: "nothing" })).toEqual({ run: null });
+
+    const wanted = {
+      what: "handover",
+      page: null,
+      condition: {},
+      faults: [],
+      complaint: { check, word: "dead" },
+      others: [],
+      readings: [],
+      batteryVolts: null,
+      connector: "",
+      load: "",
+      look: "iec",
+      paper: "a4",
+      palette: "black",
+    } as const;
+    const pages = (more: Partial<SheetsWanted>): Answers["pages"] =>
+      answerTo(VENTS, { ask: "pages", wanted: { ...wanted, ...more } }) as Answers["pages"];
+    expect(pages({})).toEqual([]);
+    const said = { told: "It stopped.", done: "", after: "", watch: "", job: "2207", readings: [] };
+    const [page] = pages({ found: found.faults, handover: said });
+    expect(page?.svg).toContain("It stopped.");
+    expect(page?.svg).toContain("Job 2207");
+    expect(pages({ what: "proof", found: found.faults })[0]?.svg).toContain("Proof run");
   });
 
   test("a straight branch is printed of the load named; of none, nothing", () => {

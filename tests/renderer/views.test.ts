@@ -199,6 +199,23 @@ describe("printing", () => {
     });
   });
 
+  test("a proof run and a handover page name what was found in place of the faults put in", () => {
+    const found = {
+      id: "W44:open",
+      faults: [{ target: "W44", mode: "open" }],
+      title: "",
+      repairGroup: "",
+      probability: 1,
+    };
+    const handover = { told: "", done: "New wire.", after: " ", watch: "", job: "", readings: [] };
+    const what = { what: "handover", page: null, connector: "X6", handover } as const;
+    expect(sheetsWanted(bench, what, settings, found)).toMatchObject({ found: found.faults, handover });
+    const argument = pdfArgument(bench, what, settings, found);
+    expect(argument).toMatchObject({ faults: ["W44:open"], complaint: "rear-open-own", done: "New wire." });
+    expect(argument).not.toHaveProperty("after");
+    expect(pdfArgument(bench, what, settings)).toMatchObject({ faults: [] });
+  });
+
   test("only what the sheet needs is named", () => {
     const sheet = pdfArgument(bench, { what: "sheet", page: "p2", connector: "X6" }, settings);
     expect(sheet).toMatchObject({ page: "p2" });

@@ -61,7 +61,6 @@ export const HANDOVER_WORDS = {
   tooLittle: "too little leaves",
   backedUp: "current cannot get back",
   goodReturn: "as it should be",
-  tooMuch: "more than it should",
   nothingUsed: "no current flows",
   usedWrong: "not what it should",
   bothPoints: "at A and at B, working",
@@ -91,7 +90,6 @@ export const PROOF_WORDS = {
   how: "How to use.",
   howWords:
     "Read every row before the repair and again after it, with the same leads and the load running. After must lie in its window. It works again, but a row lies outside: the fault is masked, not mended.",
-  expected: "expect",
   checks: "Repeat these function checks",
   checksWords: "Each in full, after the repair.",
   looks: "By a look",
@@ -99,7 +97,6 @@ export const PROOF_WORDS = {
   relearn: "To be learnt anew",
   relearnWords: "The maker's procedure first.",
   source: (document: string) => `(${document})`,
-  works: "works",
   signed: "Signed",
   dateTime: "Date, time",
   proven: "Repaired and proven",
