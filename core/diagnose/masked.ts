@@ -6,6 +6,7 @@ import { connectorAt, partAt, pointAt } from "../circuit/points.ts";
 import type { Branch, BranchRow } from "../live/branch.ts";
 import { type Fault, faultModes, type Target, targetOf } from "../live/fault.ts";
 import { Rig } from "../live/rig.ts";
+import { kindOf } from "../parts/catalogue.ts";
 import { type Possible, possibleFaults } from "./possible.ts";
 import { meltedIn } from "./predict.ts";
 import type { Suspect } from "./step.ts";
@@ -147,9 +148,9 @@ export function isRowOf(circuit: Circuit, row: BranchRow, target: string): boole
 }
 
 /** The fault bridged by a lead that was left on: the load works, and nothing was mended. */
-function jumperLeft({ circuit, found, branch }: MaskedAsk): readonly Masked[] {
+function jumperLeft({ circuit, complaint, found, branch }: MaskedAsk): readonly Masked[] {
   const row = branch?.lines[0]?.rows.find((each) => found.faults.some(({ target }) => isRowOf(circuit, each, target)));
-  if (!row || (row.is === "part" && row.isLoad)) return [];
+  if (!row || (row.is === "part" && kindOf(partAt(circuit, row.part)?.kind ?? "")?.role === "load")) return [];
   const [from, to] = [row.entry.point, row.exit.point];
   if (from === null || to === null) return [];
   const id = freeName(circuit);
@@ -159,17 +160,21 @@ function jumperLeft({ circuit, found, branch }: MaskedAsk): readonly Masked[] {
     to: `${id}.${terminal}`,
     ohms: 0.001,
   });
+  const own: Circuit = {
+    ...circuit,
+    parts: [...circuit.parts, { id, kind: "jumper", settings: { amps: 40 } }],
+    wires: [...circuit.wires, lead("a", from, "1"), lead("b", to, "2")],
+  };
+  const healthy = tryOut(new Rig(circuit), complaint).doing;
+  const { verdict, melted } = triedOn(new Rig(own, found.faults), complaint, healthy);
+  if (verdict !== "works" || melted) return [];
   return [
     {
       id: `${found.id}+jumper`,
       title: SAY.jumperLeft(from, to),
-      isBeside: false,
       faults: found.faults,
-      circuit: {
-        ...circuit,
-        parts: [...circuit.parts, { id, kind: "jumper", settings: { amps: 40 } }],
-        wires: [...circuit.wires, lead("a", from, "1"), lead("b", to, "2")],
-      },
+      circuit: own,
+      isBeside: false,
     },
   ];
 }

@@ -1,4 +1,4 @@
-import type { Millimetres } from "../base/units.ts";
+import type { Millimetres, Volts } from "../base/units.ts";
 import type { ProofRow } from "../diagnose/proofRow.ts";
 import { fieldPiece } from "./fields.ts";
 import { type Block, glued, gridRow, roomIn } from "./grid.ts";
@@ -29,7 +29,7 @@ export function proofRowBlock({ circuit, matters, told }: RowSetting, row: Proof
   const own = step.cautions.filter((caution) => !told.has(caution));
   const column = (name: "before" | "after", words: string) => {
     const room = roomIn(PROOF_COLUMNS[name], 1);
-    const value = paragraph(`${words} ${unit}`, TYPE.proofValue, room);
+    const value = paragraph(words, TYPE.proofValue, room);
     return rowCell(name, PROOF_COLUMNS[name], stack([value, space(1), fieldPiece(unit, room)]));
   };
   const block = gridRow(ROW, [
@@ -43,14 +43,18 @@ export function proofRowBlock({ circuit, matters, told }: RowSetting, row: Proof
   return sided(own.length === 0 ? block : glued(block, cautionStrip(own)));
 }
 
-/** What the fault shows, in the row's unit, to hundredths of a volt or whole millivolts. */
+/** Volts from which millivolts are written as volts: across a blown fuse stands the battery. */
+const IN_VOLTS_FROM: Volts = 1;
+
+/** What the fault shows, with its unit: hundredths of a volt or whole millivolts. */
 export function beforeText({ before, step }: Pick<ProofRow, "before" | "step">): string {
-  return step.settings[0]!.expect.unit === "mV" ? minusText(1000 * before, 0) : minusText(before, 2);
+  const isFine = step.settings[0]!.expect.unit === "mV" && Math.abs(before) < IN_VOLTS_FROM;
+  return isFine ? `${minusText(1000 * before, 0)} mV` : `${minusText(before, 2)} V`;
 }
 
-/** The window of a mended circuit in the row's unit, without it. */
+/** The window of a mended circuit, with its unit. */
 export function windowText({ step }: Pick<ProofRow, "step">): string {
   const { low, high, unit } = step.settings[0]!.expect;
   const digits = unit === "mV" ? 0 : 2;
-  return `${minusText(low, digits)} – ${minusText(high, digits)}`;
+  return `${minusText(low, digits)} – ${minusText(high, digits)} ${unit}`;
 }

@@ -14,7 +14,7 @@ export interface Relearnt {
 export const RELEARNT: readonly Relearnt[] = [
   {
     after: "moving",
-    what: "Teach the end stops: run it fully both ways and hold it there as the maker says.",
+    what: "Where end stops are learnt: teach them anew, fully both ways, as the maker says.",
     source: PRACTICE,
   },
   {

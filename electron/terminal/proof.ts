@@ -37,14 +37,8 @@ function printRun(console: Console, circuit: Circuit, run: ProofRun): void {
   console.write(
     `${count(run.rows.length, "reading")} under load, ${minutes} minutes, before the repair and after it\n\n`,
   );
-  const titles = ["row", "red", "black", "in", "before", "after", ""];
-  const rows = run.rows.map((row) => [
-    String(row.step.number),
-    ...leadsOf(row),
-    beforeText(row),
-    windowText(row),
-    unitOf(row),
-  ]);
+  const titles = ["row", "red", "black", "in", "before", "after"];
+  const rows = run.rows.map((row) => [String(row.step.number), ...leadsOf(row), beforeText(row), windowText(row)]);
   for (const line of aligned([titles, ...rows], [0, 4])) console.write(`${line}\n`);
   for (const { step } of run.rows) {
     console.write(`${wrapped(`${step.number}: ${step.why}`, width)}\n`);
@@ -74,10 +68,6 @@ function printRun(console: Console, circuit: Circuit, run: ProofRun): void {
 
 function leadsOf({ step }: ProofRow): readonly string[] {
   return [step.point, step.black, conditionText(step.settings[0]!.condition) || "rest"];
-}
-
-function unitOf({ step }: ProofRow): string {
-  return step.settings[0]!.expect.unit;
 }
 
 function list(console: Console, title: string, lines: readonly string[]): void {

@@ -23,7 +23,6 @@ interface Shown {
 export function ProofRowView({ circuit, row, before, after, onBefore, onAfter }: Shown) {
   const { dispatch } = useAppStore();
   const { step } = row;
-  const unit = step.settings[0]?.expect.unit ?? "V";
   const place = step.point.startsWith("battery") ? step.black : step.point;
   const { nominalVolts } = circuit;
   return (
@@ -49,7 +48,7 @@ export function ProofRowView({ circuit, row, before, after, onBefore, onAfter }:
             step={step}
             nominalVolts={nominalVolts}
             when="before"
-            expected={`${beforeText(row)} ${unit}`}
+            expected={beforeText(row)}
             said={beforeSaid(circuit, before)}
             onTaken={onBefore}
           />
@@ -57,7 +56,7 @@ export function ProofRowView({ circuit, row, before, after, onBefore, onAfter }:
             step={step}
             nominalVolts={nominalVolts}
             when="after"
-            expected={`${windowText(row)} ${unit}`}
+            expected={windowText(row)}
             said={afterSaid(circuit, row, after)}
             onTaken={onAfter}
           />

@@ -264,7 +264,7 @@ describe("commands", () => {
     const given = ["proof", VENTS, "--complaint", "middle-open-own", "--fault", "X32-1:corroded=22"];
     const { code, out, complaint } = await run(...given);
     expect({ code, complaint }).toEqual({ code: 0, complaint: "" });
-    expect(out).toMatch(/X32-1a +X32-1b +S1=on,S5=open +11\.\d\d +0\.00 – 0\.04 +V/);
+    expect(out).toMatch(/X32-1a +X32-1b +S1=on,S5=open +11\.\d\d V +0\.00 – 0\.04 V/);
     expect(out).toContain("end stops");
     const { rows, checks, masked } = JSON.parse((await run(...given, "--json")).out);
     expect(rows[0].before).toBeGreaterThan(rows[0].expect.high);
