@@ -1,5 +1,6 @@
 import type { Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
+import type { JobAbout } from "../diagnose/job.ts";
 import type { Reading } from "../diagnose/reading.ts";
 import type { Fault } from "../live/fault.ts";
 import type { Observed } from "../live/judge.ts";
@@ -36,6 +37,8 @@ export interface Bench {
   readonly readings: readonly Reading[];
   /** Volts of the battery at rest, measured; null where nobody did. */
   readonly batteryVolts: Volts | null;
+  /** What else is known of the job in hand; null where what was noted belongs to none. */
+  readonly job: JobAbout | null;
 }
 
 /** What stands on a bench beside its circuit, by name. */
@@ -48,6 +51,7 @@ export const BENCH_FIELDS = [
   "observed",
   "readings",
   "batteryVolts",
+  "job",
 ] as const satisfies readonly Exclude<keyof Bench, "circuit">[];
 
 /** A bench with this circuit at rest, nothing wrong and nothing noted. */
@@ -62,5 +66,6 @@ export function benchFor(circuit: Circuit): Bench {
     observed: {},
     readings: [],
     batteryVolts: null,
+    job: null,
   };
 }

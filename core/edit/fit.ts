@@ -4,6 +4,7 @@ import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { parsePoint, partAt, pointAt } from "../circuit/points.ts";
 import { restPose } from "../circuit/sheetPose.ts";
 import { underlaysOf } from "../circuit/underlays.ts";
+import { isJobAbout } from "../diagnose/job.ts";
 import { isReading } from "../diagnose/reading.ts";
 import { conditionRefusal } from "../live/condition.ts";
 import { faultText, parseFault } from "../live/fault.ts";
@@ -158,12 +159,22 @@ function pointRefusal(circuit: Circuit, id: string): Refusal | null {
 
 // ---------------------------------------------------------------- what stands on it
 
-function benchRefusal({ circuit, condition, before, faults, observed, complaint, readings }: Bench): Refusal | null {
+function benchRefusal({
+  circuit,
+  condition,
+  before,
+  faults,
+  observed,
+  complaint,
+  readings,
+  job,
+}: Bench): Refusal | null {
   const checks = [...Object.keys(observed), ...(complaint === null ? [] : [complaint])];
   return (
     conditionRefusal(circuit, condition) ??
     conditionRefusal(circuit, before.condition) ??
     unless(readings.every(isReading), "reading-shape", {}) ??
+    unless(job === null || isJobAbout(job), "job-shape", {}) ??
     first(faults, (fault) => {
       const read = parseFault(circuit, faultText(fault));
       return read.ok ? null : read.refusal;

@@ -1,4 +1,5 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { isJobAbout } from "../../core/diagnose/job.ts";
 import { BENCH_FIELDS, type Bench, benchFor } from "../../core/edit/bench.ts";
 import type { Change } from "../../core/edit/change.ts";
 import { apply } from "../../core/edit/edit.ts";
@@ -70,8 +71,9 @@ function restored(circuit: Circuit, kept: Readonly<Record<string, unknown>>): Be
   return canStand(found) ? found : benchFor(circuit);
 }
 
-/** Whether a value is of the sort of another: text or a number for what is not set, as a complaint or battery volts. */
-function isLike(field: string, plain: unknown, value: unknown): boolean {
+/** Whether a value is of the sort of another: text, a number or a job for what is not set on a new bench. */
+function isLike(field: (typeof BENCH_FIELDS)[number], plain: unknown, value: unknown): boolean {
+  if (field === "job") return isJobAbout(value);
   if (plain === null) return field === "batteryVolts" ? Number.isFinite(value) : typeof value === "string";
   return typeof value === typeof plain && value !== null && Array.isArray(value) === Array.isArray(plain);
 }

@@ -31,9 +31,10 @@ export function followed({ desk }: Open): Omit<Notice, "id"> {
 
 /** What was noted on a sample beside how it stands: "the complaint, 2 ticks and 6 readings"; "" where nothing was. */
 export function notedOn({ desk }: Pick<Open, "desk">): string {
-  const { complaint, observed, readings, batteryVolts, faults } = desk.bench;
+  const { complaint, observed, readings, batteryVolts, faults, job } = desk.bench;
   const ticks = Object.keys(observed).filter((check) => check !== complaint).length;
   const said = [
+    ...(job === null ? [] : ["the job"]),
     ...(complaint === null ? [] : ["the complaint"]),
     ...(ticks === 0 ? [] : [counted(ticks, "tick")]),
     ...(readings.length === 0 ? [] : [counted(readings.length, "reading")]),

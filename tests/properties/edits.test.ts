@@ -39,6 +39,7 @@ import { KINDS } from "../../core/parts/catalogue.ts";
 import { readCircuit } from "../../schemas/circuit.ts";
 import { fragmentText, readFragment } from "../../schemas/fragment.ts";
 import { after, expectAlike, expectSame, expectSound, frozen, got, SMALL } from "../edit/given.ts";
+import { JOBS_BY_LOT, JOBS_REFUSED } from "./jobsByLot.ts";
 import { PRINTED_BY_LOT, PRINTED_REFUSED } from "./printedByLot.ts";
 
 const SAMPLES = ["1-roof-vents", "2-exterior-lights", "6-truck-trailer", "8-wiper"].map((name) =>
@@ -133,6 +134,7 @@ const MAKES: Readonly<Partial<Record<CommandId, Make>>> = {
       ? nothing
       : renameConnector(bench, one(bench.circuit.connectors).id, `C${number() % 30}`),
   ...PRINTED_BY_LOT,
+  ...JOBS_BY_LOT,
   "throw-control": (bench, { one }) => {
     const control = one(controlsOf(bench.circuit));
     return control ? throwControl(bench, control.key, one(control.control.positions).name) : nothing;
@@ -167,6 +169,7 @@ const ONLY_SHOW: readonly string[] = [
   "rename-wire",
   "rename-connector",
   ...Object.keys(PRINTED_BY_LOT),
+  ...Object.keys(JOBS_BY_LOT),
 ];
 
 /** Codes of the problems of a circuit, each as often as it is there, but for some. */
@@ -188,6 +191,7 @@ const REFUSED = [
   "terminals-lost",
   "wires-none",
   ...PRINTED_REFUSED,
+  ...JOBS_REFUSED,
 ];
 
 function run(start: Circuit, steps: readonly (readonly [string, Lots])[]): void {

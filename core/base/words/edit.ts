@@ -1,3 +1,4 @@
+import { JOB_TITLES, JOB_WORDS } from "./job.ts";
 import { PRINTED_TITLES, PRINTED_WORDS } from "./printed.ts";
 import { WIRING_TITLES, WIRING_WORDS } from "./wiring.ts";
 
@@ -5,6 +6,7 @@ import { WIRING_TITLES, WIRING_WORDS } from "./wiring.ts";
 export const EDIT_WORDS: Readonly<Record<string, string>> = {
   ...WIRING_WORDS,
   ...PRINTED_WORDS,
+  ...JOB_WORDS,
   "already-so": "{what} is so already.",
   "edit-gone": "There is no {what} {id} any more.",
   "edit-place": "There is no place {at} in the list of {what}.",
@@ -138,6 +140,7 @@ export const WIRE_AMOUNTS = { mm2: "The size of a wire", metres: "Its length", o
 export const COMMAND_WORDS: Readonly<Record<string, string>> = {
   ...WIRING_TITLES,
   ...PRINTED_TITLES,
+  ...JOB_TITLES,
   "throw-control": "Throw",
   "let-go": "Let go",
   "rest-all": "All at rest",

@@ -16,6 +16,7 @@ import { flipPart } from "./flipPart.ts";
 import { flipThings } from "./flipThings.ts";
 import { healAll } from "./healAll.ts";
 import { healFault } from "./healFault.ts";
+import { JOB_COMMANDS } from "./jobs.ts";
 import { letGo } from "./letGo.ts";
 import { movePart } from "./movePart.ts";
 import { moveThings } from "./moveThings.ts";
@@ -109,6 +110,7 @@ export const COMMANDS = [
   ...WIRING_COMMANDS,
   ...PRINTED_COMMANDS,
   ...READING_COMMANDS,
+  ...JOB_COMMANDS,
 ] as const satisfies readonly Command[];
 
 /** Id of a command. */

@@ -1,0 +1,31 @@
+/** Sentences for jobs that cannot be begun, changed or taken up as asked. */
+export const JOB_WORDS = {
+  "job-shape": "What is known of the job cannot be understood.",
+  "job-open": "A job is in hand; put it away first.",
+  "job-none": "No job is in hand; begin one first.",
+  "job-text": "{what} has at most {most} characters, not {length}.",
+  "verdict-unknown":
+    "{suspect} is nothing that can be wrong with this circuit; write it as W14:open or X5-6:corroded=20.",
+} as const;
+
+/** Names of edits of a job, as they stand after "Undo". */
+export const JOB_NAMES = {
+  beginJob: (vehicle: string) => (vehicle === "" ? "begin a job" : `begin a job on ${vehicle}`),
+  changeJob: "change the job",
+  fileVerdict: (suspect: string) => `file the verdict ${suspect}`,
+  dropVerdict: "take the verdict back",
+  putJobAway: (vehicle: string) => (vehicle === "" ? "put the job away" : `put the job on ${vehicle} away`),
+  takeJobUp: (vehicle: string) => (vehicle === "" ? "take up a job" : `take up the job on ${vehicle}`),
+} as const;
+
+/** What the texts of a job are called. */
+export const JOB_TEXTS = { vehicle: "The vehicle", told: "The complaint", done: "What was done" } as const;
+
+/** Titles of the commands on jobs by id. */
+export const JOB_TITLES = {
+  "begin-job": "Begin a job",
+  "change-job": "Change the job",
+  "file-verdict": "File the verdict",
+  "put-job-away": "Put the job away",
+  "take-job-up": "Take up a job",
+} as const;
