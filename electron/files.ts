@@ -29,7 +29,8 @@ export async function readCircuitFile(path: string): Promise<Outcome<Circuit>> {
   return packed.ok ? ok(packed.value.circuit) : packed;
 }
 
-async function readBytes(path: string): Promise<Outcome<Uint8Array>> {
+/** The bytes of a file that may be read whole; refuses as `readPackedFile` does before it parses. */
+export async function readBytes(path: string): Promise<Outcome<Uint8Array>> {
   try {
     const about = await stat(path);
     if (about.isDirectory()) return refuse("file-folder", { file: path });

@@ -166,7 +166,8 @@ const placement = z.strictObject({
 
 // ---------------------------------------------------------------- conditions, checks, scenes
 
-const condition = z.strictObject({
+/** A condition as a file writes it. */
+export const condition = z.strictObject({
   set: z.record(reference, positionName).exactOptional(),
   apart: z.array(partId).max(LIMITS.connectors).exactOptional(),
   out: z.array(partId).max(LIMITS.parts).exactOptional(),

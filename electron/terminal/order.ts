@@ -1,6 +1,8 @@
 import { figure } from "../../core/base/figure.ts";
 import { refuse } from "../../core/base/outcome.ts";
+import { JOB_SENTENCES as SAY } from "../../core/base/words/job.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Job } from "../../core/diagnose/job.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
 import { percent, progressWords } from "../../core/diagnose/progressWords.ts";
 import { readingText } from "../../core/diagnose/readingText.ts";
@@ -9,20 +11,30 @@ import type { ProbeOrder, Setting, Step } from "../../core/diagnose/step.ts";
 import { conditionText } from "../../core/live/condition.ts";
 import { knownOf } from "../asked.ts";
 import { readCircuitFile } from "../files.ts";
+import { typedOver } from "../jobFile.ts";
 import { type Console, EXIT, need } from "./console.ts";
 import { complaintOf, type Typed } from "./given.ts";
+import { type JobTyped, jobFrom, jobSaved } from "./job.ts";
 import { count, wrapped } from "./rows.ts";
 
 /** `order FILE --complaint CHECK`: the probe order, place by place. */
 export async function order(
   console: Console,
   file: string,
-  typed: Typed & { minutes?: string; read?: readonly string[]; battery?: string },
+  options: Typed & JobTyped & { minutes?: string; read?: readonly string[]; battery?: string },
 ): Promise<number> {
   const circuit = need(mayBeProbed(need(await readCircuitFile(file))));
-  const { complaint, others } = complaintOf(circuit, typed);
+  const from = await jobFrom(circuit, options);
+  const job = from?.file.job ?? null;
+  const notes = from?.notes ?? [];
+  const typed = job ? typedOver(circuit, job, options) : options;
+  const seen = complaintOf(circuit, typed);
+  const { complaint, others } = seen;
   const minutes = minutesOf(typed.minutes);
-  const { readings, batteryVolts } = need(knownOf(circuit, typed.read, typed.battery));
+  const known = need(knownOf(circuit, typed.read, typed.battery));
+  const { batteryVolts } = known;
+  const readings = [...(job?.readings ?? []), ...known.readings];
+  await jobSaved(console, circuit, job, typed, { seen, readings, batteryVolts });
   const result = probeOrder(circuit, complaint, {
     others,
     readings,
@@ -30,9 +42,11 @@ export async function order(
     ...(minutes !== undefined && { minutes }),
   });
   if (result.suspects.length === 0) need(refuse("no-suspects"));
-  if (typed.json) console.write(`${JSON.stringify(orderJson(result), null, 2)}\n`);
+  if (typed.json) console.write(`${JSON.stringify({ ...orderJson(result), notes }, null, 2)}\n`);
   else {
+    for (const note of notes) console.write(`${note}\n`);
     console.write(`${circuit.vehicle ?? circuit.title}\nComplaint: ${result.complaint}\n`);
+    if (job) for (const line of jobLines(job)) console.write(`${line}\n`);
     console.write(
       `${count(result.suspects.length, "suspect")}, ${result.cleared.length} cleared by what was observed; ${count(result.steps.length, "row")}, ${result.minutes.toFixed(1)} minutes at most\n`,
     );
@@ -51,6 +65,15 @@ export async function order(
     );
   }
   return EXIT.fine;
+}
+
+/** Who and what a job is about, as far as it is said. */
+function jobLines({ vehicle, told, verdict, done }: Job): readonly string[] {
+  return [
+    ...[vehicle, told].filter((words) => words !== ""),
+    ...(verdict ? [SAY.verdict(verdict.suspect, percent(verdict.share))] : []),
+    ...(done === "" ? [] : [SAY.done(done)]),
+  ];
 }
 
 function minutesOf(text: string | undefined): number | undefined {

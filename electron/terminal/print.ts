@@ -1,9 +1,12 @@
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Job } from "../../core/diagnose/job.ts";
 import { svgOf } from "../../core/drawing/svg.ts";
 import { PAPERS, type Paper, type PrintPalette } from "../../core/paper/placing.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import { readCircuitFile, writeFileWhole } from "../files.ts";
+import { readingsTyped, typedOver } from "../jobFile.ts";
 import { embeddedFonts } from "../print/fonts.ts";
 import { htmlOf } from "../print/html.ts";
 import { pdfOf } from "../print/pdf.ts";
@@ -11,8 +14,9 @@ import { printTitle } from "../print/printTitle.ts";
 import { sheetsFor } from "../print/sheets.ts";
 import { type Console, EXIT, need } from "./console.ts";
 import type { Typed } from "./given.ts";
+import { type JobTyped, jobFrom } from "./job.ts";
 
-interface PrintTyped extends Typed {
+interface PrintTyped extends Typed, JobTyped {
   readonly read?: readonly string[];
   readonly battery?: string;
   readonly depth?: string;
@@ -47,7 +51,9 @@ export async function print(console: Console, file: string, typed: PrintTyped): 
   const palette: PrintPalette =
     chosen("--ink", typed.ink, ["black", "colour"] as const) === "black" ? "black" : "light";
   const circuit = need(await readCircuitFile(file));
-  const ask = askOf(typed);
+  const from = await jobFrom(circuit, typed);
+  for (const note of from?.notes ?? []) console.complain(`${note}\n`);
+  const ask = askOf(from ? withJob(circuit, from.file.job, typed) : typed);
   const sheets = need(sheetsFor(circuit, ask, paper));
   const fonts = await embeddedFonts();
   const title = printTitle(circuit, ask);
@@ -69,6 +75,12 @@ function chosen<T extends string>(option: string, value: string, choices: readon
     choices.find((each) => each === value) ??
     need(refuse("print-choice", { option, value, choices: choices.join(", ") }))
   );
+}
+
+/** What was typed over what the job says; readings of both count. */
+function withJob(circuit: Circuit, job: Job, typed: PrintTyped): PrintTyped {
+  const read = [...readingsTyped(circuit, job), ...(typed.read ?? [])];
+  return { ...typedOver(circuit, job, typed), read };
 }
 
 function askOf(typed: PrintTyped): SheetAsk {

@@ -83,6 +83,10 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .option("--observed <check=word>", "what another check does; may be given again", several)
     .option("--read <reading>", "what was read: RED[/BLACK] @ CONDITION : VALUE; may be given again", several)
     .option("--battery <volts>", "volts of the battery at rest, measured")
+    .option("--job <file>", "job file to go on from; what is typed goes over it, readings are added")
+    .option("--save-job <file>", "write the job as it stands then to a file ending in .job.json")
+    .option("--vehicle <plate>", "this very vehicle, for the job")
+    .option("--told <words>", "the complaint in the words of whoever brought it, for the job")
     .option("--minutes <n>", "time there is")
     .option("--json", "one JSON object")
     .action(async (file, options) => ended(await (await import("./order.ts")).order(console, file, options)));
@@ -127,6 +131,7 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .option("--vehicle <words>", "the vehicle; without it, the circuit's")
     .option("--job <number>", "number of the job")
     .option("--battery <volts>", "volts of the battery at rest, measured")
+    .option("--job <file>", "job file to go on from; what is typed goes over it, readings are added")
     .option("--depth <rows>", "rows that a branch sheet is deep at most")
     .option("--connector <id>", "connector, for a table")
     .option("--paper <size>", "a4 or letter", "a4")

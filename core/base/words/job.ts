@@ -3,6 +3,8 @@ export const JOB_WORDS = {
   "job-shape": "What is known of the job cannot be understood.",
   "job-open": "A job is in hand; put it away first.",
   "job-none": "No job is in hand; begin one first.",
+  "job-format": 'This is not a job file: its format says {format}, not "wirefathom/job".',
+  "job-ending": "{file} must end in .job.json.",
   "job-text": "{what} has at most {most} characters, not {length}.",
   "verdict-unknown":
     "{suspect} is nothing that can be wrong with this circuit; write it as W14:open or X5-6:corroded=20.",
@@ -28,4 +30,18 @@ export const JOB_TITLES = {
   "file-verdict": "File the verdict",
   "put-job-away": "Put the job away",
   "take-job-up": "Take up a job",
+} as const;
+
+/** What is to be said of a job and its circuit. */
+export const JOB_SENTENCES = {
+  otherCircuit: (title: string, here: string) => `The job was noted on another circuit, "${title}", not on "${here}".`,
+  otherVersion: (title: string) => `The job was noted on another version of "${title}": its wiring was changed since.`,
+  strayReadings: (readings: string, count: number) =>
+    count === 1
+      ? `Reading ${readings} is kept but does not count: the drawing has no such point or setting.`
+      : `Readings ${readings} are kept but do not count: the drawing has no such points or settings.`,
+  strayChecks: (checks: string) => `The drawing has no function check ${checks}; what was seen of it is left out.`,
+  strayVerdict: (suspect: string) => `The verdict ${suspect} names what the drawing does not have.`,
+  verdict: (suspect: string, share: string) => `Verdict filed: ${suspect}, ${share} when it was filed.`,
+  done: (done: string) => `Done: ${done}`,
 } as const;

@@ -1,0 +1,50 @@
+import { type Outcome, refuse } from "../core/base/outcome.ts";
+import type { Circuit } from "../core/circuit/circuit.ts";
+import type { Job } from "../core/diagnose/job.ts";
+import { misfitsOf } from "../core/diagnose/jobFits.ts";
+import { readingFits } from "../core/diagnose/readingFits.ts";
+import { readingText } from "../core/diagnose/readingText.ts";
+import { type JobFile, readJob } from "../schemas/job.ts";
+import { readBytes, writeFileWhole } from "./files.ts";
+
+/** Reads a job file; refuses as reading any file does, and as `readJob`. */
+export async function readJobFile(path: string): Promise<Outcome<JobFile>> {
+  const bytes = await readBytes(path);
+  return bytes.ok ? readJob(bytes.value) : bytes;
+}
+
+/** Writes a job file whole or not at all. Refuses `job-ending` where the name does not end in .job.json. */
+export async function writeJobFile(path: string, text: string): Promise<Outcome<null>> {
+  return path.endsWith(".job.json") ? writeFileWhole(path, text) : refuse("job-ending", { file: path });
+}
+
+/** What is typed of a complaint on the command line. */
+export interface ComplaintTyped {
+  readonly complaint?: string;
+  readonly observed?: readonly string[];
+  readonly battery?: string;
+}
+
+/** What was typed, with what a job says where nothing was: what the circuit has no check for is left out. */
+export function typedOver<T extends ComplaintTyped>(circuit: Circuit, job: Job, typed: T): T {
+  const gone = misfitsOf(circuit, job).checks;
+  const known = job.complaint !== null && !gone.includes(job.complaint) ? job.complaint : undefined;
+  const complaint = typed.complaint ?? known;
+  const over = [...gone, ...(typed.observed ?? []).map((text) => text.split("=")[0])];
+  const kept = Object.entries(job.observed).flatMap(([check, word]) =>
+    over.includes(check) ? [] : [`${check}=${word}`],
+  );
+  const battery = typed.battery ?? (job.batteryVolts === null ? undefined : String(job.batteryVolts));
+  return {
+    ...typed,
+    ...(complaint !== undefined && { complaint }),
+    observed: [...kept, ...(typed.observed ?? [])],
+    ...(battery !== undefined && { battery }),
+  };
+}
+
+/** A job's readings as they are typed; what was struck out or has no place on the circuit does not count there. */
+export function readingsTyped(circuit: Circuit, { readings }: Job): readonly string[] {
+  const counted = readings.filter((reading) => reading.standing !== "struck" && readingFits(circuit, reading));
+  return counted.map((reading) => readingText(circuit, reading));
+}

@@ -1,0 +1,62 @@
+import { randomUUID } from "node:crypto";
+import type { Volts } from "../../core/base/units.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { type Job, jobAbout } from "../../core/diagnose/job.ts";
+import { misfitWords } from "../../core/diagnose/misfitWords.ts";
+import type { Reading } from "../../core/diagnose/reading.ts";
+import { jobTextRefusal } from "../../core/edit/jobFields.ts";
+import { formatJob, type JobFile } from "../../schemas/job.ts";
+import type { Seen } from "../asked.ts";
+import { readJobFile, writeJobFile } from "../jobFile.ts";
+import { type Console, need } from "./console.ts";
+
+/** What may be typed of a job. */
+export interface JobTyped {
+  readonly job?: string;
+  readonly saveJob?: string;
+  readonly vehicle?: string;
+  readonly told?: string;
+}
+
+/** The job typed after --job, with what is to be said of it; null where none was typed. */
+export async function jobFrom(
+  circuit: Circuit,
+  typed: JobTyped,
+): Promise<{ readonly file: JobFile; readonly notes: readonly string[] } | null> {
+  if (typed.job === undefined) return null;
+  const file = need(await readJobFile(typed.job));
+  return { file, notes: misfitWords(circuit, file.job, file.circuit) };
+}
+
+/** What is known by now, to be written after --save-job. */
+interface Stands {
+  readonly seen: Seen;
+  readonly readings: readonly Reading[];
+  readonly batteryVolts: Volts | null;
+}
+
+/** Writes the job as it stands where --save-job asks for it; one that none was given to begins under an id of its own. */
+export async function jobSaved(
+  console: Console,
+  circuit: Circuit,
+  before: Job | null,
+  typed: JobTyped,
+  { seen, readings, batteryVolts }: Stands,
+): Promise<void> {
+  if (typed.saveJob === undefined) return;
+  const { vehicle, told } = typed;
+  const said = { ...(vehicle !== undefined && { vehicle }), ...(told !== undefined && { told }) };
+  const refusal = jobTextRefusal(said);
+  if (refusal) need({ ok: false, refusal });
+  const observations = [seen.complaint, ...seen.others].map(({ check, word }) => [check.id, word] as const);
+  const job: Job = {
+    ...(before ?? jobAbout(randomUUID())),
+    ...said,
+    complaint: seen.complaint.check.id,
+    observed: { ...before?.observed, ...Object.fromEntries(observations) },
+    readings,
+    batteryVolts,
+  };
+  need(await writeJobFile(typed.saveJob, formatJob(circuit, job)));
+  console.complain(`${typed.saveJob}: the job as it stands\n`);
+}

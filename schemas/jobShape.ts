@@ -1,0 +1,51 @@
+import { z } from "zod";
+import { CIRCUMSTANCES, JOB_LIMITS, type Job } from "../core/diagnose/job.ts";
+import { OBSERVED_WORDS } from "../core/live/judge.ts";
+import { condition } from "./circuitShape.ts";
+import { LIMITS } from "./limits.ts";
+
+/** Longest name of a point, a part or a check that a reading or an observation may carry. */
+const NAME = 2 * LIMITS.idLength + 1;
+
+const name = z.string().min(1).max(NAME);
+const time = z.string().max(40).nullable();
+/** Far above any battery that may be probed; what fits the circuit is judged where it is known. */
+const volts = z.number().min(-2_000).max(2_000);
+
+const reading = z.strictObject({
+  red: name,
+  black: name,
+  instrument: z.enum(["meter volts", "4 A lamp", "0.25 A lamp", "look", "listen"]),
+  lampTo: z.enum(["battery +", "battery -", "black"]).nullable(),
+  condition,
+  volts: volts.nullable(),
+  word: z.string().max(NAME).nullable(),
+  standing: z.enum(["taken", "doubted", "struck"]),
+  time,
+});
+
+/** A job as a file and the calls between page and host carry it. */
+export const jobShape = z.strictObject({
+  id: z.string().min(1).max(JOB_LIMITS.id),
+  vehicle: z.string().max(JOB_LIMITS.vehicle),
+  told: z.string().max(JOB_LIMITS.told),
+  when: z.array(z.enum(CIRCUMSTANCES)).max(CIRCUMSTANCES.length),
+  complaint: name.nullable(),
+  observed: z.record(name, z.enum(OBSERVED_WORDS)),
+  readings: z.array(reading).max(LIMITS.readings),
+  batteryVolts: volts.nullable(),
+  verdict: z
+    .strictObject({
+      suspect: z.string().min(1).max(JOB_LIMITS.suspect),
+      share: z.number().min(0).max(1),
+      time,
+    })
+    .nullable(),
+  done: z.string().max(JOB_LIMITS.done),
+  after: z.array(reading).max(JOB_LIMITS.after),
+});
+
+type Frozen<T> = T extends readonly (infer _)[] | object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
+
+/** Fails to compile where the schema gives what is no job. */
+export const shapeIsJob = (read: Frozen<z.infer<typeof jobShape>>): Job => read as Job;

@@ -1,0 +1,88 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import { readJob } from "../../schemas/job.ts";
+import { got } from "../edit/given.ts";
+import { run, VENTS } from "./run.ts";
+
+const folder = mkdtempSync(join(tmpdir(), "wirefathom-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+const path = (name: string) => join(folder, name);
+const jobIn = (name: string) => got(readJob(readFileSync(path(name)))).job;
+
+const COMPLAINT = ["--complaint", "middle-open-own", "--observed", "rear-open-own=works"];
+
+describe("order with a job file", () => {
+  it("writes what was typed, and goes on from it as if all had been typed", async () => {
+    const typed = [...COMPLAINT, "--read", "X5-6 @ S1=on : 0.02V", "--battery", "12.4"];
+    const saved = path("vent.job.json");
+    const about = ["--vehicle", "B-AD 1", "--told", "middle vent dead"];
+    const first = await run("order", VENTS, ...typed, ...about, "--save-job", saved, "--json");
+    expect(first.code).toBe(0);
+    expect(jobIn("vent.job.json")).toMatchObject({
+      vehicle: "B-AD 1",
+      told: "middle vent dead",
+      complaint: "middle-open-own",
+      observed: { "middle-open-own": "dead", "rear-open-own": "works" },
+      readings: [{ red: "X5-6", volts: 0.02 }],
+      batteryVolts: 12.4,
+    });
+    const on = await run("order", VENTS, "--job", saved, "--json");
+    expect(JSON.parse(on.out)).toEqual(JSON.parse(first.out));
+    expect((await run("order", VENTS, "--job", saved)).out).toContain("B-AD 1\nmiddle vent dead\n");
+  });
+
+  it("lets what is typed go over the job, adds readings and keeps the job's id", async () => {
+    const [one, two] = [path("one.job.json"), path("two.job.json")];
+    await run("order", VENTS, ...COMPLAINT, "--read", "X5-6 @ S1=on : 0.02V", "--save-job", one);
+    const over = ["--observed", "rear-open-own=dead", "--battery", "12.1", "--read", "X5-6 @ S1=on : dark"];
+    await run("order", VENTS, "--job", one, ...over, "--save-job", two);
+    const [before, after] = [jobIn("one.job.json"), jobIn("two.job.json")];
+    expect(after.id).toBe(before.id);
+    expect(after.observed["rear-open-own"]).toBe("dead");
+    expect(after.batteryVolts).toBe(12.1);
+    expect(after.readings).toHaveLength(2);
+  });
+
+  it("says what has no place on the drawing, keeps it, and goes on with the rest", async () => {
+    const [one, two] = [path("whole.job.json"), path("less.job.json")];
+    await run("order", VENTS, ...COMPLAINT, "--read", "X5-6 @ S1=on : 0.02V", "--save-job", one);
+    const file = JSON.parse(readFileSync(one, "utf8"));
+    file.job.readings.push({ ...file.job.readings[0], red: "X99-1" });
+    file.job.observed.gone = "works";
+    file.circuit.hash = "00000000";
+    writeFileSync(one, JSON.stringify(file));
+    const { out, code } = await run("order", VENTS, "--job", one, "--save-job", two);
+    expect(code).toBe(0);
+    expect(out).toContain("Reading 2 (X99-1) is kept but does not count");
+    expect(out).toContain('another version of "Roof vents"');
+    expect(jobIn("less.job.json").readings[1]?.red).toBe("X99-1");
+    expect(jobIn("less.job.json").observed.gone).toBe("works");
+  });
+
+  it("refuses with one sentence", async () => {
+    const good = path("good.job.json");
+    await run("order", VENTS, ...COMPLAINT, "--save-job", good);
+    for (const [words, sentence] of [
+      [["--job", path("none.job.json")], /There is no file/],
+      [["--job", VENTS], /not a job file/],
+      [["--job", good, "--save-job", path("x.json")], /must end in \.job\.json/],
+      [["--job", good, "--vehicle", "x".repeat(99), "--save-job", good], /at most 80 characters/],
+    ] as const) {
+      const { code, complaint } = await run("order", VENTS, ...words);
+      expect([code, complaint]).toEqual([2, expect.stringMatching(sentence)]);
+    }
+  });
+});
+
+it("print makes the job's checklist", async () => {
+  const saved = path("print.job.json");
+  await run("order", VENTS, ...COMPLAINT, "--read", "X5-6 @ S1=on : 0.02V", "--save-job", saved);
+  const [one, two] = [path("one.html"), path("two.html")];
+  const typed = [...COMPLAINT, "--read", "X5-6 @ S1=on : 0.02V"];
+  expect((await run("print", VENTS, "--what", "checklist", "--job", saved, "--out", one)).code).toBe(0);
+  expect((await run("print", VENTS, "--what", "checklist", ...typed, "--out", two)).code).toBe(0);
+  const html = (file: string) => readFileSync(file, "utf8");
+  expect(html(one)).toBe(html(two));
+});
