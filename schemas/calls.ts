@@ -4,6 +4,7 @@ import type { CallName } from "./callNames.ts";
 import type { Call } from "./calls/call.ts";
 import { CIRCUIT_CALLS } from "./calls/circuits.ts";
 import { FILE_CALLS } from "./calls/files.ts";
+import { JOB_CALLS } from "./calls/jobs.ts";
 import { PICTURE_CALLS } from "./calls/pictures.ts";
 import { PRINT_CALLS } from "./calls/print.ts";
 import { SAMPLE_CALLS } from "./calls/samples.ts";
@@ -12,6 +13,7 @@ import { WINDOW_CALLS } from "./calls/window.ts";
 
 export type { CallName } from "./callNames.ts";
 export type { CircuitRow, OpenedCircuit, VersionRow } from "./calls/circuits.ts";
+export type { JobRow } from "./calls/jobs.ts";
 export type { SampleRow } from "./calls/samples.ts";
 export type { WindowRequest } from "./calls/window.ts";
 
@@ -19,6 +21,7 @@ export type { WindowRequest } from "./calls/window.ts";
 export const CALLS = {
   ...WINDOW_CALLS,
   ...CIRCUIT_CALLS,
+  ...JOB_CALLS,
   ...SAMPLE_CALLS,
   ...SETTING_CALLS,
   ...FILE_CALLS,

@@ -4,7 +4,7 @@ import type { Circuit } from "../core/circuit/circuit.ts";
 import { wiringHash } from "../core/circuit/wiringHash.ts";
 import type { Job } from "../core/diagnose/job.ts";
 import { refusalOf } from "./issue.ts";
-import { jobShape, shapeIsJob } from "./jobShape.ts";
+import { JOB_FIELDS, jobShape } from "./jobShape.ts";
 import { type Json, parseJson } from "./json.ts";
 import { LIMITS } from "./limits.ts";
 import { textOf } from "./text.ts";
@@ -54,7 +54,7 @@ export function readJob(file: string | Uint8Array): Outcome<JobFile> {
   const parsed = fileShape.safeParse(json.value);
   if (!parsed.success) return { ok: false, refusal: refusalOf(parsed.error.issues, json.value) };
   const { circuit, job } = parsed.data;
-  return ok({ circuit, job: shapeIsJob(job) });
+  return ok({ circuit, job });
 }
 
 /** A job on its circuit as the text of its file; the same job always gives the same bytes. */
@@ -65,7 +65,7 @@ export function formatJob(circuit: Circuit, job: Job): string {
 
 /** The fields of a job in the schema's order. */
 function inOrder(job: Job): object {
-  return Object.fromEntries(Object.keys(jobShape.shape).map((field) => [field, job[field as keyof Job]]));
+  return Object.fromEntries(JOB_FIELDS.map((field) => [field, job[field]]));
 }
 
 /** Whether a text is meant as a job file, by its own word; it may still be refused. */

@@ -24,8 +24,7 @@ const reading = z.strictObject({
   time,
 });
 
-/** A job as a file and the calls between page and host carry it. */
-export const jobShape = z.strictObject({
+const shape = z.strictObject({
   id: z.string().min(1).max(JOB_LIMITS.id),
   vehicle: z.string().max(JOB_LIMITS.vehicle),
   told: z.string().max(JOB_LIMITS.told),
@@ -45,7 +44,13 @@ export const jobShape = z.strictObject({
   after: z.array(reading).max(JOB_LIMITS.after),
 });
 
+/** A job as a file and the calls between page and host carry it; what comes out is a `Job`. */
+export const jobShape = shape as unknown as z.ZodType<Job, Job>;
+
+/** The fields of a job in the order of its file. */
+export const JOB_FIELDS = Object.keys(shape.shape) as readonly (keyof Job)[];
+
 type Frozen<T> = T extends readonly (infer _)[] | object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
 
 /** Fails to compile where the schema gives what is no job. */
-export const shapeIsJob = (read: Frozen<z.infer<typeof jobShape>>): Job => read as Job;
+export const shapeIsJob = (read: Frozen<z.infer<typeof shape>>): Job => read;

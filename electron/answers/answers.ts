@@ -2,6 +2,7 @@ import type { CallName } from "../../schemas/calls.ts";
 import { CIRCUIT_ANSWERS } from "./circuits.ts";
 import { FILE_ANSWERS } from "./files.ts";
 import type { AnswerOf } from "./host.ts";
+import { JOB_ANSWERS } from "./jobs.ts";
 import { PICTURE_ANSWERS } from "./pictures.ts";
 import { PRINT_ANSWERS } from "./print.ts";
 import { SAMPLE_ANSWERS } from "./samples.ts";
@@ -14,6 +15,7 @@ export const ANSWERS: { readonly [N in CallName]: AnswerOf<N> } = {
   ...WINDOW_ANSWERS,
   ...CIRCUIT_ANSWERS,
   ...VERSION_ANSWERS,
+  ...JOB_ANSWERS,
   ...SAMPLE_ANSWERS,
   ...SETTING_ANSWERS,
   ...FILE_ANSWERS,

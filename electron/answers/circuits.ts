@@ -1,15 +1,16 @@
-import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
+import { type Outcome, ok } from "../../core/base/outcome.ts";
 import { LIBRARY_NAMES } from "../../core/base/words/library.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { CircuitRow } from "../../schemas/calls.ts";
 import { formatCircuit, readCircuit } from "../../schemas/circuit.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import { fileNameOf } from "../fileName.ts";
-import { benchOf, keepBench } from "../store/benches.ts";
+import { benchOf } from "../store/benches.ts";
 import { addCircuit, eraseCircuit, isTitleTaken, markRemoved, placeOf, saveCircuit } from "../store/circuits.ts";
 import { circuitRow, listCircuits } from "../store/list.ts";
 import type { Store } from "../store/open.ts";
 import { noteClosed } from "../store/recent.ts";
+import { saveBench } from "../store/saveBench.ts";
 import { circuitInVersion } from "../store/versions.ts";
 import { bringIn, bringNew, bringToBench } from "./bring.ts";
 import type { AnswersOf, Host } from "./host.ts";
@@ -52,8 +53,8 @@ export const CIRCUIT_ANSWERS: AnswersOf<
       return found.ok ? ok({ circuit: found.value.circuit, version: found.value.version }) : found;
     }),
 
-  "circuits.create": ({ circuit, bench }, host) =>
-    withStore(host, (store) => bringNew(store, circuit, { name: LIBRARY_NAMES.begun, bench }, host.now())),
+  "circuits.create": ({ circuit, bench, jobs }, host) =>
+    withStore(host, (store) => bringNew(store, circuit, { name: LIBRARY_NAMES.begun, bench, jobs }, host.now())),
 
   "circuits.fromSample": async ({ sample }, host) => {
     const circuit = await sampleOf(host, sample);
@@ -66,21 +67,18 @@ export const CIRCUIT_ANSWERS: AnswersOf<
     return circuit.ok ? withStore(host, (store) => bringIn(store, circuit.value, host.now())) : circuit;
   },
 
-  "circuits.save": ({ id, version, circuit, name, bench, benchVersion }, host) =>
+  "circuits.save": ({ id, version, circuit, name, bench, benchVersion, jobs }, host) =>
     withStore(host, (store) => {
       const now = host.now();
-      const stands = saveCircuit(store, id, { version, circuit, name, bench: { bench, benchVersion } }, now);
+      const stands = saveCircuit(store, id, { version, circuit, name, bench: { bench, benchVersion }, jobs }, now);
       return stands.ok ? ok({ ...stands.value, saved: now.toISOString() }) : stands;
     }),
 
-  "benches.save": ({ id, version, ...save }, host) =>
+  "benches.save": ({ id, ...save }, host) =>
     withStore(host, (store) => {
       const now = host.now();
-      const place = placeOf(store, id);
-      if (!place.ok) return place;
-      if (place.value.version !== version) return refuse("circuit-changed-elsewhere");
-      const kept = keepBench(store, place.value.key, save, now);
-      return kept.ok ? ok({ version, benchVersion: kept.value, saved: now.toISOString() }) : kept;
+      const stands = saveBench(store, id, save, now);
+      return stands.ok ? ok({ ...stands.value, saved: now.toISOString() }) : stands;
     }),
 
   "circuits.duplicate": ({ id }, host) =>

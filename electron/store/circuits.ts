@@ -2,10 +2,12 @@ import { randomUUID } from "node:crypto";
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import { problemsOf } from "../../core/circuit/check.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Job } from "../../core/diagnose/job.ts";
 import { formatCircuit } from "../../schemas/circuit.ts";
 import { BIN_DAYS } from "../../schemas/limits.ts";
 import { type BenchSave, benchVersionOf, keepBench } from "./benches.ts";
 import type { Connection } from "./connect.ts";
+import { emptyJobsBin, keepJobs, letGoOfJobs } from "./jobs.ts";
 import type { Store } from "./open.ts";
 import { hashOfText } from "./packed.ts";
 import { picturesIn } from "./pictures.ts";
@@ -34,6 +36,7 @@ export function placeOf({ connection }: Store, id: string, where: "library" | "b
 export interface Coming {
   readonly name: string;
   readonly bench?: string | null;
+  readonly jobs?: readonly Job[];
   /** Hash of the text of the file it was brought in from. */
   readonly origin?: string;
 }
@@ -55,6 +58,7 @@ export function addCircuit(store: Store, circuit: Circuit, coming: Coming, now: 
     addVersion(connection, { circuit: key, version: 1, name: coming.name, text, pictures: picturesIn(circuit) }, now);
     if (coming.bench) keepBench(store, key, { bench: coming.bench, benchVersion: 0 }, now);
     indexCircuit(connection, key, circuit);
+    keepJobs(store, key, () => ok(circuit), coming.jobs ?? [], now);
     return { key, id, version: 1, hash };
   })();
 }
@@ -65,6 +69,7 @@ export interface Save {
   readonly circuit: Circuit;
   readonly name: string;
   readonly bench?: BenchSave;
+  readonly jobs?: readonly Job[];
 }
 
 /** The versions of a circuit and of what stands on its bench, as they are in the library now. */
@@ -89,6 +94,7 @@ export function saveCircuit(store: Store, id: string, save: Save, now: Date): Ou
     const bench = save.bench ? keepBench(store, key, save.bench, now) : ok(benchVersionOf(store, key));
     if (!bench.ok) return bench;
     const benchVersion = bench.value;
+    keepJobs(store, key, () => ok(save.circuit), save.jobs ?? [], now);
     if (hash === place.value.hash) return ok({ version, benchVersion });
     const pictures = picturesIn(save.circuit);
     addVersion(connection, { circuit: key, version: version + 1, name: save.name, text, pictures }, now);
@@ -129,6 +135,7 @@ export function emptyBin({ connection }: Store, now: Date): number {
     const before = new Date(now.getTime() - BIN_DAYS * DAY_MS).toISOString();
     const keys = connection.prepare("SELECT key FROM circuits WHERE removed < ?").pluck().all(before) as number[];
     for (const key of keys) letGo(connection, key);
+    emptyJobsBin(connection, before);
     return keys.length;
   })();
 }
@@ -140,6 +147,7 @@ export function eraseCircuit({ connection }: Store, key: number): void {
 
 function letGo(connection: Connection, key: number): void {
   forgetWords(connection, key);
+  letGoOfJobs(connection, key);
   connection.prepare("DELETE FROM circuits WHERE key = ?").run(key);
 }
 

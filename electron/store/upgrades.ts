@@ -1,3 +1,4 @@
+import { JOBS_UPGRADE } from "./jobsUpgrade.ts";
 import { PICTURES_UPGRADE } from "./picturesUpgrade.ts";
 
 /** A step that brings the tables of a library to their next form. Applied once, in one transaction with its name. */
@@ -70,4 +71,5 @@ INSERT INTO search (search, rank) VALUES ('rank', 'bm25(10.0, 5.0, 1.0)');`,
     // counts what was changed on the bench, so that one page does not write over another's
     sql: "ALTER TABLE benches ADD COLUMN version INTEGER NOT NULL DEFAULT 1;",
   },
+  JOBS_UPGRADE,
 ];

@@ -1,13 +1,19 @@
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import { problemsOf } from "../../core/circuit/check.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import type { Answer, Argument, CallName, CircuitRow, OpenedCircuit } from "../../schemas/calls.ts";
+import { isSolved, type Job } from "../../core/diagnose/job.ts";
+import type { Answer, Argument, CallName, CircuitRow, JobRow, OpenedCircuit } from "../../schemas/calls.ts";
 import { readCircuit } from "../../schemas/circuit.ts";
 import { formatCircuit } from "../../schemas/formatCircuit.ts";
 import { pictureHead } from "../../schemas/pictureHead.ts";
 import { FIRST_SETTINGS, type Settings } from "../../schemas/settings.ts";
 import { bytesOf } from "./base64.ts";
 import type { Host } from "./host.ts";
+
+interface KeptJob {
+  readonly row: JobRow;
+  readonly job: Job;
+}
 
 interface Kept {
   readonly row: CircuitRow;
@@ -26,6 +32,7 @@ type Answering = {
  */
 export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => string): Host {
   const kept = new Map<string, Kept>();
+  const jobs = new Map<string, KeptJob>();
   const pictures = new Map<string, Answer<"pictures.get">>();
   let settings: Settings = FIRST_SETTINGS;
   let made = 0;
@@ -47,6 +54,23 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
     kept.set(id, changed);
     return ok(changed);
   };
+  const keepJobs = (id: string, stand: readonly Job[]): void => {
+    for (const job of stand) {
+      const before = jobs.get(`${id} ${job.id}`);
+      if (before && JSON.stringify(before.job) === JSON.stringify(job)) continue;
+      const now = moment();
+      const times = { made: before?.row.made ?? now, edited: now, removed: null };
+      jobs.set(`${id} ${job.id}`, { job, row: { ...jobFacts(kept.get(id)!, job), ...times } });
+    }
+  };
+  const moveJob = (place: { readonly circuit: string; readonly id: string }, removed: string | null) => {
+    const key = `${place.circuit} ${place.id}`;
+    const found = jobs.get(key);
+    if (!found) return refuse("job-unknown");
+    const row = { ...found.row, removed };
+    jobs.set(key, { ...found, row });
+    return ok(row);
+  };
   const rowOf = (changed: Outcome<Kept>): Outcome<CircuitRow> => (changed.ok ? ok(changed.value.row) : changed);
   const save = (
     id: string,
@@ -56,6 +80,7 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
       readonly bench: string;
       readonly benchVersion: number;
       readonly isSight?: boolean | undefined;
+      readonly jobs?: readonly Job[] | undefined;
     },
   ): Outcome<Answer<"benches.save">> => {
     const found = kept.get(id);
@@ -71,6 +96,7 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
       return { row: { ...row, ...facts }, circuit: circuit ?? before, bench, benchVersion };
     });
     if (!changed.ok) return changed;
+    keepJobs(id, stand.jobs ?? []);
     const { version, edited } = changed.value.row;
     return ok({ version, benchVersion, saved: edited });
   };
@@ -102,7 +128,25 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
       const found = kept.get(id);
       return found ? ok({ circuit: found.circuit, version: found.row.version }) : refuse("circuit-unknown");
     },
-    "circuits.create": ({ circuit, bench = null }) => ok(create(circuit, bench)),
+    "circuits.create": ({ circuit, bench = null, jobs: stand = [] }) => {
+      const made = create(circuit, bench);
+      keepJobs(made.id, stand);
+      return ok(made);
+    },
+    "jobs.list": ({ search = "", where = "library", circuit = null }) => {
+      const found = [...jobs.values()]
+        .map(({ row }) => row)
+        .filter((row) => (row.removed !== null) === (where === "bin") && (circuit === null || row.circuit === circuit))
+        .filter(({ vehicle, told, complaint, title }) => meets(`${vehicle} ${told} ${complaint} ${title}`, search));
+      found.sort((one, other) => +one.isSolved - +other.isSolved || other.edited.localeCompare(one.edited));
+      return ok({ rows: found, count: found.length });
+    },
+    "jobs.read": ({ circuit, id }) => {
+      const found = jobs.get(`${circuit} ${id}`);
+      return found?.row.removed === null ? ok({ job: found.job }) : refuse("job-unknown");
+    },
+    "jobs.remove": (place) => moveJob(place, moment()),
+    "jobs.restore": (place) => moveJob(place, null),
     "circuits.fromSample": ({ sample }) => {
       const circuit = samples.get(sample);
       return circuit ? ok(create(circuit, null)) : refuse("sample-unknown", { sample });
@@ -180,6 +224,23 @@ function hex(bytes: Uint8Array): string {
 
 function countsOf({ title, vehicle = "", pages, parts, wires }: Circuit) {
   return { title, vehicle, pages: pages.length, parts: parts.length, wires: wires.length };
+}
+
+function jobFacts({ row, circuit }: Kept, job: Job): Omit<JobRow, "made" | "edited" | "removed"> {
+  const { id, vehicle, told, verdict, readings } = job;
+  return {
+    id,
+    circuit: row.id,
+    title: row.title,
+    version: row.version,
+    vehicle,
+    told,
+    complaint: circuit.checks.find((check) => check.id === job.complaint)?.label ?? "",
+    readings: readings.length,
+    suspect: verdict?.suspect ?? null,
+    share: verdict?.share ?? null,
+    isSolved: isSolved(job),
+  };
 }
 
 function factsOf(circuit: Circuit) {

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { LIMITS } from "../limits.ts";
 import { bench, CALL_LIMITS, type Call, circuit, circuitId, moment, nothing, shortWords, title } from "./call.ts";
+import { jobsKept } from "./jobs.ts";
 
 const version = z.int().min(1);
 /** Counts what was changed on a bench; 0 is a bench of which nothing was kept. */
@@ -72,7 +73,7 @@ export const CIRCUIT_CALLS = {
   "circuits.read": { argument: one, answer: z.strictObject({ circuit, version }) },
   /** Takes a circuit into the library as a new one and opens it. */
   "circuits.create": {
-    argument: z.strictObject({ circuit, bench: bench.nullable().default(null) }),
+    argument: z.strictObject({ circuit, bench: bench.nullable().default(null), jobs: jobsKept }),
     answer: openedCircuit,
   },
   /** Takes a copy of a sample into the library and opens it. Refuses `sample-unknown`. */
@@ -81,11 +82,19 @@ export const CIRCUIT_CALLS = {
   "circuits.import": { argument: z.strictObject({ text: z.string().max(LIMITS.bytes) }), answer: openedCircuit },
   /**
    * Keeps one accepted edit: the circuit as it is now and the bench beside it. `version` is the one the edit was made
-   * on, `benchVersion` that of the bench; a circuit that did not change keeps its own. Refuses `circuit-changed-elsewhere` and
+   * on, `benchVersion` that of the bench; `jobs` are kept in the same transaction. A circuit that did not change keeps its own. Refuses `circuit-changed-elsewhere` and
    * `bench-changed-elsewhere`, and then nothing is kept.
    */
   "circuits.save": {
-    argument: z.strictObject({ id: circuitId, version, circuit, bench, benchVersion, name: shortWords }),
+    argument: z.strictObject({
+      id: circuitId,
+      version,
+      circuit,
+      bench,
+      benchVersion,
+      name: shortWords,
+      jobs: jobsKept,
+    }),
     answer: saved,
   },
   /** Versions of a circuit, newest first. All of the newest 200 are kept, of older ones the last of each day. */
@@ -113,7 +122,14 @@ export const CIRCUIT_CALLS = {
    * `isSight` says that only what is in sight differs: the bench keeps its version, and no other page is in its way.
    */
   "benches.save": {
-    argument: z.strictObject({ id: circuitId, version, bench, benchVersion, isSight: z.boolean().default(false) }),
+    argument: z.strictObject({
+      id: circuitId,
+      version,
+      bench,
+      benchVersion,
+      isSight: z.boolean().default(false),
+      jobs: jobsKept,
+    }),
     answer: saved,
   },
 } as const satisfies Readonly<Record<string, Call>>;

@@ -21,6 +21,8 @@ export const LIBRARY_WORDS: Readonly<Record<string, string>> = {
   "version-unknown": "This circuit has no version {version}.",
   "version-damaged": "Version {version} of {title} is damaged on the disk.",
   "versions-damaged": "No version of this circuit can be read any more.",
+  "job-unknown": "This job is no longer in the library.",
+  "job-damaged": "This job is damaged on the disk.",
   "sample-unknown": "There is no sample {sample}.",
   "call-unknown": "This page asks for {call}, which this Wirefathom does not do. Load the page again.",
   "call-argument": "This page asked {call} in a wrong way ({field}). Load the page again.",

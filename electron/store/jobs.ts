@@ -1,0 +1,155 @@
+import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { isSolved, type Job } from "../../core/diagnose/job.ts";
+import type { JobRow } from "../../schemas/calls.ts";
+import { jobShape } from "../../schemas/jobShape.ts";
+import type { Json } from "../../schemas/json.ts";
+import type { Connection } from "./connect.ts";
+import type { Store } from "./open.ts";
+import { packed, unpacked } from "./packed.ts";
+import { searchOf } from "./search.ts";
+
+/** Where a job is: the id of its circuit, and its own. */
+export interface JobPlace {
+  readonly circuit: string;
+  readonly id: string;
+}
+
+/** Which jobs to list: of all circuits, or of one. `limit` rows at most, after the first `from`. */
+export interface JobsAsk {
+  readonly search: string;
+  readonly where: "library" | "bin";
+  readonly circuit: string | null;
+  readonly from: number;
+  readonly limit: number;
+}
+
+const ROW = `j.id, c.id AS circuit, c.title, c.version, j.vehicle, j.told, j.complaint, j.readings, j.suspect, j.share,
+  j.solved AS isSolved, j.made, j.edited, j.removed`;
+
+/** Keeps jobs as they stand on a circuit's bench; one that is as it was is left alone. For use within a transaction. */
+export function keepJobs(
+  store: Store,
+  key: number,
+  circuit: () => Outcome<Circuit>,
+  jobs: readonly Job[],
+  now: Date,
+): void {
+  for (const job of jobs) keepJob(store, key, circuit, job, now.toISOString());
+}
+
+function keepJob({ connection }: Store, key: number, circuit: () => Outcome<Circuit>, job: Job, now: string): void {
+  const text = JSON.stringify(job);
+  const found = connection.prepare("SELECT key, state FROM jobs WHERE circuit = ? AND id = ?").get(key, job.id) as
+    | { readonly key: number; readonly state: Buffer }
+    | undefined;
+  if (found && unpacked(found.state) === text) return;
+  const drawn = circuit();
+  const { checks, title, vehicle } = drawn.ok ? drawn.value : { checks: [], title: "", vehicle: "" };
+  const complaint = checks.find(({ id }) => id === job.complaint)?.label ?? "";
+  connection
+    .prepare(
+      `INSERT INTO jobs (circuit, id, vehicle, told, complaint, readings, suspect, share, solved, made, edited, state)
+         VALUES (:key, :id, :vehicle, :told, :complaint, :readings, :suspect, :share, :solved, :now, :now, :state)
+       ON CONFLICT (circuit, id) DO UPDATE SET vehicle = :vehicle, told = :told, complaint = :complaint,
+         readings = :readings, suspect = :suspect, share = :share, solved = :solved, edited = :now, removed = NULL,
+         state = :state`,
+    )
+    .run({
+      key,
+      id: job.id,
+      vehicle: job.vehicle,
+      told: job.told,
+      complaint,
+      readings: job.readings.length,
+      suspect: job.verdict?.suspect ?? null,
+      share: job.verdict?.share ?? null,
+      solved: isSolved(job) ? 1 : 0,
+      now,
+      state: packed(text),
+    });
+  const row = connection.prepare("SELECT key FROM jobs WHERE circuit = ? AND id = ?").pluck().get(key, job.id);
+  const words = [title, vehicle ?? "", complaint, job.verdict?.suspect ?? "", job.done].join("\n");
+  connection
+    .prepare("INSERT OR REPLACE INTO job_search (rowid, vehicle, told, words) VALUES (?, ?, ?, ?)")
+    .run(row, job.vehicle, job.told, words);
+}
+
+/** Jobs with how many there are in all: open ones first, newest first; where something is searched, the same among those found. */
+export function listJobs(
+  { connection }: Store,
+  { search, where, circuit, from, limit }: JobsAsk,
+): { readonly rows: JobRow[]; readonly count: number } {
+  const question = searchOf(search);
+  if (search.trim() !== "" && question === null) return { rows: [], count: 0 };
+  const wanted = [
+    `j.removed IS ${where === "bin" ? "NOT NULL" : "NULL"}`,
+    "c.removed IS NULL",
+    ...(circuit === null ? [] : ["c.id = :circuit"]),
+    ...(question === null ? [] : ["j.key IN (SELECT rowid FROM job_search WHERE job_search MATCH :question)"]),
+  ].join(" AND ");
+  const asked = { ...(circuit !== null && { circuit }), ...(question !== null && { question }) };
+  const tables = `FROM jobs j JOIN circuits c ON c.key = j.circuit WHERE ${wanted}`;
+  const rows = connection
+    .prepare(`SELECT ${ROW} ${tables} ORDER BY j.solved, j.edited DESC, j.key DESC LIMIT :limit OFFSET :from`)
+    .all({ ...asked, limit, from });
+  const count = connection.prepare(`SELECT count(*) ${tables}`).pluck().get(asked);
+  return { rows: rows.map(rowOf), count: count as number };
+}
+
+/** SQLite has no truth values. */
+function rowOf(row: unknown): JobRow {
+  const { isSolved: solved, ...rest } = row as Omit<JobRow, "isSolved"> & { readonly isSolved: number };
+  return { ...rest, isSolved: solved === 1 };
+}
+
+/** A job as it was kept last. Refuses `job-unknown`, and `job-damaged` where its bytes changed on the disk. */
+export function jobAt({ connection }: Store, { circuit, id }: JobPlace): Outcome<Job> {
+  const state = connection
+    .prepare(
+      `SELECT j.state FROM jobs j JOIN circuits c ON c.key = j.circuit
+         WHERE c.id = ? AND j.id = ? AND j.removed IS NULL AND c.removed IS NULL`,
+    )
+    .pluck()
+    .get(circuit, id) as Buffer | undefined;
+  if (!state) return refuse("job-unknown");
+  const text = unpacked(state);
+  const read = text === null ? null : jobShape.safeParse(JSON.parse(text) as Json);
+  return read?.success ? ok(read.data) : refuse("job-damaged");
+}
+
+/** Moves a job to the bin, or with null for the moment back, and gives its row. Refuses `job-unknown`. */
+export function moveJob({ connection }: Store, { circuit, id }: JobPlace, removed: Date | null): Outcome<JobRow> {
+  const isThere = removed === null ? "j.removed IS NOT NULL" : "j.removed IS NULL";
+  const key = connection
+    .prepare(
+      `SELECT j.key FROM jobs j JOIN circuits c ON c.key = j.circuit
+         WHERE c.id = ? AND j.id = ? AND ${isThere} AND c.removed IS NULL`,
+    )
+    .pluck()
+    .get(circuit, id) as number | undefined;
+  if (key === undefined) return refuse("job-unknown");
+  connection.prepare("UPDATE jobs SET removed = ? WHERE key = ?").run(removed?.toISOString() ?? null, key);
+  return ok(
+    rowOf(
+      connection.prepare(`SELECT ${ROW} FROM jobs j JOIN circuits c ON c.key = j.circuit WHERE j.key = ?`).get(key),
+    ),
+  );
+}
+
+/** Lets go for good of jobs that went to the bin before a moment. For use within a transaction. */
+export function emptyJobsBin(connection: Connection, before: string): void {
+  const keys = connection.prepare("SELECT key FROM jobs WHERE removed < ?").pluck().all(before) as number[];
+  for (const key of keys) letGoOfJob(connection, key);
+}
+
+/** Lets go for good of all jobs of a circuit. For use within a transaction. */
+export function letGoOfJobs(connection: Connection, circuit: number): void {
+  const keys = connection.prepare("SELECT key FROM jobs WHERE circuit = ?").pluck().all(circuit) as number[];
+  for (const key of keys) letGoOfJob(connection, key);
+}
+
+function letGoOfJob(connection: Connection, key: number): void {
+  connection.prepare("DELETE FROM job_search WHERE rowid = ?").run(key);
+  connection.prepare("DELETE FROM jobs WHERE key = ?").run(key);
+}
