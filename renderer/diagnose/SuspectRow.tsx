@@ -1,6 +1,7 @@
 import { percent } from "../../core/diagnose/progressWords.ts";
 import type { OutcomeOf, ProbeOrder, Step, Suspect } from "../../core/diagnose/step.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
+import { FileVerdict } from "../job/FileVerdict.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { signed } from "../words/figures.ts";
@@ -62,6 +63,7 @@ export function SuspectRow({ suspect, before, order, isLeader, isOpened, onOpen 
               Show the drawing with it
             </button>
           )}
+          <FileVerdict suspect={suspect.id} order={order} words="File as the verdict" />
         </>
       )}
     </li>

@@ -2,6 +2,7 @@ import { useMemo, useState } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { percent } from "../../core/diagnose/progressWords.ts";
 import type { ProbeOrder, Suspect } from "../../core/diagnose/step.ts";
+import { FileLeader } from "../job/FileLeader.tsx";
 import { ComplaintChooser } from "../panels/ComplaintChooser.tsx";
 import { Empty } from "../panels/Empty.tsx";
 import { NotProbed } from "../panels/NotProbed.tsx";
@@ -39,6 +40,7 @@ export function SuspectsView() {
       <header className="view-head">
         <h2>{complaint.label}</h2>
         {answer && <ProgressLines order={answer.order} />}
+        {answer && !isOld && <FileLeader order={answer.order} />}
         {trouble !== null && <p className="error">The suspects could not be worked out: {trouble}</p>}
       </header>
       <div className={isOld ? "view-scroll is-old" : "view-scroll"}>

@@ -33,8 +33,8 @@ export function LibraryBar() {
             ref={field}
             type="search"
             value={search}
-            placeholder="Find a circuit, a part, a wire colour, a connector"
-            aria-label="Find a circuit, a part, a wire colour, a connector"
+            placeholder="Find a job, a circuit, a part, a wire colour, a connector"
+            aria-label="Find a job, a circuit, a part, a wire colour, a connector"
             onChange={(event) => dispatch({ do: "search", words: event.target.value })}
             onKeyDown={(event) => event.key === "Escape" && dispatch({ do: "search", words: "" })}
           />

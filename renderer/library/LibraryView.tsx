@@ -2,6 +2,7 @@ import { useApp } from "../state/AppContext.tsx";
 import { CircuitList } from "./CircuitList.tsx";
 import { Deference } from "./Deference.tsx";
 import { FirstStart } from "./FirstStart.tsx";
+import { JobList } from "./JobList.tsx";
 import { LibraryBar } from "./LibraryBar.tsx";
 import { Samples } from "./Samples.tsx";
 import { useReturning } from "./useReturning.ts";
@@ -23,7 +24,10 @@ export function LibraryView() {
         ) : (
           isRead && (
             <div className="library-columns">
-              <CircuitList trouble={trouble} />
+              <div className="library-own">
+                {trouble === null && <JobList />}
+                <CircuitList trouble={trouble} />
+              </div>
               <Samples title="Samples" note="open one and throw its switches" />
             </div>
           )

@@ -3,6 +3,7 @@ import { StraightBranch } from "../branch/StraightBranch.tsx";
 import { CircuitView } from "../circuit/CircuitView.tsx";
 import { ReadingsView } from "../diagnose/ReadingsView.tsx";
 import { SuspectsView } from "../diagnose/SuspectsView.tsx";
+import { JobHead } from "../job/JobHead.tsx";
 import { PrintedView } from "../printed/PrintedView.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { PANELS, type Panel } from "../state/state.ts";
@@ -31,6 +32,9 @@ const VIEWS: Readonly<Record<Panel, { readonly title: string; readonly View: Com
   printed: { title: "Printed pages", View: PrintedView },
 };
 
+/** Views that a job is worked on in: over them stands which one is in hand. */
+const OF_A_JOB: readonly Panel[] = ["order", "suspects", "readings", "works"];
+
 const MORE_WIDTH = 36;
 
 /** What stands beside the drawing: one view at a time, chosen by words. */
@@ -56,6 +60,7 @@ export function SidePanel() {
           )}
         </div>
       </nav>
+      {OF_A_JOB.includes(panel) && <JobHead />}
       <section className="view" aria-label={title} ref={view} tabIndex={-1}>
         <View />
       </section>

@@ -8,6 +8,7 @@ import {
   isParted,
   isSightAlone,
   isWorthKeeping,
+  jobLeft,
   type Keeping,
   keepingOf,
   saved,
@@ -68,9 +69,10 @@ export function autosave(host: Host, later: (run: () => void, ms: number) => () 
     else store.dispatch({ do: "saving", saved: isAllKept() ? "saved" : "waiting" });
   };
   const keep = async (keeping: Keeping, store: AppStore): Promise<void> => {
-    const { open, id } = keeping;
+    const { open, id, jobs } = keeping;
     const outcome = await saved(host, keeping);
     if (!outcome.ok) return failed(keeping, outcome.refusal, store);
+    keeping.jobs = keeping.jobs.filter((job) => !jobs.includes(job));
     const stands = standing(outcome);
     Object.assign(keeping, { ...stands, kept: open, keptCircuit: open.desk.bench.circuit, isFailing: false });
     if (keeping === current) store.dispatch({ do: "stored", ...stands });
@@ -142,7 +144,7 @@ export function autosave(host: Host, later: (run: () => void, ms: number) => () 
     flush,
     look,
     isAllKept,
-    reaction: (action, _state, _before, store) => {
+    reaction: (action, _state, before, store) => {
       theStore = store;
       const { open } = store.getState();
       if (current && current.open.number !== open?.number) {
@@ -153,6 +155,9 @@ export function autosave(host: Host, later: (run: () => void, ms: number) => () 
       if (!open) return;
       current ??= keepingOf(open);
       current.open = open;
+      // Undone, a job that was begun was none.
+      const left = action.do === "undo" ? null : jobLeft(before.open, open);
+      if (left) current.jobs = [...current.jobs.filter(({ id }) => id !== left.id), left];
       if (action.do === "keep-as-copy") {
         current = asCopy(current);
         wait(0);

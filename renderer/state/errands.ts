@@ -1,11 +1,8 @@
-import type { Outcome, Refusal } from "../../core/base/outcome.ts";
-import { sentence } from "../../core/base/words.ts";
+import type { Outcome } from "../../core/base/outcome.ts";
 import { emptyCircuit } from "../../core/circuit/emptyCircuit.ts";
 import { underlaysOf } from "../../core/circuit/underlays.ts";
-
-import type { OpenedCircuit } from "../../schemas/calls.ts";
 import { formatCircuit } from "../../schemas/formatCircuit.ts";
-import { BIN_DAYS, LIMITS } from "../../schemas/limits.ts";
+import { BIN_DAYS } from "../../schemas/limits.ts";
 import type { Host } from "../host/host.ts";
 import { GONE_WORDS } from "../words/gone.ts";
 import { fileNameFor, NO_TITLE, shownTitle } from "../words/library.ts";
@@ -15,25 +12,12 @@ import type { Autosave } from "./autosave.ts";
 import { begin } from "./begin.ts";
 import { isBenchLost } from "./benchText.ts";
 import { broughtBack, versionsListed } from "./earlier.ts";
+import { fileSaved, type Going, listed, opened, type Page, refused } from "./going.ts";
+import { jobOpened, jobRemoved, jobSaved, jobsListed, jobTextOpened } from "./jobErrands.ts";
 import { foundNow, pdfArgument } from "./printing.ts";
 import { earlierOpened } from "./rescue.ts";
-import type { Notice } from "./state.ts";
+import type { AppState } from "./state.ts";
 import type { AppStore, Reaction } from "./store.ts";
-
-/** What the page itself must do for an errand: show its field for files, or hand a file to the browser. */
-export interface Page {
-  chooseFile(): void;
-  download(name: string, content: string, encoding: "text" | "base64"): void;
-}
-
-interface Going {
-  readonly host: Host;
-  readonly page: Page;
-  readonly autosave: Autosave;
-  readonly store: AppStore;
-  /** True until something newer of its kind was asked. */
-  readonly isLast: () => boolean;
-}
 
 /** What is asked anew before it was answered: only the last answer counts. */
 const KINDS: Readonly<Partial<Record<Action["do"], "opening" | "listing">>> = {
@@ -43,6 +27,8 @@ const KINDS: Readonly<Partial<Record<Action["do"], "opening" | "listing">>> = {
   "open-text": "opening",
   "open-packed": "opening",
   "new-circuit": "opening",
+  "open-job": "opening",
+  "open-job-text": "opening",
   search: "listing",
   retry: "listing",
   close: "listing",
@@ -50,6 +36,8 @@ const KINDS: Readonly<Partial<Record<Action["do"], "opening" | "listing">>> = {
   duplicate: "listing",
   remove: "listing",
   restore: "listing",
+  "remove-job": "listing",
+  "restore-job": "listing",
 };
 
 /** Brings what a person asks of library and files to the host, and what it answers back to the store. */
@@ -107,6 +95,22 @@ function errandFor(action: Action, going: Going): Promise<void> | null {
       return circuitSaved(going);
     case "save-pdf":
       return pdfSaved(going);
+    case "open-job":
+      return jobOpened(going, action);
+    case "open-job-text":
+      return jobTextOpened(going, action.name, action.text);
+    case "save-job":
+      return jobSaved(going);
+    case "remove-job":
+      return jobRemoved(going, action);
+    case "restore-job":
+      return changed(
+        going,
+        host.ask("jobs.restore", { circuit: action.circuit, id: action.id }),
+        "That job was not brought back.",
+      );
+    case "stored":
+      return mayHaveJobs(store.getState()) ? jobsListed(going) : null;
     case "list-versions":
       return autosave.flush().then(() => versionsListed(host, store));
     case "bring-back":
@@ -116,7 +120,7 @@ function errandFor(action: Action, going: Going): Promise<void> | null {
     case "opened":
       if (action.opened.known) store.dispatch({ do: "tell", notice: KNOWN });
       if (isBenchLost(action.opened)) store.dispatch({ do: "tell", notice: benchLost(action.opened.circuit.title) });
-      return null;
+      return jobsListed(going);
     default:
       return null;
   }
@@ -127,34 +131,6 @@ const KNOWN = {
   words: "This is the circuit you had, with all that was done to it since.",
   isError: false,
 };
-
-type Offers = NonNullable<Notice["offers"]>;
-
-function refused(store: AppStore, refusal: Refusal, title: string, kind?: Notice["kind"], offers: Offers = []): void {
-  const notice = {
-    title,
-    words: sentence(refusal),
-    isError: true,
-    ...(kind && { kind }),
-    ...(offers[0] && { offers }),
-  };
-  store.dispatch({ do: "tell", notice });
-}
-
-async function opened(
-  going: Going,
-  asked: Promise<Outcome<OpenedCircuit>>,
-  title: string,
-  offers: (code: string) => Offers = () => [],
-): Promise<void> {
-  const { store, isLast } = going;
-  const answer = await asked;
-  if (!isLast()) return;
-  if (answer.ok) return store.dispatch({ do: "opened", opened: answer.value });
-  refused(store, answer.refusal, title, "open", offers(answer.refusal.code));
-  const { open, shelf } = store.getState();
-  if (!open && !shelf.isRead) await listed(going);
-}
 
 const NOT_OPENED = "That circuit was not opened.";
 
@@ -196,19 +172,6 @@ async function closed(going: Going): Promise<void> {
   await going.autosave.flush();
   if (!going.store.getState().open) await going.host.ask("circuits.close", {});
   await listed(going);
-}
-
-async function listed({ host, store, isLast }: Going): Promise<void> {
-  // No title is longer.
-  const search = store.getState().shelf.search.slice(0, LIMITS.labelLength);
-  const [answer, bin] = await Promise.all([
-    host.ask("circuits.list", { search }),
-    host.ask("circuits.list", { search, where: "bin" }),
-  ]);
-  if (!isLast()) return;
-  const deleted = bin.ok ? bin.value.rows : [];
-  if (answer.ok) store.dispatch({ do: "shelved", circuits: answer.value.rows, count: answer.value.count, deleted });
-  else store.dispatch({ do: "library-troubled", words: sentence(answer.refusal) });
 }
 
 async function changed(going: Going, asked: Promise<Outcome<unknown>>, title: string): Promise<void> {
@@ -258,13 +221,6 @@ async function circuitSaved(going: Going): Promise<void> {
 
 const WITHOUT_PAGES = "Saved without the printed pages.";
 
-const HANDED_OUT: Omit<Notice, "id"> = {
-  title: "Handed to the browser.",
-  words: "The program behind this page does not answer; look for the file among the downloads.",
-  isError: false,
-  kind: "file",
-};
-
 async function pdfSaved(going: Going): Promise<void> {
   const { host, store } = going;
   const { open, settings } = store.getState();
@@ -274,24 +230,7 @@ async function pdfSaved(going: Going): Promise<void> {
   await fileSaved(going, printed.value.name, printed.value.pdf, "base64");
 }
 
-async function fileSaved(
-  { host, page, store }: Going,
-  name: string,
-  content: string,
-  encoding: "text" | "base64",
-): Promise<void> {
-  const asked = host.ask("files.save", { name, content, encoding });
-  // The program's own window lets no page hand a file out.
-  const answer = await (host.name === "electron" ? asked : asked.catch(() => null));
-  if (!answer) {
-    // A browser can, and it is all that is left.
-    page.download(name, content, encoding);
-    store.dispatch({ do: "tell", notice: HANDED_OUT });
-  } else if (!answer.ok) refused(store, answer.refusal, "Not saved.", "file");
-  else if (answer.value.done === "download") page.download(name, content, encoding);
-  else if (answer.value.done === "saved")
-    store.dispatch({
-      do: "tell",
-      notice: { title: "Saved.", words: answer.value.where, isError: false, kind: "file" },
-    });
+/** Whether a save can have changed the jobs of the circuit on the bench. */
+function mayHaveJobs({ open }: AppState): boolean {
+  return open !== null && (open.desk.bench.job !== null || open.jobs === null || open.jobs.length > 0);
 }

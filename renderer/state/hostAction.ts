@@ -1,7 +1,7 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
 import type { Verdict } from "../../core/live/judge.ts";
-import type { CircuitRow, OpenedCircuit, SampleRow, VersionRow } from "../../schemas/calls.ts";
+import type { CircuitRow, JobRow, OpenedCircuit, SampleRow, VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Picture } from "../workers/picture.ts";
 import type { OrderAnswer, ProofAnswer, Question } from "../workers/question.ts";
@@ -40,6 +40,12 @@ export type HostAction =
   /** Changes what the print dialog is to show. */
   | { readonly do: "print-what"; readonly sheets: Partial<PrintWhat> }
   | { readonly do: "save-pdf" }
+  /** Opens a job's circuit where it stood, and takes the job up. */
+  | { readonly do: "open-job" | "remove-job" | "restore-job"; readonly circuit: string; readonly id: string }
+  /** The text of a job file: taken up on its circuit, or on the one that is open. */
+  | { readonly do: "open-job-text"; readonly name: string; readonly text: string }
+  /** Brings the job in hand into a file. */
+  | { readonly do: "save-job" }
   | { readonly do: "set"; readonly settings: Partial<Settings> }
   | { readonly do: "retry" };
 
@@ -52,7 +58,11 @@ export type HostAnswer =
       readonly circuits: readonly CircuitRow[];
       readonly count: number;
       readonly deleted: readonly CircuitRow[];
+      readonly jobs: readonly JobRow[];
+      readonly deletedJobs: readonly JobRow[];
     }
+  /** The jobs that stand on the open circuit. */
+  | { readonly do: "jobs-listed"; readonly rows: readonly JobRow[] }
   | { readonly do: "samples-listed"; readonly samples: readonly SampleRow[] }
   | { readonly do: "library-troubled"; readonly words: string }
   | { readonly do: "pictured"; readonly key: string; readonly picture: Picture | null }

@@ -1,6 +1,8 @@
 import type { Refusal } from "../../core/base/outcome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Job } from "../../core/diagnose/job.ts";
 import { namesOf } from "../../core/edit/history.ts";
+import { jobOf } from "../../core/edit/jobOf.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import type { Host } from "../host/host.ts";
 import { benchText } from "./benchText.ts";
@@ -18,6 +20,8 @@ export interface Keeping {
   /** The bench and the circuit as the host has them. */
   kept: Open | null;
   keptCircuit: Circuit | null;
+  /** Jobs that were put away since the last save, as they were then. */
+  jobs: readonly Job[];
   /** True from a save that failed to the next that does not. */
   isFailing: boolean;
 }
@@ -26,12 +30,12 @@ export interface Keeping {
 export function keepingOf(open: Open): Keeping {
   const { id, version, benchVersion } = open;
   const keptCircuit = id === null ? null : open.desk.bench.circuit;
-  return { open, id, version, benchVersion, kept: open, keptCircuit, isFailing: false };
+  return { open, id, version, benchVersion, kept: open, keptCircuit, jobs: [], isFailing: false };
 }
 
 /** The same bench as one that the host has nothing of: kept next, it is a circuit of its own. */
-export function asCopy({ open }: Keeping): Keeping {
-  return { open, id: null, version: 0, benchVersion: 0, kept: null, keptCircuit: null, isFailing: false };
+export function asCopy({ open, jobs }: Keeping): Keeping {
+  return { open, id: null, version: 0, benchVersion: 0, kept: null, keptCircuit: null, jobs, isFailing: false };
 }
 
 /** True where an edit was made since it was kept, or where a kept bench is looked at in another way. */
@@ -71,16 +75,17 @@ export type Saved = ({ readonly ok: true } & Standing) | { readonly ok: false; r
 
 /** Brings a bench to the host: as a new circuit, as an edit of the circuit, or only what stands on it. */
 export async function saved(host: Host, keeping: Keeping): Promise<Saved> {
+  const jobs = jobsStanding(keeping);
   const { open, id, version, benchVersion, keptCircuit } = keeping;
   const { circuit } = open.desk.bench;
   try {
     const bench = benchText(open);
     if (id === null) {
-      const made = await host.ask("circuits.create", { circuit, bench });
+      const made = await host.ask("circuits.create", { circuit, bench, jobs });
       return made.ok ? { ok: true, ...standing(made.value) } : made;
     }
     const name = (namesOf(open.desk).undo ?? "edit").slice(0, LIMITS.labelLength);
-    const stand = { id, version, bench, benchVersion };
+    const stand = { id, version, bench, benchVersion, jobs };
     const outcome =
       keptCircuit === circuit
         ? await host.ask("benches.save", { ...stand, isSight: isSightAlone(keeping) })
@@ -89,4 +94,17 @@ export async function saved(host: Host, keeping: Keeping): Promise<Saved> {
   } catch {
     return { ok: false, refusal: null };
   }
+}
+
+/** The job in hand and those put away since the last save, each once. */
+function jobsStanding({ open, jobs }: Keeping): Job[] {
+  const inHand = jobOf(open.desk.bench);
+  return inHand ? [...jobs.filter(({ id }) => id !== inHand.id), inHand] : [...jobs];
+}
+
+/** The job that left a bench by what was done to it; null where none did. */
+export function jobLeft(before: Open | null, now: Open): Job | null {
+  if (before === null || before.number !== now.number || before.desk.bench === now.desk.bench) return null;
+  const job = jobOf(before.desk.bench);
+  return job && job.id !== now.desk.bench.job?.id ? job : null;
 }

@@ -49,6 +49,7 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "bench
     verdicts: notAsked(),
     saved: "saved",
     versions: NO_VERSIONS,
+    jobs: null,
     printing: { what: "sheet", page: null, connector: circuit.connectors[0]?.id ?? "" },
     pages: notAsked(),
   };

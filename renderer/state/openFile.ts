@@ -1,5 +1,6 @@
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import { sentence } from "../../core/base/words.ts";
+import { isJobText } from "../../schemas/job.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import { textOf } from "../../schemas/text.ts";
 import { base64Of } from "../host/base64.ts";
@@ -30,7 +31,8 @@ async function readFile(file: File): Promise<Outcome<Action>> {
     const bytes = new Uint8Array(await file.arrayBuffer());
     if (isPacked) return ok({ do: "open-packed", name, bytes: base64Of(bytes) });
     const text = textOf(bytes);
-    return text.ok ? ok({ do: "open-text", name, text: text.value }) : text;
+    if (!text.ok) return text;
+    return ok({ do: isJobText(text.value) ? "open-job-text" : "open-text", name, text: text.value });
   } catch {
     return refuse("file-unreadable", { file: name });
   }

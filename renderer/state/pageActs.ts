@@ -1,5 +1,5 @@
 import { bytesOf } from "../host/base64.ts";
-import type { Page } from "./errands.ts";
+import type { Page } from "./going.ts";
 import { openFile } from "./openFile.ts";
 import type { AppStore } from "./store.ts";
 

@@ -59,13 +59,22 @@ function wantedOn(shelf: Shelf, host: Host): readonly Wanted[] {
       read: async () => circuitOf(await host.ask("circuits.read", { id: row.id })),
     }),
   );
+  const listed = new Set(shelf.circuits.map(({ id }) => id));
+  const ofJobs = shelf.jobs
+    .filter(({ circuit }) => !listed.has(circuit))
+    .map(
+      ({ circuit, version }): Wanted => ({
+        key: versionKey(circuit, version),
+        read: async () => circuitOf(await host.ask("circuits.read", { id: circuit })),
+      }),
+    );
   const samples = shelf.samples.map(
     (row): Wanted => ({
       key: sampleKey(row),
       read: async () => circuitOf(await host.ask("samples.open", { sample: row.sample })),
     }),
   );
-  return [...circuits, ...samples];
+  return [...circuits, ...ofJobs, ...samples];
 }
 
 function circuitOf(answer: { readonly ok: boolean; readonly value?: { readonly circuit: Circuit } }): Circuit | null {

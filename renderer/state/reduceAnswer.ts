@@ -27,6 +27,7 @@ export function reduceAnswer(state: AppState, action: Remaining): AppState {
     case "stored":
     case "versions-listed":
     case "versions-troubled":
+    case "jobs-listed":
     case "show-older":
     case "asked":
     case "ordered":
@@ -80,6 +81,7 @@ type OfOpen = Extract<
       | "versions-listed"
       | "versions-troubled"
       | "show-older"
+      | "jobs-listed"
       | "asked"
       | "ordered"
       | "proven"
@@ -101,6 +103,8 @@ function reduceOpen(open: Open, action: OfOpen): Open {
       return { ...open, versions: { ...open.versions, rows: action.rows, trouble: null } };
     case "versions-troubled":
       return { ...open, versions: { ...open.versions, trouble: action.words } };
+    case "jobs-listed":
+      return { ...open, jobs: action.rows };
     case "show-older":
       return { ...open, versions: { ...open.versions, shown: open.versions.shown + VERSIONS_SHOWN } };
     case "asked":
@@ -166,7 +170,8 @@ function reduceShelf(
       return { ...shelf, renaming: null };
     case "shelved": {
       const count = shelf.search.trim() === "" ? action.count : shelf.count;
-      return { ...shelf, isRead: true, circuits: action.circuits, deleted: action.deleted, count, trouble: null };
+      const { circuits, deleted, jobs, deletedJobs } = action;
+      return { ...shelf, isRead: true, circuits, deleted, jobs, deletedJobs, count, trouble: null };
     }
     case "samples-listed":
       return { ...shelf, samples: action.samples };
@@ -189,6 +194,11 @@ function reduceShelf(
     case "bring-back":
     case "save-file":
     case "save-pdf":
+    case "open-job":
+    case "remove-job":
+    case "restore-job":
+    case "open-job-text":
+    case "save-job":
     case "retry":
       return shelf;
   }

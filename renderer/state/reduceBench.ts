@@ -14,10 +14,15 @@ export type Answered = Outcome<Open>;
 
 const MOST_RECENT = 4;
 
-/** What an action makes of the open bench. Nothing else writes it. A sample whose circuit is edited is no trial any more. */
+/**
+ * What an action makes of the open bench. Nothing else writes it. A sample whose circuit is edited, or on which a job is in
+ * hand, is no trial any more.
+ */
 export function reduceBench(open: Open, action: BenchAction): Answered {
   const after = answered(open, action);
-  if (!after.ok || !open.isTrial || after.value.desk.bench.circuit === open.desk.bench.circuit) return after;
+  if (!after.ok || !open.isTrial) return after;
+  const { circuit, job } = after.value.desk.bench;
+  if (circuit === open.desk.bench.circuit && job === null) return after;
   return fine({ ...after.value, isTrial: false });
 }
 

@@ -1,4 +1,4 @@
-import type { CircuitRow, SampleRow } from "../../schemas/calls.ts";
+import type { CircuitRow, JobRow, SampleRow } from "../../schemas/calls.ts";
 import type { Picture } from "../workers/picture.ts";
 
 /** What the library shows. */
@@ -9,6 +9,10 @@ export interface Shelf {
   readonly circuits: readonly CircuitRow[];
   /** Circuits that were deleted and can be brought back, those that match the search. */
   readonly deleted: readonly CircuitRow[];
+  /** Jobs that match the search, open ones first, newest first. */
+  readonly jobs: readonly JobRow[];
+  /** Jobs that were deleted and can be brought back, those that match the search. */
+  readonly deletedJobs: readonly JobRow[];
   /** How many circuits there are without a search. */
   readonly count: number;
   readonly samples: readonly SampleRow[];
@@ -28,6 +32,8 @@ export const EMPTY_SHELF: Shelf = {
   isRead: false,
   circuits: [],
   deleted: [],
+  jobs: [],
+  deletedJobs: [],
   count: 0,
   samples: [],
   search: "",

@@ -6,7 +6,7 @@ import type { Bench } from "../../core/edit/bench.ts";
 import type { ArrangedPlaces } from "../../core/edit/commands/arrangeParts.ts";
 import type { Desk } from "../../core/edit/history.ts";
 import type { Verdict } from "../../core/live/judge.ts";
-import type { VersionRow } from "../../schemas/calls.ts";
+import type { JobRow, VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
@@ -134,6 +134,8 @@ export interface Open {
   readonly verdicts: Asking<Readonly<Record<string, Verdict>>>;
   readonly saved: "saved" | "waiting" | "failed";
   readonly versions: Versions;
+  /** Jobs of this circuit that the library has; null while they were not asked for. */
+  readonly jobs: readonly JobRow[] | null;
   /** What the print dialog is set to, and its pages. */
   readonly printing: PrintWhat;
   readonly pages: Asking<readonly PrintedPage[]>;
@@ -169,6 +171,7 @@ export interface Notice {
 /** What a notice can offer to do. */
 export type Offered =
   | { readonly do: "restore" | "open-circuit" | "open-earlier"; readonly id: string }
+  | { readonly do: "restore-job"; readonly circuit: string; readonly id: string }
   | { readonly do: "keep-as-copy" | "save-file" | "undo" }
   | { readonly do: "take-arranged"; readonly places: ArrangedPlaces };
 

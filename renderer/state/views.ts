@@ -4,6 +4,7 @@ import { sentence } from "../../core/base/words.ts";
 import type { Circuit, Condition, FunctionCheck, Page } from "../../core/circuit/circuit.ts";
 import { type CircuitControl, controlsOf, partAt } from "../../core/circuit/points.ts";
 import type { Problem } from "../../core/circuit/problem.ts";
+import type { JobAbout } from "../../core/diagnose/job.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
 import { mayBeProbed } from "../../core/diagnose/scope.ts";
 import { positionNow as positionOf } from "../../core/edit/commands/throwControl.ts";
@@ -115,6 +116,11 @@ export function readingsNow(state: AppState): readonly Reading[] {
 /** Volts of the battery at rest, where they were measured. */
 export function batteryVoltsNow(state: AppState): Volts | null {
   return benchOf(state)?.batteryVolts ?? null;
+}
+
+/** The job in hand, without what every bench holds. */
+export function jobNow(state: AppState): JobAbout | null {
+  return benchOf(state)?.job ?? null;
 }
 
 /** The probe order, or the last one while a new one is worked out. */

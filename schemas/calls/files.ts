@@ -3,7 +3,17 @@ import { CALL_LIMITS, type Call, nothing } from "./call.ts";
 import { openedCircuit } from "./circuits.ts";
 
 /** Endings of the files that a page may have written. */
-export const FILE_ENDINGS = ["circuit.json", "wirefathom", "pdf", "svg", "html", "png", "csv", "txt"] as const;
+export const FILE_ENDINGS = [
+  "circuit.json",
+  "job.json",
+  "wirefathom",
+  "pdf",
+  "svg",
+  "html",
+  "png",
+  "csv",
+  "txt",
+] as const;
 
 /** A bare file name with one of the endings: no folder in it, and no sign that some system refuses in a name. */
 const fileName = z

@@ -244,9 +244,9 @@ describe("answers", () => {
 
   test("the library's count is that without a search", () => {
     const actions: readonly Action[] = [
-      { do: "shelved", circuits: [], deleted: [], count: 7 },
+      { do: "shelved", circuits: [], deleted: [], jobs: [], deletedJobs: [], count: 7 },
       { do: "search", words: "horn" },
-      { do: "shelved", circuits: [], deleted: [], count: 1 },
+      { do: "shelved", circuits: [], deleted: [], jobs: [], deletedJobs: [], count: 1 },
     ];
     expect(actions.reduce(reduce, createAppStore().getState()).shelf.count).toBe(7);
   });

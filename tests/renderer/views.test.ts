@@ -242,16 +242,23 @@ describe("pictures of the library", () => {
     const samples = await host.ask("samples.list", {});
     if (!made.ok || !list.ok || !samples.ok) throw new Error("the host refused");
     store.dispatch({ do: "samples-listed", samples: samples.value.samples });
-    store.dispatch({ do: "shelved", circuits: list.value.rows, deleted: [], count: 1 });
+    store.dispatch({ do: "shelved", circuits: list.value.rows, deleted: [], jobs: [], deletedJobs: [], count: 1 });
     await settle();
     expect(Object.keys(store.getState().shelf.pictures).toSorted()).toEqual(
       [circuitKey(list.value.rows[0]!), sampleKey(samples.value.samples[0]!)].toSorted(),
     );
     expect(drawn).toHaveLength(2);
-    store.dispatch({ do: "shelved", circuits: list.value.rows, deleted: [], count: 1 });
+    store.dispatch({ do: "shelved", circuits: list.value.rows, deleted: [], jobs: [], deletedJobs: [], count: 1 });
     await settle();
     expect(drawn).toHaveLength(2);
-    store.dispatch({ do: "shelved", circuits: [{ ...list.value.rows[0]!, version: 2 }], deleted: [], count: 1 });
+    store.dispatch({
+      do: "shelved",
+      circuits: [{ ...list.value.rows[0]!, version: 2 }],
+      deleted: [],
+      jobs: [],
+      deletedJobs: [],
+      count: 1,
+    });
     await settle();
     expect(drawn).toHaveLength(3);
   });

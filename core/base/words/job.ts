@@ -42,6 +42,11 @@ export const JOB_SENTENCES = {
       : `Readings ${readings} are kept but do not count: the drawing has no such points or settings.`,
   strayChecks: (checks: string) => `The drawing has no function check ${checks}; what was seen of it is left out.`,
   strayVerdict: (suspect: string) => `The verdict ${suspect} names what the drawing does not have.`,
+  likelier: (leader: string, share: string, own: string) =>
+    `Likelier by the readings: ${leader}, ${share} against ${own}.`,
+  notSuspected: (suspect: string) => `By the drawing, ${suspect} does not bring this complaint about.`,
+  clearedBy: (suspect: string, reading: number) => `Reading ${reading} speaks against it: it cleared ${suspect}.`,
+  clearedByWorks: (suspect: string) => `What works speaks against it: that cleared ${suspect}.`,
   verdict: (suspect: string, share: string) => `Verdict filed: ${suspect}, ${share} when it was filed.`,
   done: (done: string) => `Done: ${done}`,
 } as const;
