@@ -2,7 +2,7 @@ import { figure } from "../base/figure.ts";
 import type { PartId } from "../base/ids.ts";
 import type { Volts } from "../base/units.ts";
 import type { Circuit } from "../circuit/circuit.ts";
-import { pointAt } from "../circuit/points.ts";
+import { partAt, pointAt } from "../circuit/points.ts";
 import type { Candidate } from "./candidates.ts";
 import { type Column, outcomeWord } from "./outcomes.ts";
 import { isBySense, type OutcomeOf, type Suspect, type Window } from "./step.ts";
@@ -148,10 +148,18 @@ export function cautionsFor(
   const lines = [...at.cautions, ...trim];
   const moved = new Set(conditions.flatMap((index) => turning[index]!));
   if (moved.size > 0) lines.push(`Hands and tools clear of ${[...moved].join(", ")} and all it moves.`);
+  if (instrument === "fed direct" || instrument === "fed loose") lines.push(...fedCautions(circuit, at.point));
   if (lampTo === "black") lines.push("The lamp in place of the fuse may move what hangs on it, and gets hot.");
   else if (instrument === "4 A lamp") lines.push("The lamp loads the wire, may move what hangs on it, and gets hot.");
   else if (instrument === "0.25 A lamp") lines.push("Small lamp only: the wire is thin.");
   const point = pointAt(circuit, at.point);
   if (point?.kind === "terminal" && point.part.kind === "battery") lines.push("Eye protection at the battery.");
   return [...new Set(lines)];
+}
+
+/** What feeding a load past its switches and modules asks for. */
+function fedCautions(circuit: Circuit, load: string): readonly string[] {
+  const moves = partAt(circuit, load)?.kind === "motor";
+  const minded = moves ? [`Fed direct, ${load} minds no end stop and no pinch protection: hands and tools clear.`] : [];
+  return [...minded, "Jumper with a fuse no larger than the branch's own, and only for a moment."];
 }

@@ -2,6 +2,7 @@ import type { ConnectorId, PartId } from "../base/ids.ts";
 import type { Share } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { conditionText } from "../live/condition.ts";
+import type { ActRows } from "./actRows.ts";
 import { type Candidate, handsFor } from "./candidates.ts";
 import { fedFirst, lampForFuse } from "./inPlace.ts";
 import { type Column, columnWith } from "./outcomes.ts";
@@ -11,12 +12,6 @@ import { type Planted, shownInEach } from "./shown.ts";
 import type { Suspect } from "./step.ts";
 import { MINUTES, reachOf, type TestPoint, testPointsOf } from "./testPoint.ts";
 import type { Tries } from "./tries.ts";
-
-/** Rows that need conditions of their own, numbered from a given one on. */
-export interface ActRows {
-  readonly conditions: readonly Condition[];
-  readonly columns: readonly Column[];
-}
 
 /** Before any lamp is put in a fuse's place, suspects that melt one weigh together at least this (a guess). */
 const MOSTLY: Share = 0.5;

@@ -1,7 +1,7 @@
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Volts } from "../base/units.ts";
 import type { Shows } from "./reading.ts";
-import { type Expected, type Instrument, isBySense } from "./step.ts";
+import { type Act, type Expected, type Instrument, isAct, isBySense } from "./step.ts";
 
 /** What a value is typed for. */
 export interface ReadFor {
@@ -27,6 +27,7 @@ export function readValue(given: string, about: ReadFor): Outcome<Shows> {
   const text = typed.toLowerCase().replaceAll("\u2212", "-");
   if (text === "") return refuse("reading-empty");
   const { expect, instrument } = about;
+  if (FINE.includes(text) && instrument === "like relay") return ok({ volts: null, word: "helps" });
   if (FINE.includes(text) && expect) return ok(goodValue(expect, instrument));
   if (isBySense(instrument)) return sensed(text, about);
   const [, word = "", rest = ""] = /^([a-z]*)\s*(.*)$/.exec(text) ?? [];
@@ -44,6 +45,10 @@ function goodValue({ low, high, unit, lamp, word }: Expected, instrument: Instru
 }
 
 function sensed(text: string, about: ReadFor): Outcome<Shows> {
+  if (isAct(about.instrument)) {
+    const word = wordsOfAct(about.instrument).find((each) => each === text || each.startsWith(`${text} `));
+    return word ? ok({ volts: null, word }) : refuse("reading-value", { typed: text, words: wordsFor(about) });
+  }
   const known = about.instrument === "listen" ? ["clicks", "silent"] : ["whole", "blown", "as set"];
   const isFuse = about.expect === null || about.expect.word === "whole";
   const isKnown = about.instrument === "listen" || isFuse ? known.includes(text) : text !== "";
@@ -62,7 +67,16 @@ function voltsOf(text: string, typed: string, { expect, nominalVolts }: ReadFor)
   return ok(volts);
 }
 
+/** What can be seen after an act. */
+export function wordsOfAct(act: Act): readonly string[] {
+  return act === "like relay" ? ["helps", "no change"] : ["works", "weak", "dead", "melts the fuse"];
+}
+
 function wordsFor({ instrument, expect }: ReadFor): string {
+  if (isAct(instrument))
+    return wordsOfAct(instrument)
+      .join(", ")
+      .replace(/, ([^,]*)$/, " or $1");
   if (instrument === "listen") return "clicks or silent";
   if (instrument === "look" && expect?.word === "whole") return "whole or blown";
   if (instrument === "look" && expect?.word === "sound") return "sound, loose, corroded, or a place such as 3 out";

@@ -19,7 +19,7 @@ export interface Probe {
 export interface Shows {
   /** Null where nothing was measured. */
   readonly volts: Volts | null;
-  /** "bright", "dim", "dark"; "clicks", "silent"; "whole", "blown"; a position; null where only the meter was read. */
+  /** "bright", "dim", "dark"; "clicks", "silent"; "whole", "blown"; a position; "works", "helps"; null where only the meter was read. */
   readonly word: string | null;
 }
 
@@ -56,6 +56,9 @@ const INSTRUMENTS: readonly unknown[] = [
   "0.25 A lamp",
   "look",
   "listen",
+  "fed direct",
+  "fed loose",
+  "like relay",
 ] satisfies Instrument[];
 const LAMPS_TO: readonly unknown[] = ["battery +", "battery -", "black", null] satisfies LampTo[];
 const STANDINGS: readonly unknown[] = ["taken", "doubted", "struck"];

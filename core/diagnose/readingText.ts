@@ -7,25 +7,31 @@ import { conditionText, parseCondition } from "../live/condition.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import { finenessOf } from "./evidence.ts";
 import { expectedOf } from "./expected.ts";
+import { feedingOf } from "./feeding.ts";
 import { fuseAcross, lampForFuse } from "./inPlace.ts";
 import { type Probe, type Reading, readingOf, type Shows } from "./reading.ts";
+import { readingFits } from "./readingFits.ts";
 import { readValue } from "./readValue.ts";
+import { type Act, isAct } from "./step.ts";
 import { testPointsOf } from "./testPoint.ts";
 
 /**
  * Reads `RED[/BLACK] @ CONDITION : VALUE`: `X5-6 @ S1=on : 11.9V`, `F4.1/F4.2 @ S1=on,S5=open : 25mV`, the lamp from a point
  * to battery negative `X5-6 @ S1=on : dim`, from battery plus to a point `battery+/X5-1 @ S1=on : dim 7.2V`, in a fuse's
- * place `F4.1/F4.2 @ S1=on,out:F4,apart:X5 : bright`, a look or a sound `F4 @ : blown`, `K1 @ S1=on : clicks`. A question mark behind the value is doubt. Refuses what the circuit does not have, and values no meter shows there.
+ * place `F4.1/F4.2 @ S1=on,out:F4,apart:X5 : bright`, a look or a sound `F4 @ : blown`, `K1 @ S1=on : clicks`, what was done to a part
+ * `M3 fed direct @ apart:X32 : works`, `K1 like relay @ S1=on : helps`. A question mark behind the value is doubt. Refuses what the circuit does not have, and values no meter shows there.
  */
 export function parseReading(circuit: Circuit, text: string): Outcome<Reading> {
   const [, leads = "", setting = "", typed = ""] = /^([^@]+)@(.*):([^:]*)$/.exec(text) ?? [];
   if (leads.trim() === "" || typed.trim() === "") return refuse("reading-spelling", { text });
   const condition = parseCondition(circuit, setting.trim() === "rest" ? "" : setting);
   if (!condition.ok) return condition;
+  const act = ACT.exec(leads.trim());
   const [red = "", black = ""] = leads.split("/").map((lead) => lead.trim());
   const isLamp = /^\s*(bright|dim|dark)\b/.test(typed);
-  const probe =
-    partAt(circuit, red) || connectorAt(circuit, red)
+  const probe = act
+    ? actOn(circuit, act[1]!, act[2] as Act, condition.value)
+    : partAt(circuit, red) || connectorAt(circuit, red)
       ? senseAt(circuit, red, typed.replace("?", "").trim(), condition.value)
       : isLamp
         ? lampAt(circuit, red, black, condition.value)
@@ -79,6 +85,16 @@ function lampAt(circuit: Circuit, red: string, black: string, condition: Conditi
   return ok({ red: point, black: "battery -", instrument: at.lamp, lampTo, condition });
 }
 
+/** `M3 fed direct`, `K1 like relay`. */
+const ACT = /^(\S+) (fed direct|fed loose|like relay)$/;
+
+function actOn(circuit: Circuit, id: string, instrument: Act, condition: Condition): Outcome<Probe> {
+  const plug = feedingOf(circuit)(id)?.plug;
+  const probe = { red: id, black: "battery -", instrument, lampTo: null, condition } as const;
+  if (!readingFits(circuit, probe)) return refuse("reading-act", { part: id, act: instrument });
+  return ok(instrument === "like relay" || plug === undefined ? probe : { ...probe, condition: { apart: [plug] } });
+}
+
 function senseAt(circuit: Circuit, id: string, typed: string, condition: Condition): Outcome<Probe> {
   const kind = kindOf(partAt(circuit, id)?.kind ?? "");
   const isSound = kind?.name === "relay" && /^(clicks|silent|ok)$/.test(typed);
@@ -90,8 +106,9 @@ function senseAt(circuit: Circuit, id: string, typed: string, condition: Conditi
 /** The spelling of a reading, as `parseReading` reads it. */
 export function readingText(circuit: Circuit, reading: Reading): string {
   const { red, black, lampTo, condition } = reading;
-  const leads =
-    lampTo === "battery +"
+  const leads = isAct(reading.instrument)
+    ? `${red} ${reading.instrument}`
+    : lampTo === "battery +"
       ? `battery+/${red}`
       : black === "battery -"
         ? red

@@ -5,11 +5,12 @@ import { meterOn, meterShows } from "../live/instruments/meter.ts";
 import { burns, lampOn } from "../live/instruments/testLamp.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
+import { actShows } from "./actReads.ts";
 import { lampOf } from "./candidates.ts";
 import { heardOf, seenOf } from "./outcomes.ts";
 import { leftIn, meltedIn, plugsWith } from "./predict.ts";
 import type { Probe, Shows } from "./reading.ts";
-import { isBySense } from "./step.ts";
+import { isAct, isBySense } from "./step.ts";
 import { restOf } from "./tries.ts";
 
 /**
@@ -36,11 +37,13 @@ export function readInEach(
   conditions: readonly Condition[],
   givenUp?: Rig,
 ): { readonly shows: readonly Shows[]; readonly rig: Rig } {
+  const { red, instrument } = leads;
   const clipped = clippedOn(circuit, leads);
   const rig = new Rig(circuit, faults, clipped, givenUp);
   const melted = complaint === null ? [] : meltedIn(rig, complaint);
-  const { red, instrument } = leads;
   const shows = conditions.map((condition): Shows => {
+    if (isAct(instrument))
+      return { volts: null, word: actShows(circuit, { act: instrument, thing: red, faults, melted, condition }) };
     if (instrument === "listen") {
       reach(rig, restOf(condition), undefined, melted);
       const before = rig.states.get(red);

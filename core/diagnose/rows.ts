@@ -3,6 +3,7 @@ import type { Minutes } from "../base/units.ts";
 import type { AccessGroup, Circuit, Condition } from "../circuit/circuit.ts";
 import { conditionText } from "../live/condition.ts";
 import type { Rig } from "../live/rig.ts";
+import { actRows } from "./actRows.ts";
 import { type Candidate, candidatesFor } from "./candidates.ts";
 import { lampRows } from "./lampRows.ts";
 import { type Column, columnOf } from "./outcomes.ts";
@@ -11,7 +12,7 @@ import { type Predicted, predict } from "./predict.ts";
 import type { Reading } from "./reading.ts";
 import type { Fineness } from "./spread.ts";
 import { isBySense, type LampTo, type Suspect } from "./step.ts";
-import { groupsToOpen, MINUTES, minutesToOpen, reachOf, testPointsOf } from "./testPoint.ts";
+import { groupsToOpen, MINUTES, minutesToOpen, placeOf, reachOf, testPointsOf } from "./testPoint.ts";
 import type { Tries } from "./tries.ts";
 
 /** The rows that could be read, and the same as the planner's numbers: row and probe have the same number. */
@@ -39,17 +40,18 @@ export function rowsFor(
   const numbers = new Map(points.map(({ point }, index) => [point, index]));
   const all = predictAll(circuit, complaint, suspects, tries);
   const lamps = lampRows(circuit, complaint, suspects, all, tries);
+  const acts = actRows(circuit, complaint, suspects, tries.conditions.length + lamps.conditions.length);
   const read = candidatesFor(circuit, tries).map((candidate) =>
     columnOf(candidate, numbers, all, circuit.nominalVolts),
   );
-  const columns = [...read, ...lamps.columns]
+  const columns = [...read, ...lamps.columns, ...acts.columns]
     .filter(({ labels }) => labels.some((label) => label !== labels[0]))
     .filter(({ candidate, words }) => !isLampToPost(candidate) || words[0]![0] === "bright")
     .filter(({ candidate, volts }) => candidate.fineness === "volts" || volts.some((reads) => reads[0]! > 0));
   const trim = trimOf(circuit, columns);
   return {
     columns,
-    conditions: [...tries.conditions, ...lamps.conditions],
+    conditions: [...tries.conditions, ...lamps.conditions, ...acts.conditions],
     problem: {
       weights: Float64Array.from(suspects, ({ probability }) => probability),
       repairs: numbered(suspects.map(({ repairGroup }) => repairGroup)),
@@ -142,8 +144,8 @@ function placeNumber(circuit: Circuit, access: string | null): number {
 function standAfter(circuit: Circuit, readings: readonly Reading[], trim: readonly AccessGroup[]): Stand {
   const points = testPointsOf(circuit);
   let stand: Stand = { open: 0, place: NOWHERE, mode: NOWHERE };
-  for (const { red, condition } of readings) {
-    const at = points.find(({ point }) => point === red);
+  for (const { red, instrument, condition } of readings) {
+    const at = isBySense(instrument) ? placeOf(circuit, red) : points.find(({ point }) => point === red);
     if (!at) continue;
     const parted = (condition.apart ?? []).map((plug) => bitsOf(circuit, reachOf(circuit, plug).access ?? null, trim));
     stand = {

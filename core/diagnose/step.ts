@@ -18,17 +18,30 @@ export interface Suspect {
 }
 
 /**
- * What a row is read with. A lamp hangs from the red point to `lampTo` as a real load while the meter reads. A part is
- * looked at, or listened to while a control is thrown.
+ * What is done to a part to see what it does then: a load is fed by jumpers with its plug apart, or also off the mechanism
+ * it drives; a relay is swapped for a like one.
  */
-export type Instrument = "meter volts" | "4 A lamp" | "0.25 A lamp" | "look" | "listen";
+export type Act = "fed direct" | "fed loose" | "like relay";
+
+/**
+ * What a row is read with. A lamp hangs from the red point to `lampTo` as a real load while the meter reads. A part is
+ * looked at, listened to while a control is thrown, or acted on.
+ */
+export type Instrument = "meter volts" | "4 A lamp" | "0.25 A lamp" | "look" | "listen" | Act;
 
 /** Where a lamp's other clip goes: a post, or the black lead's point, where it stands in for a fuse; null without lamp. */
 export type LampTo = "battery +" | "battery -" | "black" | null;
 
-/** Whether nothing is clipped on: a part is looked at or listened to. */
-export function isBySense(instrument: Instrument): boolean {
-  return instrument === "look" || instrument === "listen";
+const ACTS: readonly Instrument[] = ["fed direct", "fed loose", "like relay"] satisfies Act[];
+
+/** Whether a part is acted on, and what it does then is seen. */
+export function isAct(instrument: Instrument): instrument is Act {
+  return ACTS.includes(instrument);
+}
+
+/** Whether nothing is measured: a part is looked at, listened to or acted on, and the answer is a word. */
+export function isBySense(instrument: Instrument): instrument is "look" | "listen" | Act {
+  return instrument === "look" || instrument === "listen" || isAct(instrument);
 }
 
 /** What a good circuit shows: a range in volts or millivolts, for a lamp how it burns, for a look or a sound its word. */

@@ -1,6 +1,7 @@
 import { remember } from "../base/memo.ts";
 import type { Share } from "../base/units.ts";
 import type { Circuit, FunctionCheck } from "../circuit/circuit.ts";
+import { doingIn } from "../live/doing.ts";
 import { agrees, judge, type Observed, type Verdict } from "../live/judge.ts";
 import { levelOf } from "../live/live.ts";
 import { Rig } from "../live/rig.ts";
@@ -63,13 +64,9 @@ function triedOut(circuit: Circuit, complaint: Observation, others: readonly Obs
 /** Tries a check once and says what its load did, and whether a fuse suffered. */
 export function tryOut(rig: Rig, check: FunctionCheck): { readonly doing: Doing; readonly melted: boolean } {
   const settled = reach(rig, check.condition);
-  const placed = rig.network.parts.get(check.load)!;
-  const doing = placed.kind.doing(placed.view, rig.states.get(check.load)!, rig.sees(placed), rig.around(placed));
   const melted = settled.happenings.some((happening) => happening.what === "melted" || happening.what === "may-melt");
-  return { doing: doing ?? NOTHING, melted };
+  return { doing: doingIn(rig, check.load), melted };
 }
-
-const NOTHING: Doing = { doing: "off", amps: 0, watts: 0, work: 0 };
 
 function isSeen(rig: Rig, { check, word }: Observation, healthy: Doing): boolean {
   const { verdict, melted } = triedOn(rig, check, healthy);

@@ -15,6 +15,11 @@ export const MINUTES = {
   lamp: 0.3,
   look: 0.3,
   listen: 0.2,
+  /** A fused jumper clipped to both places of a load, and taken off again. */
+  jumper: 1.5,
+  /** A motor unbolted from what it drives, and bolted on again. */
+  offMechanism: 10,
+  swapRelay: 1,
   secondPerson: 1,
   changePlace: 0.5,
 } as const;

@@ -119,7 +119,7 @@ export function numberCell(number: number, isMore: boolean, width: Millimetres =
 
 /** Where the leads go: the face with both pins marked and the words beside it; of a look or a sound the words alone. */
 export function probeCell(circuit: Circuit, step: Step, width: Millimetres = COLUMNS.probe): GridCell {
-  if (step.instrument === "look" || step.instrument === "listen") {
+  if (isBySense(step.instrument)) {
     const words = wordThen(WORDS.senseAt[step.instrument], TYPE.lead, step.point, TYPE.pin, width - 3);
     return { name: "probe", width, padX: 1.5, padY: 0.9, piece: words, middle: true };
   }

@@ -1,6 +1,6 @@
 import type { Millimetres } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
-import type { Instrument } from "../diagnose/step.ts";
+import { type Instrument, isBySense } from "../diagnose/step.ts";
 import type { Mark } from "../drawing/mark.ts";
 import { ring, stroke } from "./cell.ts";
 import { lineMark, paragraph } from "./lines.ts";
@@ -37,7 +37,7 @@ function crossMarks(cx: Millimetres, cy: Millimetres, radius: Millimetres): read
 
 /** The signs of a row's instruments and their name, on a line of 6 mm; of a look or a sound the name alone. */
 export function instrumentPiece(instrument: Instrument, room: Millimetres, isLampAlone = false): Piece {
-  if (instrument === "look" || instrument === "listen") {
+  if (isBySense(instrument)) {
     const words = paragraph(WORDS.senses[instrument], TYPE.instrument, room);
     return { ...words, height: Math.max(6, words.height) };
   }

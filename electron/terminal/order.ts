@@ -7,7 +7,7 @@ import { probeOrder } from "../../core/diagnose/order.ts";
 import { percent, progressWords } from "../../core/diagnose/progressWords.ts";
 import { readingText } from "../../core/diagnose/readingText.ts";
 import { mayBeProbed } from "../../core/diagnose/scope.ts";
-import type { ProbeOrder, Setting, Step } from "../../core/diagnose/step.ts";
+import { isBySense, type ProbeOrder, type Setting, type Step } from "../../core/diagnose/step.ts";
 import { conditionText } from "../../core/live/condition.ts";
 import { knownOf } from "../asked.ts";
 import { readCircuitFile } from "../files.ts";
@@ -100,7 +100,11 @@ function printSteps(console: Console, circuit: Circuit, { steps }: ProbeOrder): 
 function printStep(console: Console, step: Step): void {
   const where = [step.point, step.colour ?? ""].filter((word) => word !== "").join("  ");
   const lamp = lampText(step);
-  const leads = step.lampTo === "black" ? "" : `red ${step.point}, black ${step.black}`;
+  const leads = isBySense(step.instrument)
+    ? step.instrument
+    : step.lampTo === "black"
+      ? ""
+      : `red ${step.point}, black ${step.black}`;
   console.write(
     `${String(step.number).padStart(3)}  ${where}   ${leads}${lamp}   ${step.minutes.toFixed(1)} min${step.hands === 2 ? ", second person" : ""}\n`,
   );

@@ -121,7 +121,7 @@ function Opened({ circuit, step, steps, moved, onTaken }: Omit<Shown, "states">)
     <>
       {isBySense(step.instrument) ? (
         <p className="small">
-          {senseWords(step)}, {minutesText(step.minutes)}.
+          {senseWords(circuit, step)}, {minutesText(step.minutes)}.
         </p>
       ) : (
         <div className="step-face">

@@ -4,7 +4,7 @@ import { finenessOf } from "../../core/diagnose/evidence.ts";
 import { percent } from "../../core/diagnose/progressWords.ts";
 import type { Reading, Shows } from "../../core/diagnose/reading.ts";
 import { showsText } from "../../core/diagnose/readingText.ts";
-import { type Expected, isBySense, type Step, type Suspect } from "../../core/diagnose/step.ts";
+import { type Expected, isAct, isBySense, type Step, type Suspect } from "../../core/diagnose/step.ts";
 import { millivoltsText, rangeText } from "./figures.ts";
 
 const MOST_NAMES = 2;
@@ -93,6 +93,10 @@ export function isAsWanted({ volts, word }: Shows, expect: Expected): boolean {
 export function readingLeads({ black, instrument, lampTo }: Reading): string {
   if (instrument === "look") return "by eye";
   if (instrument === "listen") return "by ear";
+  if (isAct(instrument))
+    return { "fed direct": "fed direct", "fed loose": "fed off its mechanism", "like relay": "with a like relay" }[
+      instrument
+    ];
   if (lampTo === "black") return `${instrument} in place of the fuse`;
   if (lampTo !== null) return lampTo === "battery +" ? `${instrument} from battery +` : `${instrument} to battery −`;
   return `to ${black.replace(" -", " −")}`;

@@ -1,6 +1,7 @@
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { controlsOf } from "../../core/circuit/points.ts";
-import type { ProbeOrder, Step } from "../../core/diagnose/step.ts";
+import { feedingOf } from "../../core/diagnose/feeding.ts";
+import { type Act, isAct, type ProbeOrder, type Step } from "../../core/diagnose/step.ts";
 import { conditionList, controlTitle } from "./condition.ts";
 
 /** Controls that some row of an order moves, in the order they first appear. */
@@ -35,6 +36,9 @@ export function closedLeads(step: Step): string {
   const { point, black, lampTo, instrument } = step;
   if (instrument === "look") return `look at ${point}`;
   if (instrument === "listen") return `listen to ${point}`;
+  if (instrument === "like relay") return `a like relay in place of ${point}`;
+  if (instrument === "fed loose") return `${point} off its mechanism, fed by a fused jumper`;
+  if (instrument === "fed direct") return `${point} fed by a fused jumper`;
   if (lampTo === "battery +") return `${instrument} from battery + to ${point}`;
   if (lampTo === "battery -") return `${instrument} from ${point} to battery −`;
   if (lampTo === "black") return `${instrument} in place of the fuse, ${point} to ${black}`;
@@ -57,9 +61,18 @@ export function leadWords({ point, black, lampTo, instrument }: Step): {
 }
 
 /** What is done in a row without a meter. */
-export function senseWords({ point, instrument, settings }: Step): string {
+export function senseWords(circuit: Circuit, { point, instrument, settings }: Step): string {
+  if (instrument === "like relay") return `Put a like relay in place of ${point} and try it again`;
+  if (isAct(instrument)) return feedWords(circuit, point, instrument);
   if (instrument === "listen") return `Listen to ${point} while the control is thrown`;
   const { word } = settings[0]?.expect ?? {};
   if (word === "whole") return `Pull ${point} and look at it`;
   return word === "sound" ? `Part ${point}, look into both halves and tug at the wires` : `Look where ${point} stands`;
+}
+
+function feedWords(circuit: Circuit, load: string, act: Act): string {
+  const feeding = feedingOf(circuit)(load);
+  const first = act === "fed loose" ? `Take ${load} off what it drives, part` : "Part";
+  const places = feeding ? `battery + to ${feeding.plus}, ${feeding.minus} to battery −, then the other way` : "";
+  return `${first} ${feeding?.plug ?? "its plug"} and feed ${load} with a fused jumper: ${places}`;
 }

@@ -10,6 +10,8 @@ export const DIAGNOSE_WORDS = {
   "reading-row": "There is no row {row}; the rows go from 1 to {rows}.",
   "reading-column": "{typed} is no list of rows; write 7=11.9 8=0.1.",
   "reading-lamp": "No lamp goes on {point}: {reason}.",
+  "reading-act":
+    "{part} cannot be {act}: a load with a plug of its own can be fed, a relay in a socket can be swapped.",
   "reading-part": "{part} can be neither looked at nor listened to; a fuse, a control, a plug or a relay can.",
   "reading-shape": "What was read cannot be understood.",
   "reading-misfit": "The drawing has no {point} to read at, or not in that setting.",
