@@ -98,6 +98,7 @@ export function plainCause(circuit: Circuit, faults: readonly Fault[], line: Bra
   );
   const say = WORDS.causes[fault.mode];
   if (say) return say(fault.mode === "jammed" ? it.charAt(0).toLowerCase() + it.slice(1) : it);
+  if (fault.mode.startsWith("left-in-")) return WORDS.leftIn(it);
   const title = faultModes(circuit, target).find(({ mode }) => mode === fault.mode)?.title ?? fault.mode;
   return WORDS.cause(it, withoutCodes(title));
 }

@@ -25,9 +25,8 @@ const ROW: Millimetres = 24;
 /** A row of a proof run: what the fault shows and what a mended circuit does, each over a field for what was read. */
 export function proofRowBlock({ circuit, matters, told }: RowSetting, row: ProofRow): Block {
   const { step } = row;
-  const { unit } = step.settings[0]!.expect;
   const own = step.cautions.filter((caution) => !told.has(caution));
-  const column = (name: "before" | "after", words: string) => {
+  const column = (name: "before" | "after", words: string, unit: "V" | "mV") => {
     const room = roomIn(PROOF_COLUMNS[name], 1);
     const value = paragraph(words, TYPE.proofValue, room);
     return rowCell(name, PROOF_COLUMNS[name], stack([value, space(1), fieldPiece(unit, room)]));
@@ -36,8 +35,8 @@ export function proofRowBlock({ circuit, matters, told }: RowSetting, row: Proof
     numberCell(step.number, false, PROOF_COLUMNS.row),
     probeCell(circuit, step, PROOF_COLUMNS.probe),
     rowCell("set", PROOF_COLUMNS.set, setPiece(circuit, step, matters, roomIn(PROOF_COLUMNS.set, 1))),
-    column("before", beforeText(row)),
-    column("after", windowText(row)),
+    column("before", beforeText(row), beforeUnit(row)),
+    column("after", windowText(row), step.settings[0]!.expect.unit),
     notesCell(step.why, PROOF_COLUMNS.tells),
   ]);
   return sided(own.length === 0 ? block : glued(block, cautionStrip(own)));
@@ -46,10 +45,14 @@ export function proofRowBlock({ circuit, matters, told }: RowSetting, row: Proof
 /** Volts from which millivolts are written as volts: across a blown fuse stands the battery. */
 const IN_VOLTS_FROM: Volts = 1;
 
+/** The unit that is read in with the fault there. */
+export function beforeUnit({ before, step }: Pick<ProofRow, "before" | "step">): "V" | "mV" {
+  return Math.abs(before) < IN_VOLTS_FROM ? step.settings[0]!.expect.unit : "V";
+}
+
 /** What the fault shows, with its unit: hundredths of a volt or whole millivolts. */
-export function beforeText({ before, step }: Pick<ProofRow, "before" | "step">): string {
-  const isFine = step.settings[0]!.expect.unit === "mV" && Math.abs(before) < IN_VOLTS_FROM;
-  return isFine ? `${minusText(1000 * before, 0)} mV` : `${minusText(before, 2)} V`;
+export function beforeText(row: Pick<ProofRow, "before" | "step">): string {
+  return beforeUnit(row) === "mV" ? `${minusText(1000 * row.before, 0)} mV` : `${minusText(row.before, 2)} V`;
 }
 
 /** The window of a mended circuit, with its unit. */

@@ -2,7 +2,7 @@ import { type FormEvent, useId, useState } from "react";
 import { sentence } from "../../core/base/words.ts";
 import type { Shows } from "../../core/diagnose/reading.ts";
 import { readValue } from "../../core/diagnose/readValue.ts";
-import type { Step } from "../../core/diagnose/step.ts";
+import type { Expected, Step } from "../../core/diagnose/step.ts";
 
 interface Shown {
   readonly step: Step;
@@ -11,20 +11,21 @@ interface Shown {
   readonly when: "before" | "after";
   /** What is expected, over the field. */
   readonly expected: string;
+  /** The same as figures: "ok" stands for it, and a bare number has its unit. */
+  readonly expect: Expected;
   /** What was read last and what it means; "" where nothing was. */
   readonly said: string;
   readonly onTaken: (shows: Shows) => void;
 }
 
 /** One reading of a proof run: what to expect, a field to type into, and what was read there last. */
-export function ProofField({ step, nominalVolts, when, expected, said, onTaken }: Shown) {
+export function ProofField({ step, nominalVolts, when, expected, expect, said, onTaken }: Shown) {
   const [typed, setTyped] = useState("");
   const [trouble, setTrouble] = useState<string | null>(null);
   const id = useId();
-  const [setting] = step.settings;
   const take = (event: FormEvent): void => {
     event.preventDefault();
-    const read = readValue(typed, { instrument: step.instrument, nominalVolts, expect: setting?.expect ?? null });
+    const read = readValue(typed, { instrument: step.instrument, nominalVolts, expect });
     if (!read.ok) {
       setTrouble(sentence(read.refusal));
       return;
@@ -50,7 +51,7 @@ export function ProofField({ step, nominalVolts, when, expected, said, onTaken }
             setTrouble(null);
           }}
         />
-        <span className="unit">{setting?.expect.unit}</span>
+        <span className="unit">{expect.unit}</span>
       </span>
       <span id={`${id}-says`} className="small proof-says" aria-live="polite">
         {trouble === null ? said : <span className="value-trouble">{trouble}</span>}

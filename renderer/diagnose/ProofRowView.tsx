@@ -5,7 +5,7 @@ import { beforeText, windowText } from "../../core/paper/proofRow.ts";
 import { Caution } from "../panels/Caution.tsx";
 import { useAppStore } from "../state/AppContext.tsx";
 import { minutesText } from "../words/figures.ts";
-import { afterSaid, beforeSaid } from "../words/proof.ts";
+import { afterSaid, beforeExpected, beforeSaid } from "../words/proof.ts";
 import { closedLeads, settingWords } from "../words/step.ts";
 import { ProofField } from "./ProofField.tsx";
 
@@ -49,6 +49,7 @@ export function ProofRowView({ circuit, row, before, after, onBefore, onAfter }:
             nominalVolts={nominalVolts}
             when="before"
             expected={beforeText(row)}
+            expect={beforeExpected(row)}
             said={beforeSaid(circuit, before)}
             onTaken={onBefore}
           />
@@ -57,6 +58,7 @@ export function ProofRowView({ circuit, row, before, after, onBefore, onAfter }:
             nominalVolts={nominalVolts}
             when="after"
             expected={windowText(row)}
+            expect={step.settings[0]!.expect}
             said={afterSaid(circuit, row, after)}
             onTaken={onAfter}
           />

@@ -1,6 +1,8 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { ProofRow } from "../../core/diagnose/proofRow.ts";
 import { type Probe, probeText, type Reading } from "../../core/diagnose/reading.ts";
+import type { Expected } from "../../core/diagnose/step.ts";
+import { beforeUnit } from "../../core/paper/proofRow.ts";
 import { valueText } from "./reading.ts";
 
 /** What a row of a proof run reads. */
@@ -13,6 +15,13 @@ export function probeOfRow({ step }: ProofRow): Probe {
 export function readIn(readings: readonly Reading[], row: ProofRow): Reading | null {
   const key = probeText(probeOfRow(row));
   return readings.filter((each) => each.standing !== "struck" && probeText(each) === key).at(-1) ?? null;
+}
+
+/** What a row shows with the fault there, to type against. */
+export function beforeExpected(row: ProofRow): Expected {
+  const unit = beforeUnit(row);
+  const value = unit === "mV" ? 1000 * row.before : row.before;
+  return { low: value, high: value, unit, lamp: null, word: null };
 }
 
 /** What was read before: "11.8 V read". */

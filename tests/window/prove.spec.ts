@@ -58,8 +58,11 @@ story("what was found is proven before and after, and handed over on a page for 
   }
   await expect(prove.getByRole("status")).toContainText("Every row lies in its window");
   await expect(prove.getByText(/end stops/)).toBeVisible();
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id }) => id)).toEqual([]);
+  for (const colorScheme of ["dark", "light"] as const) {
+    await page.emulateMedia({ colorScheme });
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id }) => id)).toEqual([]);
+  }
 
   await page.keyboard.press("Control+p");
   await print.getByText("Handover page").click();

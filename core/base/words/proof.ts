@@ -42,6 +42,7 @@ export const HANDOVER_WORDS = {
     jammed: (it: string) => `What ${it} moves was jammed: power arrived, and it could not turn.`,
     worn: (it: string) => `${it} was worn out: power arrived, and it had no strength.`,
   } as Readonly<Record<string, (it: string) => string>>,
+  leftIn: (it: string) => `${it} was not in the position it should be in.`,
   cause: (it: string, how: string) => `${it} had failed: ${how}.`,
   plugWhole: (it: string) => `${it} was loose or wet, so its wires lost contact.`,
   isRead: "Measured",
