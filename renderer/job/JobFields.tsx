@@ -17,28 +17,30 @@ export function JobFields({ job }: { readonly job: JobAbout }) {
   const whenOver = (each: Circumstance, isOn: boolean): readonly Circumstance[] =>
     CIRCUMSTANCES.filter((known) => (known === each ? isOn : job.when.includes(known)));
   return (
-    <div className="job-fields">
-      <ValueField
-        label="Vehicle"
-        value={job.vehicle}
-        usual="plate or fleet number"
-        change={(vehicle) => (bench) => changeJob(bench, { vehicle: vehicle.trim() })}
-      />
-      <JobText label="What was told" value={job.told} usual="rear vent dead since the car wash" field="told" />
-      <fieldset className="job-when">
-        <legend className="value-label small">Shows when</legend>
-        {CIRCUMSTANCES.map((each) => (
-          <Toggle
-            key={each}
-            words={CIRCUMSTANCE_TITLES[each]}
-            isOn={job.when.includes(each)}
-            onChange={(isOn) => make((bench) => changeJob(bench, { when: whenOver(each, isOn) }))}
-          />
-        ))}
-      </fieldset>
-      <JobVerdict job={job} />
-      <JobText label="What was done" value={job.done} usual="new wire from X6 to SP1" field="done" />
-      <div className="value-acts">
+    <>
+      <div className="job-fields">
+        <ValueField
+          label="Vehicle"
+          value={job.vehicle}
+          usual="plate or fleet number"
+          change={(vehicle) => (bench) => changeJob(bench, { vehicle: vehicle.trim() })}
+        />
+        <JobText label="What was told" value={job.told} usual="rear vent dead since the car wash" field="told" />
+        <fieldset className="job-when">
+          <legend className="value-label small">Shows when</legend>
+          {CIRCUMSTANCES.map((each) => (
+            <Toggle
+              key={each}
+              words={CIRCUMSTANCE_TITLES[each]}
+              isOn={job.when.includes(each)}
+              onChange={(isOn) => make((bench) => changeJob(bench, { when: whenOver(each, isOn) }))}
+            />
+          ))}
+        </fieldset>
+        <JobVerdict job={job} />
+        <JobText label="What was done" value={job.done} usual="new wire from X6 to SP1" field="done" />
+      </div>
+      <div className="value-acts job-acts">
         <button type="button" className="button is-low" onClick={() => make(putJobAway)}>
           Put the job away
         </button>
@@ -47,6 +49,6 @@ export function JobFields({ job }: { readonly job: JobAbout }) {
           Save to a file
         </button>
       </div>
-    </div>
+    </>
   );
 }
