@@ -4,6 +4,8 @@ import type { Circuit, FunctionCheck } from "../core/circuit/circuit.ts";
 import type { Reading } from "../core/diagnose/reading.ts";
 import { batteryVoltsOf, parseReading } from "../core/diagnose/readingText.ts";
 import type { Observation } from "../core/diagnose/suspects.ts";
+import type { Weighing } from "../core/diagnose/weighing.ts";
+import { parseWeight } from "../core/diagnose/weightText.ts";
 import { type Fault, parseFault } from "../core/live/fault.ts";
 import { OBSERVED_WORDS } from "../core/live/judge.ts";
 
@@ -40,18 +42,42 @@ export function seenOf(
   });
 }
 
-/** Readings and battery volts, as they were measured. */
+/** Readings and battery volts, as they were measured, and what changes the weights. */
 export interface KnownNow {
   readonly readings: readonly Reading[];
   readonly batteryVolts: Volts | null;
+  readonly weighing: Weighing;
 }
 
-/** What is known beside complaint and checks: readings and battery volts, as typed. Refuses as they do. */
-export function knownOf(circuit: Circuit, read: readonly string[] = [], battery?: string): Outcome<KnownNow> {
+/** What changes the starting weights, as typed. */
+export interface WeighingTyped {
+  readonly weigh?: readonly string[];
+  readonly shop?: readonly string[];
+  /** Verdicts of earlier jobs. */
+  readonly solved?: readonly string[];
+}
+
+/** Factors of the circuit and the shop as typed, and earlier verdicts. Refuses as `parseWeight` does. */
+export function weighingOf(circuit: Circuit, { weigh = [], shop = [], solved = [] }: WeighingTyped): Outcome<Weighing> {
+  const own = all(weigh.map((text) => parseWeight(text, circuit)));
+  if (!own.ok) return own;
+  const ofShop = all(shop.map((text) => parseWeight(text, null)));
+  return ofShop.ok ? ok({ circuit: own.value, shop: ofShop.value, solved }) : ofShop;
+}
+
+/** What is known beside complaint and checks: readings, battery volts and weights, as typed. Refuses as they do. */
+export function knownOf(
+  circuit: Circuit,
+  read: readonly string[] = [],
+  battery?: string,
+  weights: WeighingTyped = {},
+): Outcome<KnownNow> {
+  const weighing = weighingOf(circuit, weights);
+  if (!weighing.ok) return weighing;
   const readings = all(read.map((text) => parseReading(circuit, text)));
   if (!readings.ok) return readings;
   const volts = battery === undefined ? ok(null) : batteryVoltsOf(circuit, battery);
-  return volts.ok ? ok({ readings: readings.value, batteryVolts: volts.value }) : volts;
+  return volts.ok ? ok({ readings: readings.value, batteryVolts: volts.value, weighing: weighing.value }) : volts;
 }
 
 /** The connector of this id, or the circuit's first. Refuses `connector-none` and `connector-unknown`. */

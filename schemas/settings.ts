@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { FACTOR_LIMITS } from "../core/diagnose/weighing.ts";
 
 /** What a person can set, by name. A new setting is a line here and its first value below. */
 export const settingsShape = z.strictObject({
@@ -14,6 +15,16 @@ export const settingsShape = z.strictObject({
   ink: z.enum(["black", "colour"]),
   /** Width of the side panel in px. */
   panelWidth: z.int().min(240).max(1_600),
+  /** How many times as likely as guessed kinds of things fail in this shop, each with where that is known from. */
+  shop: z
+    .array(
+      z.strictObject({
+        of: z.string().min(1).max(FACTOR_LIMITS.of),
+        factor: z.number().min(FACTOR_LIMITS.least).max(FACTOR_LIMITS.most),
+        source: z.string().min(1).max(FACTOR_LIMITS.source),
+      }),
+    )
+    .max(FACTOR_LIMITS.count),
 });
 
 /** All settings. */
@@ -29,4 +40,5 @@ export const FIRST_SETTINGS: Settings = {
   paper: "a4",
   ink: "black",
   panelWidth: 440,
+  shop: [],
 };

@@ -17,6 +17,7 @@ import type { Clash, Cleared, ProbeOrder, Progress, Suspect } from "./step.ts";
 import { stepsOf } from "./stepsOf.ts";
 import { type Observation, type Suspected, suspectsFor } from "./suspects.ts";
 import { triesFor } from "./tries.ts";
+import { PLAIN_WEIGHING, type Weighing, weighedBy } from "./weighing.ts";
 
 /** What is known of a job beside the circuit and the complaint. */
 export interface Known {
@@ -26,6 +27,8 @@ export interface Known {
   readonly readings?: readonly Reading[];
   /** Volts of the battery at rest, measured; the drawing's where nobody did. */
   readonly batteryVolts?: Volts | null;
+  /** What changes the starting weights. */
+  readonly weighing?: Weighing;
   /** The time there is. */
   readonly minutes?: Minutes;
   /** Minutes that a part ordered in vain would cost. */
@@ -120,10 +123,21 @@ export function suspicion(circuit: Circuit, complaint: Observation, known: Known
   const readings = (known.readings ?? []).map(
     (reading): Reading => (readingFits(circuit, reading) ? reading : { ...reading, standing: "struck" }),
   );
-  const suspected = suspectsFor(circuit, complaint, known.others);
+  const { weighing = PLAIN_WEIGHING } = known;
+  const weighted = suspectsFor(circuit, complaint, known.others).map((each): Weighted => {
+    const { factor, notes } = weighedBy(circuit, each.possible, weighing);
+    return { suspected: { ...each, weight: each.weight * factor }, notes };
+  });
+  const suspected = weighted.map((each) => each.suspected);
   const scale = scaleFor(restVoltsOf(circuit), known.batteryVolts ?? null);
   const evidence = weighed(circuit, complaint.check.condition, suspected, readings, scale);
-  return { ...sorted(suspected, evidence, readings), evidence, readings };
+  return { ...sorted(weighted, evidence, readings), evidence, readings };
+}
+
+/** A suspect with why it weighs otherwise than guessed. */
+interface Weighted {
+  readonly suspected: Suspected;
+  readonly notes: readonly string[];
 }
 
 interface Sorted {
@@ -132,10 +146,10 @@ interface Sorted {
 }
 
 /** Suspects, likeliest first; apart from them those that something seen or read has ruled out. */
-function sorted(suspected: readonly Suspected[], evidence: Evidence, readings: readonly Reading[]): Sorted {
+function sorted(weighted: readonly Weighted[], evidence: Evidence, readings: readonly Reading[]): Sorted {
   const best = evidence.fits.map((fits) => Math.max(...fits, Number.MIN_VALUE));
-  const whole = suspected.map((each, index) => {
-    const suspect = suspectOf(each, evidence.shares[index]!);
+  const whole = weighted.map(({ suspected: each, notes }, index) => {
+    const suspect = suspectOf(each, evidence.shares[index]!, notes);
     const by = readings.findIndex(
       ({ standing }, reading) =>
         standing === "taken" && evidence.fits[reading]![index]! < CONTRADICTS * Math.min(1, best[reading]!),
@@ -150,8 +164,12 @@ function sorted(suspected: readonly Suspected[], evidence: Evidence, readings: r
   };
 }
 
-function suspectOf({ possible: { id, faults, title, repair } }: Suspected, probability: number): Suspect {
-  return { id, faults, title, repairGroup: repair, probability };
+function suspectOf(
+  { possible: { id, faults, title, repair } }: Suspected,
+  probability: number,
+  notes: readonly string[],
+): Suspect {
+  return { id, faults, title, repairGroup: repair, probability, notes };
 }
 
 /**

@@ -15,6 +15,8 @@ export interface Suspect {
   /** Suspects mended by the same repair of the same thing are one group: entropy is taken over these. */
   readonly repairGroup: string;
   readonly probability: Share;
+  /** Why it weighs otherwise than guessed, in sentences: found before, or a factor that somebody set. */
+  readonly notes: readonly string[];
 }
 
 /**

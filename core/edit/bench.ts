@@ -2,6 +2,7 @@ import type { Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import type { JobAbout } from "../diagnose/job.ts";
 import type { Reading } from "../diagnose/reading.ts";
+import type { WeightFactor } from "../diagnose/weighing.ts";
 import type { Fault } from "../live/fault.ts";
 import type { Observed } from "../live/judge.ts";
 import type { PartStates } from "../live/standing.ts";
@@ -39,6 +40,8 @@ export interface Bench {
   readonly batteryVolts: Volts | null;
   /** What else is known of the job in hand; null where what was noted belongs to none. */
   readonly job: JobAbout | null;
+  /** Factors on starting weights that hold for this circuit, whatever the job. */
+  readonly weights: readonly WeightFactor[];
 }
 
 /** What stands on a bench beside its circuit, by name. */
@@ -52,6 +55,7 @@ export const BENCH_FIELDS = [
   "readings",
   "batteryVolts",
   "job",
+  "weights",
 ] as const satisfies readonly Exclude<keyof Bench, "circuit">[];
 
 /** A bench with this circuit at rest, nothing wrong and nothing noted. */
@@ -67,5 +71,6 @@ export function benchFor(circuit: Circuit): Bench {
     readings: [],
     batteryVolts: null,
     job: null,
+    weights: [],
   };
 }

@@ -6,6 +6,7 @@ import { restPose } from "../circuit/sheetPose.ts";
 import { underlaysOf } from "../circuit/underlays.ts";
 import { isJobAbout } from "../diagnose/job.ts";
 import { isReading } from "../diagnose/reading.ts";
+import { areFactors } from "../diagnose/weightText.ts";
 import { conditionRefusal } from "../live/condition.ts";
 import { faultText, parseFault } from "../live/fault.ts";
 import { kindOf } from "../parts/catalogue.ts";
@@ -168,12 +169,14 @@ function benchRefusal({
   complaint,
   readings,
   job,
+  weights,
 }: Bench): Refusal | null {
   const checks = [...Object.keys(observed), ...(complaint === null ? [] : [complaint])];
   return (
     conditionRefusal(circuit, condition) ??
     conditionRefusal(circuit, before.condition) ??
     unless(readings.every(isReading), "reading-shape", {}) ??
+    unless(areFactors(weights), "weight-shape", {}) ??
     unless(job === null || isJobAbout(job), "job-shape", {}) ??
     first(faults, (fault) => {
       const read = parseFault(circuit, faultText(fault));

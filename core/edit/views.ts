@@ -8,6 +8,7 @@ import type { PositionTable } from "../diagnose/positionTable.ts";
 import type { ProbeOrder } from "../diagnose/step.ts";
 import type { Observation } from "../diagnose/suspects.ts";
 import { positionTable } from "../diagnose/tableReading.ts";
+import { PLAIN_WEIGHING, type Weighing } from "../diagnose/weighing.ts";
 import type { Fault } from "../live/fault.ts";
 import { type Why, whyFrom } from "../live/why.ts";
 import type { Bench } from "./bench.ts";
@@ -70,11 +71,15 @@ export function probeOrderNow(bench: Bench): ProbeOrder | null {
   if (!seen) return null;
   const wiring = wiringOf(bench.circuit);
   const { readings, batteryVolts } = bench;
+  const weighing: Weighing = { ...PLAIN_WEIGHING, circuit: bench.weights };
   const observed = [seen.complaint, ...seen.others].map(({ check, word }) => `${check.id}=${word}`);
-  const asked = JSON.stringify([observed, readings, batteryVolts]);
+  const asked = JSON.stringify([observed, readings, batteryVolts, weighing]);
   const last = lastOrder(wiring);
   if (last.known?.asked !== asked)
-    last.known = { asked, order: probeOrder(wiring, seen.complaint, { others: seen.others, readings, batteryVolts }) };
+    last.known = {
+      asked,
+      order: probeOrder(wiring, seen.complaint, { others: seen.others, readings, batteryVolts, weighing }),
+    };
   return last.known.order;
 }
 

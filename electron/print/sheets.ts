@@ -63,7 +63,7 @@ function checklist(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]>
   if (!probed.ok) return probed;
   const seen = seenOf(circuit, ask.complaint, ask.observed);
   if (!seen.ok) return seen;
-  const known = knownOf(circuit, ask.read, ask.battery);
+  const known = knownOf(circuit, ask.read, ask.battery, ask);
   if (!known.ok) return known;
   const order = probeOrder(circuit, seen.value.complaint, { others: seen.value.others, ...known.value });
   return order.suspects.length === 0 ? refuse("no-suspects") : ok(checklistSheets({ circuit, order }));
@@ -72,7 +72,7 @@ function checklist(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]>
 function branches(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
   const seen = seenOf(circuit, ask.complaint, ask.observed);
   if (!seen.ok) return seen;
-  const known = knownOf(circuit, ask.read, ask.battery);
+  const known = knownOf(circuit, ask.read, ask.battery, ask);
   if (!known.ok) return known;
   const { complaint, others } = seen.value;
   const found = branchesFor(circuit, complaint, {

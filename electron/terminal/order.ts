@@ -16,12 +16,16 @@ import { type Console, EXIT, need } from "./console.ts";
 import { complaintOf, type Typed } from "./given.ts";
 import { type JobTyped, jobFrom, jobSaved } from "./job.ts";
 import { count, wrapped } from "./rows.ts";
+import { type WeightsTyped, weighed } from "./weights.ts";
+
+/** Suspects that are named before the rows. */
+const MOST_NAMED = 5;
 
 /** `order FILE --complaint CHECK`: the probe order, place by place. */
 export async function order(
   console: Console,
   file: string,
-  options: Typed & JobTyped & { minutes?: string; read?: readonly string[]; battery?: string },
+  options: Typed & JobTyped & WeightsTyped & { minutes?: string; read?: readonly string[]; battery?: string },
 ): Promise<number> {
   const circuit = need(mayBeProbed(need(await readCircuitFile(file))));
   const from = await jobFrom(circuit, options);
@@ -31,14 +35,15 @@ export async function order(
   const seen = complaintOf(circuit, typed);
   const { complaint, others } = seen;
   const minutes = minutesOf(typed.minutes);
-  const known = need(knownOf(circuit, typed.read, typed.battery));
-  const { batteryVolts } = known;
+  const known = need(knownOf(circuit, typed.read, typed.battery, await weighed(circuit, typed)));
+  const { batteryVolts, weighing } = known;
   const readings = [...(job?.readings ?? []), ...known.readings];
   await jobSaved(console, circuit, job, typed, { seen, readings, batteryVolts });
   const result = probeOrder(circuit, complaint, {
     others,
     readings,
     batteryVolts,
+    weighing,
     ...(minutes !== undefined && { minutes }),
   });
   if (result.suspects.length === 0) need(refuse("no-suspects"));
@@ -55,10 +60,12 @@ export async function order(
     });
     console.write(
       `Likeliest: ${result.suspects
-        .slice(0, 5)
+        .slice(0, MOST_NAMED)
         .map((suspect) => `${suspect.title} ${percent(suspect.probability)}`)
         .join(", ")}\n${progressWords(result).join("\n")}\n`,
     );
+    for (const { title, notes } of result.suspects.slice(0, MOST_NAMED))
+      for (const note of notes) console.write(`${title}: ${note}\n`);
     printSteps(console, circuit, result);
     console.write(
       "\nThe vehicle maker's procedure, local codes and licensed practice come first. Back-probe, do not pierce.\n",
@@ -171,7 +178,7 @@ function orderJson({
         caution: cautions.length === 0 ? null : cautions.join(" "),
       };
     }),
-    suspects: suspects.map(({ id, title, probability }) => ({ id, title, probability })),
+    suspects: suspects.map(({ id, title, probability, notes }) => ({ id, title, probability, notes })),
     cleared: cleared.map(({ id, title, probability }) => ({ id, title, probability })),
   };
 }

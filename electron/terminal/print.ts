@@ -15,8 +15,9 @@ import { sheetsFor } from "../print/sheets.ts";
 import { type Console, EXIT, need } from "./console.ts";
 import type { Typed } from "./given.ts";
 import { type JobTyped, jobFrom } from "./job.ts";
+import { type WeightsTyped, weighed } from "./weights.ts";
 
-interface PrintTyped extends Typed, JobTyped {
+interface PrintTyped extends Typed, JobTyped, WeightsTyped {
   readonly read?: readonly string[];
   readonly battery?: string;
   readonly depth?: string;
@@ -53,7 +54,8 @@ export async function print(console: Console, file: string, typed: PrintTyped): 
   const circuit = need(await readCircuitFile(file));
   const from = await jobFrom(circuit, typed);
   for (const note of from?.notes ?? []) console.complain(`${note}\n`);
-  const ask = askOf(from ? withJob(circuit, from.file.job, typed) : typed);
+  const asked = { ...typed, ...(await weighed(circuit, typed)) };
+  const ask = askOf(from ? withJob(circuit, from.file.job, asked) : asked);
   const sheets = need(sheetsFor(circuit, ask, paper));
   const fonts = await embeddedFonts();
   const title = printTitle(circuit, ask);
@@ -93,6 +95,9 @@ function askOf(typed: PrintTyped): SheetAsk {
     read: [...(typed.read ?? [])],
     readAfter: [...(typed.readAfter ?? [])],
     ...Object.fromEntries(OWN_WORDS.flatMap((name) => (typed[name] === undefined ? [] : [[name, typed[name]]]))),
+    weigh: [...(typed.weigh ?? [])],
+    shop: [...(typed.shop ?? [])],
+    solved: [...(typed.solved ?? [])],
     ...(typed.battery !== undefined && { battery: typed.battery }),
     ...(typed.depth !== undefined && { depth: need(depthOf(typed.depth)) }),
     ...(typed.page !== undefined && { page: typed.page }),

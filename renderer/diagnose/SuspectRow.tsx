@@ -5,6 +5,7 @@ import { FileVerdict } from "../job/FileVerdict.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { signed } from "../words/figures.ts";
+import { SuspectWeight } from "./SuspectWeight.tsx";
 
 interface Shown {
   readonly suspect: Suspect;
@@ -51,6 +52,12 @@ export function SuspectRow({ suspect, before, order, isLeader, isOpened, onOpen 
         {before !== null && <b style={{ left: `${before * 100}%` }} />}
       </span>
       {parts !== null && <p className="small">{parts}</p>}
+      {(isLeader || isOpened) &&
+        suspect.notes.map((note) => (
+          <p key={note} className="small">
+            {note}
+          </p>
+        ))}
       {isOpened && (
         <>
           <Fingerprint suspect={suspect} steps={order.steps.slice(0, MOST_ROWS)} />
@@ -64,6 +71,7 @@ export function SuspectRow({ suspect, before, order, isLeader, isOpened, onOpen 
             </button>
           )}
           <FileVerdict suspect={suspect.id} order={order} words="File as the verdict" />
+          <SuspectWeight suspect={suspect} />
         </>
       )}
     </li>

@@ -8,6 +8,7 @@ import { connectorsOf } from "./places.ts";
 import { foundNow, sheetsWanted } from "./printing.ts";
 import type { AppState, Open } from "./state.ts";
 import type { AppStore, Reaction } from "./store.ts";
+import { weighingNow } from "./weighingNow.ts";
 
 /** A question that a view needs answered, and the text of it: the same text for the same circuit is asked once. */
 interface Wanted {
@@ -49,10 +50,11 @@ export function askingReaction(asker: Asker): Reaction {
 function wantedIn(open: Open, state: AppState): readonly Wanted[] {
   const { desk, panel, connector, printing } = open;
   const { bench } = desk;
+  const weighing = weighingNow(open, state.settings);
   const wanted: Wanted[] = [];
   if (bench.complaint !== null) {
     const { complaint, observed, readings, batteryVolts } = bench;
-    const question = { ask: "order", complaint, observed, readings, batteryVolts } as const;
+    const question = { ask: "order", complaint, observed, readings, batteryVolts, weighing } as const;
     wanted.push({ question, text: JSON.stringify(question) });
   }
   const found = foundNow(open);
@@ -74,7 +76,7 @@ function wantedIn(open: Open, state: AppState): readonly Wanted[] {
       text: bench.faults.map(faultText).join(" "),
     });
   if (state.isPrinting) {
-    const question = { ask: "pages", wanted: sheetsWanted(bench, printing, state.settings, found) } as const;
+    const question = { ask: "pages", wanted: sheetsWanted(bench, printing, state.settings, weighing, found) } as const;
     wanted.push({ question, text: JSON.stringify(question) });
   }
   return wanted;

@@ -18,6 +18,7 @@ import { foundNow, pdfArgument } from "./printing.ts";
 import { earlierOpened } from "./rescue.ts";
 import type { AppState } from "./state.ts";
 import type { AppStore, Reaction } from "./store.ts";
+import { weighingNow } from "./weighingNow.ts";
 
 /** What is asked anew before it was answered: only the last answer counts. */
 const KINDS: Readonly<Partial<Record<Action["do"], "opening" | "listing">>> = {
@@ -225,7 +226,9 @@ async function pdfSaved(going: Going): Promise<void> {
   const { host, store } = going;
   const { open, settings } = store.getState();
   if (!open) return;
-  const printed = await host.ask("print.pdf", pdfArgument(open.desk.bench, open.printing, settings, foundNow(open)));
+  const weighing = weighingNow(open, settings);
+  const asked = pdfArgument(open.desk.bench, open.printing, settings, weighing, foundNow(open));
+  const printed = await host.ask("print.pdf", asked);
   if (!printed.ok) return refused(store, printed.refusal, "Not printed.", "file");
   await fileSaved(going, printed.value.name, printed.value.pdf, "base64");
 }

@@ -2,6 +2,8 @@ import { foundIn } from "../../core/diagnose/found.ts";
 import { readingFits } from "../../core/diagnose/readingFits.ts";
 import { readingText } from "../../core/diagnose/readingText.ts";
 import type { Suspect } from "../../core/diagnose/step.ts";
+import { mayBeWeighed, type Weighing } from "../../core/diagnose/weighing.ts";
+import { weightText } from "../../core/diagnose/weightText.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import { observationsNow } from "../../core/edit/views.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
@@ -33,6 +35,7 @@ export function sheetsWanted(
   bench: Bench,
   printing: PrintWhat,
   settings: Settings,
+  weighing: Weighing,
   found: Suspect | null = null,
 ): SheetsWanted {
   const { what, page, connector, handover = NOTHING_SAID } = printing;
@@ -50,6 +53,7 @@ export function sheetsWanted(
     handover,
     readings: bench.readings,
     batteryVolts: bench.batteryVolts,
+    weighing,
     look: settings.look,
     paper: settings.paper,
     palette: settings.ink === "black" ? "black" : "light",
@@ -61,6 +65,7 @@ export function pdfArgument(
   bench: Bench,
   printing: PrintWhat,
   settings: Settings,
+  weighing: Weighing,
   found: Suspect | null = null,
 ): Argument<"print.pdf"> {
   const { what, page, connector } = printing;
@@ -78,6 +83,9 @@ export function pdfArgument(
         complaint: seen.complaint.check.id,
         observed,
         ...readIn(bench),
+        weigh: weighing.circuit.filter(({ of }) => mayBeWeighed(bench.circuit, of)).map(weightText),
+        shop: weighing.shop.map(weightText),
+        solved: [...weighing.solved],
       }),
     ...(what === "handover" && saidIn(bench, printing)),
     ...(what === "table" && { connector }),

@@ -30,7 +30,7 @@ export function answerTo(circuit: Circuit, question: Question): Answers[Question
 
 function orderAnswer(
   circuit: Circuit,
-  { complaint, observed, readings, batteryVolts }: Extract<Question, { ask: "order" }>,
+  { complaint, observed, readings, batteryVolts, weighing }: Extract<Question, { ask: "order" }>,
 ): OrderAnswer {
   const observations = Object.entries(observed).flatMap(([id, word]): readonly Observation[] => {
     const check = circuit.checks.find((each) => each.id === id);
@@ -44,6 +44,7 @@ function orderAnswer(
     others: observations.filter((each) => each !== own),
     readings,
     batteryVolts,
+    weighing,
   });
   return { order, states: statesOf(circuit, order) };
 }

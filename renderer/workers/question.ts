@@ -5,6 +5,7 @@ import type { PositionTable } from "../../core/diagnose/positionTable.ts";
 import type { ProofRun } from "../../core/diagnose/proofRun.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
 import type { ProbeOrder, Suspect } from "../../core/diagnose/step.ts";
+import type { Weighing } from "../../core/diagnose/weighing.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import type { Observed, Verdict } from "../../core/live/judge.ts";
 import type { PrintedPage, SheetsWanted } from "./sheets.ts";
@@ -17,6 +18,7 @@ export type Question =
       readonly observed: Readonly<Record<string, Observed>>;
       readonly readings: readonly Reading[];
       readonly batteryVolts: Volts | null;
+      readonly weighing: Weighing;
     }
   | { readonly ask: "table"; readonly connectors: readonly string[]; readonly faults: readonly Fault[] }
   | { readonly ask: "verdicts"; readonly faults: readonly Fault[] }

@@ -10,6 +10,7 @@ import type { Reading } from "../../core/diagnose/reading.ts";
 import { mayBeProbed } from "../../core/diagnose/scope.ts";
 import type { Observation } from "../../core/diagnose/suspects.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
+import type { Weighing } from "../../core/diagnose/weighing.ts";
 import type { Drawing } from "../../core/drawing/mark.ts";
 import { svgOf } from "../../core/drawing/svg.ts";
 import { branchOf } from "../../core/live/branch.ts";
@@ -41,6 +42,7 @@ export interface SheetsWanted {
   readonly handover?: HandoverSaid;
   readonly readings: readonly Reading[];
   readonly batteryVolts: Volts | null;
+  readonly weighing: Weighing;
   readonly connector: string;
   /** Load of a straight branch; "" where the circuit has none. */
   readonly load: string;
@@ -77,7 +79,7 @@ export function printedPages(circuit: Circuit, wanted: SheetsWanted): readonly P
 }
 
 function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] {
-  const { what, complaint, others, readings, batteryVolts, connector, faults } = wanted;
+  const { what, complaint, others, readings, batteryVolts, weighing, connector, faults } = wanted;
   if (what === "sheet") return sheetsIn(circuitSheets({ circuit, ...wanted }));
   if (what === "table")
     return connector === "" || !mayBeProbed(circuit).ok
@@ -95,10 +97,10 @@ function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] 
   if (!complaint) return [];
   if (what === "proof" || what === "handover") return proofDrawings(circuit, wanted, complaint);
   if (what === "branches") {
-    const branches = branchesFor(circuit, complaint, { others, readings, batteryVolts });
+    const branches = branchesFor(circuit, complaint, { others, readings, batteryVolts, weighing });
     return branches.ok ? branchSheets({ circuit, branches: branches.value }) : [];
   }
-  const order = probeOrder(circuit, complaint, { others, readings, batteryVolts });
+  const order = probeOrder(circuit, complaint, { others, readings, batteryVolts, weighing });
   return order.suspects.length === 0 ? [] : checklistSheets({ circuit, order });
 }
 

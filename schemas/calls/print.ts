@@ -1,4 +1,6 @@
 import { z } from "zod";
+import { JOB_LIMITS } from "../../core/diagnose/job.ts";
+import { FACTOR_LIMITS } from "../../core/diagnose/weighing.ts";
 import { LIMITS } from "../limits.ts";
 import { CALL_LIMITS, type Call, circuit, shortWords } from "./call.ts";
 
@@ -21,6 +23,11 @@ export const sheetAsk = z.strictObject({
   read: z.array(typed).max(LIMITS.readings).default([]),
   /** Volts of the battery at rest, measured. */
   battery: shortWords.exactOptional(),
+  /** What weighs otherwise than guessed on this circuit, `M3:seized=3: bulletin 12`, and in the shop, `motor=2: own records`. */
+  weigh: z.array(typed).max(FACTOR_LIMITS.count).default([]),
+  shop: z.array(typed).max(FACTOR_LIMITS.count).default([]),
+  /** Verdicts of earlier jobs on this circuit that were filed and done. */
+  solved: z.array(z.string().max(JOB_LIMITS.suspect)).max(CALL_LIMITS.rows).default([]),
   /** Rows that a branch sheet is deep at most. */
   depth: z.int().min(1).max(LIMITS.branchDepth).exactOptional(),
   /** Connector of a table; the circuit's first where absent. */

@@ -115,6 +115,7 @@ describe("the minutes a search is expected to take", () => {
           faults,
           title,
           repairGroup: repair,
+          notes: [],
           probability: weight / total,
         }),
       );

@@ -159,6 +159,7 @@ export function suspect(target: string, mode: string, probability = 0.05): Suspe
     faults: [{ target, mode }],
     title: `${target} ${mode}`,
     repairGroup: `${target}|replace`,
+    notes: [],
     probability,
   };
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { PLAIN_WEIGHING } from "../../core/diagnose/weighing.ts";
 import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
 import { movePart } from "../../core/edit/commands/movePart.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
@@ -25,6 +26,7 @@ const ORDER = answerTo(VENTS, {
   observed: {},
   readings: [],
   batteryVolts: null,
+  weighing: PLAIN_WEIGHING,
 }) as Answers["order"];
 const orderWith = (complaint: string): Answers["order"] => ({ ...ORDER, order: { ...ORDER.order, complaint } });
 
@@ -239,7 +241,14 @@ describe("answers", () => {
 
   test("a check that is not there gives an order without steps", () => {
     expect(
-      answerTo(VENTS, { ask: "order", complaint: "nothing", observed: {}, readings: [], batteryVolts: null }),
+      answerTo(VENTS, {
+        ask: "order",
+        complaint: "nothing",
+        observed: {},
+        readings: [],
+        batteryVolts: null,
+        weighing: PLAIN_WEIGHING,
+      }),
     ).toMatchObject({
       order: { steps: [], suspects: [] },
       states: [],
@@ -264,6 +273,7 @@ describe("answers", () => {
       others: [],
       readings: [],
       batteryVolts: null,
+      weighing: PLAIN_WEIGHING,
       connector: "",
       load: "",
       look: "iec",
@@ -300,6 +310,7 @@ describe("answers", () => {
       others: [],
       readings: [],
       batteryVolts: null,
+      weighing: PLAIN_WEIGHING,
       connector: "",
       load: "",
       look: "iec",
@@ -326,6 +337,7 @@ describe("answers", () => {
       others: [],
       readings: [],
       batteryVolts: null,
+      weighing: PLAIN_WEIGHING,
       connector: "",
       load: "M3",
       look: "iec",

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { PLAIN_WEIGHING } from "../../core/diagnose/weighing.ts";
 import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import { setUp } from "../../core/edit/commands/setUp.ts";
@@ -90,7 +91,13 @@ describe("words of a branch", () => {
 describe("a branch to print", () => {
   test("is of the same load, in the preview and for the host", () => {
     const { desk, printing } = openIn(stateAfter(VENTS, M3, { do: "print-what", sheets: { what: "straight" } }));
-    expect(sheetsWanted(desk.bench, printing, FIRST_SETTINGS)).toMatchObject({ what: "straight", load: "M3" });
-    expect(pdfArgument(desk.bench, printing, FIRST_SETTINGS)).toMatchObject({ what: "straight", load: "M3" });
+    expect(sheetsWanted(desk.bench, printing, FIRST_SETTINGS, PLAIN_WEIGHING)).toMatchObject({
+      what: "straight",
+      load: "M3",
+    });
+    expect(pdfArgument(desk.bench, printing, FIRST_SETTINGS, PLAIN_WEIGHING)).toMatchObject({
+      what: "straight",
+      load: "M3",
+    });
   });
 });

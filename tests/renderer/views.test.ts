@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { PLAIN_WEIGHING } from "../../core/diagnose/weighing.ts";
 import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import { liveNow } from "../../core/edit/liveNow.ts";
@@ -181,14 +182,14 @@ describe("printing", () => {
 
   test("preview and PDF ask for the same", () => {
     const what = { what: "checklist", page: null, connector: "X6" } as const;
-    expect(sheetsWanted(bench, what, settings)).toMatchObject({
+    expect(sheetsWanted(bench, what, settings, PLAIN_WEIGHING)).toMatchObject({
       what: "checklist",
       faults: [{ target: "W46", mode: "open" }],
       complaint: { check: { id: "rear-open-own" }, word: "dead" },
       paper: "letter",
       palette: "light",
     });
-    expect(pdfArgument(bench, what, settings)).toMatchObject({
+    expect(pdfArgument(bench, what, settings, PLAIN_WEIGHING)).toMatchObject({
       what: "checklist",
       condition: "S1=on",
       faults: ["W46:open"],
@@ -206,22 +207,25 @@ describe("printing", () => {
       title: "",
       repairGroup: "",
       probability: 1,
+      notes: [],
     };
     const handover = { told: "", done: "New wire.", after: " ", watch: "", job: "", readings: [] };
     const what = { what: "handover", page: null, connector: "X6", handover } as const;
-    expect(sheetsWanted(bench, what, settings, found)).toMatchObject({ found: found.faults, handover });
-    const argument = pdfArgument(bench, what, settings, found);
+    expect(sheetsWanted(bench, what, settings, PLAIN_WEIGHING, found)).toMatchObject({ found: found.faults, handover });
+    const argument = pdfArgument(bench, what, settings, PLAIN_WEIGHING, found);
     expect(argument).toMatchObject({ faults: ["W44:open"], complaint: "rear-open-own", done: "New wire." });
     expect(argument).not.toHaveProperty("after");
-    expect(pdfArgument(bench, what, settings)).toMatchObject({ faults: [] });
+    expect(pdfArgument(bench, what, settings, PLAIN_WEIGHING)).toMatchObject({ faults: [] });
   });
 
   test("only what the sheet needs is named", () => {
-    const sheet = pdfArgument(bench, { what: "sheet", page: "p2", connector: "X6" }, settings);
+    const sheet = pdfArgument(bench, { what: "sheet", page: "p2", connector: "X6" }, settings, PLAIN_WEIGHING);
     expect(sheet).toMatchObject({ page: "p2" });
     expect(sheet).not.toHaveProperty("connector");
     expect(sheet).not.toHaveProperty("complaint");
-    expect(pdfArgument(bench, { what: "table", page: "p2", connector: "X6" }, settings)).not.toHaveProperty("page");
+    expect(
+      pdfArgument(bench, { what: "table", page: "p2", connector: "X6" }, settings, PLAIN_WEIGHING),
+    ).not.toHaveProperty("page");
   });
 });
 

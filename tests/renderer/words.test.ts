@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { PLAIN_WEIGHING } from "../../core/diagnose/weighing.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import { setUp } from "../../core/edit/commands/setUp.ts";
 import { takeOut } from "../../core/edit/commands/takeOut.ts";
@@ -217,6 +218,7 @@ describe("steps", () => {
     observed: {},
     readings: [],
     batteryVolts: null,
+    weighing: PLAIN_WEIGHING,
   }) as Answers["order"];
   const step = order.steps.find(({ sweepOf }) => sweepOf === "S6")!;
   const lamp = order.steps.find(({ lampTo }) => lampTo === "battery -")!;

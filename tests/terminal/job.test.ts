@@ -76,6 +76,45 @@ describe("order with a job file", () => {
   });
 });
 
+describe("weights", () => {
+  const share = (out: string, id: string): { probability: number; notes: string[] } =>
+    JSON.parse(out).suspects.find((each: { id: string }) => each.id === id);
+
+  it("weighs what is typed, and what done jobs on this wiring found, and says so", async () => {
+    const done = path("done.job.json");
+    await run("order", VENTS, ...COMPLAINT, "--save-job", done);
+    const file = JSON.parse(readFileSync(done, "utf8"));
+    file.job.verdict = { suspect: "W13:open", share: 0.97, time: null };
+    file.job.done = "new wire";
+    writeFileSync(done, JSON.stringify(file));
+    const open = path("open.job.json");
+    writeFileSync(open, JSON.stringify({ ...file, job: { ...file.job, done: "" } }));
+    const plain = (await run("order", VENTS, ...COMPLAINT, "--json")).out;
+    const typed = [
+      "--solved",
+      done,
+      "--solved",
+      open,
+      "--weigh",
+      "M3:seized=4: bulletin 12",
+      "--shop",
+      "wire=0.5: own records",
+    ];
+    const { out } = await run("order", VENTS, ...COMPLAINT, ...typed, "--json");
+    expect(share(out, "W13:open").notes).toEqual([
+      "Found here in 1 earlier job.",
+      "Weighed 0.5 times in this shop (wire): own records.",
+    ]);
+    const odds = (text: string) => share(text, "M3:seized").probability / share(text, "W13:open").probability;
+    expect(odds(out)).toBeCloseTo(4 * odds(plain), 6);
+  });
+
+  it("refuses with one sentence what is no weight", async () => {
+    const { code, complaint } = await run("order", VENTS, ...COMPLAINT, "--weigh", "M3=3");
+    expect([code, complaint]).toEqual([2, expect.stringMatching(/^M3=3 is no weight; write .*\.\n$/)]);
+  });
+});
+
 it("print makes the job's checklist", async () => {
   const saved = path("print.job.json");
   await run("order", VENTS, ...COMPLAINT, "--read", "X5-6 @ S1=on : 0.02V", "--save-job", saved);

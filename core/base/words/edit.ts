@@ -1,5 +1,6 @@
 import { JOB_TITLES, JOB_WORDS } from "./job.ts";
 import { PRINTED_TITLES, PRINTED_WORDS } from "./printed.ts";
+import { WEIGHING_TITLES, WEIGHING_WORDS } from "./weighing.ts";
 import { WIRING_TITLES, WIRING_WORDS } from "./wiring.ts";
 
 /** Sentences for edits that cannot be made, and for amounts that cannot be read. */
@@ -7,6 +8,7 @@ export const EDIT_WORDS: Readonly<Record<string, string>> = {
   ...WIRING_WORDS,
   ...PRINTED_WORDS,
   ...JOB_WORDS,
+  ...WEIGHING_WORDS,
   "already-so": "{what} is so already.",
   "edit-gone": "There is no {what} {id} any more.",
   "edit-place": "There is no place {at} in the list of {what}.",
@@ -141,6 +143,7 @@ export const COMMAND_WORDS: Readonly<Record<string, string>> = {
   ...WIRING_TITLES,
   ...PRINTED_TITLES,
   ...JOB_TITLES,
+  ...WEIGHING_TITLES,
   "throw-control": "Throw",
   "let-go": "Let go",
   "rest-all": "All at rest",

@@ -6,6 +6,7 @@ import type { SomeCases } from "./cases.ts";
 
 const inHand: Bench = { ...noted, batteryVolts: 12.5, job: { ...jobAbout("j1"), vehicle: "B-AD 1" } };
 const VERDICT = { suspect: "W14:open", share: 0.97, time: null } as const;
+const WEIGHT = { of: "M3", factor: 3, source: "records" } as const;
 const JOB = jobOf(inHand)!;
 
 /** Commands on the job in hand. */
@@ -58,4 +59,22 @@ export const JOB_CASES = {
       ["job-shape", vents, { ...JOB, told: 7 }],
     ],
   },
+  "set-weight": {
+    good: [
+      [vents, "M3:seized", "3", "bulletin 12"],
+      [{ ...vents, weights: [WEIGHT] }, "X5", "0,5", "plugs were renewed"],
+      [{ ...vents, weights: [WEIGHT] }, "M3", "4", "records"],
+      [vents, "X5-6:corroded=20", "2", "records"],
+    ],
+    bad: [
+      ["weight-of", vents, "M99", "3", "records"],
+      ["weight-of", vents, "M3:blown", "3", "records"],
+      ["weight-limits", vents, "M3", "50", "records"],
+      ["weight-limits", vents, "M3", "often", "records"],
+      ["weight-limits", vents, "M3", "", "records"],
+      ["weight-source", vents, "M3", "3", " "],
+      ["already-so", { ...vents, weights: [WEIGHT] }, "M3", "3", "records"],
+    ],
+  },
+  "drop-weight": { good: [[{ ...vents, weights: [WEIGHT] }, "M3"]], bad: [["weight-none", vents, "M3"]] },
 } as const satisfies SomeCases;
