@@ -62,6 +62,6 @@ export function handover(circuit: Circuit, ask: SheetAsk): Outcome<readonly Shee
     after: ask.after,
     watch: ask.watch,
     vehicle: ask.vehicle,
-    job: ask.job,
+    job: ask.number,
   });
 }

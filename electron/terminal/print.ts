@@ -34,11 +34,11 @@ interface PrintTyped extends Typed, JobTyped, WeightsTyped {
   readonly after?: string;
   readonly watch?: string;
   readonly vehicle?: string;
-  readonly job?: string;
+  readonly number?: string;
 }
 
 /** What a handover page says in people's own words. */
-const OWN_WORDS = ["told", "done", "after", "watch", "vehicle", "job"] as const;
+const OWN_WORDS = ["told", "done", "after", "watch", "vehicle", "number"] as const;
 
 const SHEETS = ["sheet", "checklist", "branches", "table", "straight", "budget", "proof", "handover"] as const;
 
@@ -81,8 +81,10 @@ function chosen<T extends string>(option: string, value: string, choices: readon
 
 /** What was typed over what the job says; readings of both count. */
 function withJob(circuit: Circuit, job: Job, typed: PrintTyped): PrintTyped {
-  const read = [...readingsTyped(circuit, job), ...(typed.read ?? [])];
-  return { ...typedOver(circuit, job, typed), read };
+  const said = (["vehicle", "told", "done"] as const).flatMap((name) => (job[name] === "" ? [] : [[name, job[name]]]));
+  const read = [...readingsTyped(circuit, job.readings), ...(typed.read ?? [])];
+  const readAfter = [...readingsTyped(circuit, job.after), ...(typed.readAfter ?? [])];
+  return { ...Object.fromEntries(said), ...typedOver(circuit, job, typed), read, readAfter };
 }
 
 function askOf(typed: PrintTyped): SheetAsk {

@@ -132,7 +132,7 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .option("--after <words>", "how it works after the repair")
     .option("--watch <words>", "what the owner should watch for")
     .option("--vehicle <words>", "the vehicle; without it, the circuit's")
-    .option("--job <number>", "number of the job")
+    .option("--number <number>", "number of the job")
     .option("--battery <volts>", "volts of the battery at rest, measured")
     .option("--job <file>", "job file to go on from; what is typed goes over it, readings are added")
     .option("--weigh <weight>", "WHAT=TIMES: SOURCE, such as M3:seized=3: bulletin 12; may be given again", several)

@@ -2,12 +2,13 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { ProofRun } from "../../core/diagnose/proofRun.ts";
 import { type Reading, readingOf, type Shows } from "../../core/diagnose/reading.ts";
 import { relearnText } from "../../core/diagnose/relearn.ts";
+import { changeJob } from "../../core/edit/commands/changeJob.ts";
 import { takeReadings } from "../../core/edit/commands/takeReadings.ts";
 import { Working } from "../panels/Working.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { foundNow, NOTHING_SAID } from "../state/printing.ts";
 import { useMake } from "../state/useMake.ts";
-import { handoverNow, proofNow, readingsNow } from "../state/views.ts";
+import { handoverNow, proofNow, readAfterNow, readingsNow } from "../state/views.ts";
 import { isMended, probeOfRow, readIn } from "../words/proof.ts";
 import { ProofRowView } from "./ProofRowView.tsx";
 
@@ -37,7 +38,8 @@ function Rows({ circuit, proof }: { readonly circuit: Circuit; readonly proof: P
   const make = useMake();
   const before = useApp(readingsNow);
   const said = useApp(handoverNow);
-  const { readings: after } = said ?? NOTHING_SAID;
+  const hasJob = useApp(({ open }) => (open?.desk.bench.job ?? null) !== null);
+  const after = useApp(readAfterNow);
   const mended = proof.rows.filter((row) => {
     const read = readIn(after, row);
     return read !== null && isMended(row, read);
@@ -62,12 +64,11 @@ function Rows({ circuit, proof }: { readonly circuit: Circuit; readonly proof: P
             before={readIn(before, row)}
             after={readIn(after, row)}
             onBefore={(shows) => make((bench) => takeReadings(bench, [taken(row, shows)]))}
-            onAfter={(shows) =>
-              dispatch({
-                do: "print-what",
-                sheets: { handover: { ...(said ?? NOTHING_SAID), readings: [...after, taken(row, shows)] } },
-              })
-            }
+            onAfter={(shows) => {
+              const readings = [...after, taken(row, shows)];
+              if (hasJob) make((bench) => changeJob(bench, { after: readings }));
+              else dispatch({ do: "print-what", sheets: { handover: { ...(said ?? NOTHING_SAID), readings } } });
+            }}
           />
         ))}
       </ol>

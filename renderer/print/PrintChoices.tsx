@@ -4,7 +4,7 @@ import { loadsOf } from "../../core/live/branch.ts";
 import { loadTitle } from "../branch/branchWords.ts";
 import { Choice, SelectChoice } from "../panels/Choice.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
-import { foundNow, NOTHING_SAID, straightLoad } from "../state/printing.ts";
+import { foundNow, handoverSaid, straightLoad } from "../state/printing.ts";
 import { benchOf } from "../state/state.ts";
 import { complaintNow } from "../state/views.ts";
 import { conditionPhrase } from "../words/condition.ts";
@@ -81,7 +81,7 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
       {(what === "proof" || what === "handover") && !isFound && (
         <p className="caption">Nothing is found any more: read on until one suspect is left.</p>
       )}
-      {what === "handover" && isFound && <HandoverWords said={printing.handover ?? NOTHING_SAID} />}
+      {what === "handover" && isFound && bench && <HandoverWords said={handoverSaid(bench, printing)} />}
       {what === "table" && (
         <SelectChoice
           title="Connector"

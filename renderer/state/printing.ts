@@ -25,6 +25,12 @@ export function straightLoad({ circuit, complaint }: Bench, { load }: Pick<Print
 /** A handover page on which nothing was written yet. */
 export const NOTHING_SAID: HandoverSaid = { told: "", done: "", after: "", watch: "", job: "", readings: [] };
 
+/** What a handover page says: as typed for it, else as the job in hand has it; after the repair what was read for the job. */
+export function handoverSaid({ job }: Bench, { handover = NOTHING_SAID }: PrintWhat): HandoverSaid {
+  if (job === null) return handover;
+  return { ...handover, told: handover.told || job.told, done: handover.done || job.done, readings: job.after };
+}
+
 /** The suspect to prove, once the search is certain or orders now; null while it goes on or is worked out anew. */
 export function foundNow({ order }: Open): Suspect | null {
   return order.answer === null || order.isOld ? null : foundIn(order.answer.order);
@@ -38,7 +44,7 @@ export function sheetsWanted(
   weighing: Weighing,
   found: Suspect | null = null,
 ): SheetsWanted {
-  const { what, page, connector, handover = NOTHING_SAID } = printing;
+  const { what, page, connector } = printing;
   const seen = observationsNow(bench);
   return {
     what,
@@ -50,7 +56,8 @@ export function sheetsWanted(
     complaint: seen?.complaint ?? null,
     others: seen?.others ?? [],
     found: found?.faults ?? [],
-    handover,
+    handover: handoverSaid(bench, printing),
+    vehicle: bench.job?.vehicle ?? "",
     readings: bench.readings,
     batteryVolts: bench.batteryVolts,
     weighing,
@@ -97,9 +104,11 @@ export function pdfArgument(
 }
 
 /** What a handover page says, what is left empty left away. */
-function saidIn({ circuit }: Bench, { handover = NOTHING_SAID }: PrintWhat): Partial<Argument<"print.pdf">> {
-  const { readings, ...said } = handover;
-  const typed = Object.entries(said).filter(([, words]) => words.trim() !== "");
+function saidIn(bench: Bench, printing: PrintWhat): Partial<Argument<"print.pdf">> {
+  const { circuit, job } = bench;
+  const { readings, job: number, ...said } = handoverSaid(bench, printing);
+  const vehicle = job?.vehicle ?? "";
+  const typed = Object.entries({ ...said, number, vehicle }).filter(([, words]) => words.trim() !== "");
   return { ...Object.fromEntries(typed), readAfter: readings.map((reading) => readingText(circuit, reading)) };
 }
 

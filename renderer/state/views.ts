@@ -133,9 +133,14 @@ export function proofNow({ open }: AppState): Open["proof"] {
   return open?.proof ?? NOT_ASKED;
 }
 
-/** What a handover page says, and what was read after the repair; undefined while nothing is. */
+/** What a handover page says, and what was read after the repair. */
 export function handoverNow({ open }: AppState): Open["printing"]["handover"] {
   return open?.printing.handover;
+}
+
+/** What was read after the repair: for the job in hand, else for the handover page. */
+export function readAfterNow({ open }: AppState): readonly Reading[] {
+  return open?.desk.bench.job?.after ?? open?.printing.handover?.readings ?? NOTHING;
 }
 
 /** The position tables shown. */

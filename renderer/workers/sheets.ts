@@ -40,6 +40,8 @@ export interface SheetsWanted {
   /** What was found, for a proof run and a handover page; empty or absent while nothing is. */
   readonly found?: readonly Fault[];
   readonly handover?: HandoverSaid;
+  /** This very vehicle, for a handover page; empty or absent where only the circuit's is known. */
+  readonly vehicle?: string;
   readonly readings: readonly Reading[];
   readonly batteryVolts: Volts | null;
   readonly weighing: Weighing;
@@ -105,7 +107,7 @@ function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] 
 }
 
 function proofDrawings(circuit: Circuit, wanted: SheetsWanted, complaint: Observation): readonly Drawing[] {
-  const { what, others, readings, batteryVolts, found: faults = [], handover } = wanted;
+  const { what, others, readings, batteryVolts, found: faults = [], handover, vehicle } = wanted;
   if (faults.length === 0) return [];
   const ended = foundBy(circuit, complaint, { others, readings, batteryVolts }, faults);
   if (!ended.ok) return [];
@@ -119,9 +121,8 @@ function proofDrawings(circuit: Circuit, wanted: SheetsWanted, complaint: Observ
   const facts = handoverFacts({ ...ask, readings, after: handover?.readings ?? [] });
   if (!facts.ok) return [];
   const { told, done: did, after, watch, job } = handover ?? {};
-  return sheetsIn(
-    handoverSheets({ ...ask, facts: facts.value, observed: complaint.word, told, did, after, watch, job }),
-  );
+  const said = { told, did, after, watch, job, vehicle: vehicle || undefined };
+  return sheetsIn(handoverSheets({ ...ask, facts: facts.value, observed: complaint.word, ...said }));
 }
 
 /** The sheets, or none where there is nothing to print. */

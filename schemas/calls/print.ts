@@ -42,7 +42,8 @@ export const sheetAsk = z.strictObject({
   after: typed.exactOptional(),
   watch: typed.exactOptional(),
   vehicle: typed.exactOptional(),
-  job: shortWords.exactOptional(),
+  /** Number of the job. */
+  number: shortWords.exactOptional(),
   look: z.enum(["iec", "na"]).default("iec"),
 });
 /** What a printed sheet shows, checked. */

@@ -182,12 +182,6 @@ describe("a packed file that is not right is refused with one sentence", () => {
     expect(code(unpackCircuit(zip))).toBe("pack-twice");
   });
 
-  it("a bomb is given up without being unpacked whole", () => {
-    const began = performance.now();
-    expect(code(unpackCircuit(lying))).toBe("pack-size");
-    expect(performance.now() - began).toBeLessThan(400);
-  });
-
   it("an archive over the limit is not looked into", () =>
     expect(code(unpackCircuit(new Uint8Array(LIMITS.packBytes + 1)))).toBe("pack-large"));
 
