@@ -1,4 +1,5 @@
-import { type Outcome, refuse } from "../core/base/outcome.ts";
+import { basename } from "node:path";
+import { type Outcome, ok, refuse } from "../core/base/outcome.ts";
 import type { Circuit } from "../core/circuit/circuit.ts";
 import type { Job } from "../core/diagnose/job.ts";
 import { misfitsOf } from "../core/diagnose/jobFits.ts";
@@ -6,6 +7,7 @@ import type { Reading } from "../core/diagnose/reading.ts";
 import { readingFits } from "../core/diagnose/readingFits.ts";
 import { readingText } from "../core/diagnose/readingText.ts";
 import { type JobFile, readJob } from "../schemas/job.ts";
+import { textOf } from "../schemas/text.ts";
 import { readBytes, writeFileWhole } from "./files.ts";
 
 /** Reads a job file; refuses as reading any file does, and as `readJob`. */
@@ -14,9 +16,22 @@ export async function readJobFile(path: string): Promise<Outcome<JobFile>> {
   return bytes.ok ? readJob(bytes.value) : bytes;
 }
 
+/** Whether a file's name says that it is a job's. */
+export function isJobFile(path: string): boolean {
+  return path.toLowerCase().endsWith(".job.json");
+}
+
+/** The text of a job file and its bare name, for the page to take up. Refuses as `readJobFile`. */
+export async function jobTextIn(path: string): Promise<Outcome<{ readonly name: string; readonly text: string }>> {
+  const bytes = await readBytes(path);
+  if (!bytes.ok) return bytes;
+  const text = textOf(bytes.value);
+  return text.ok ? ok({ name: basename(path), text: text.value }) : text;
+}
+
 /** Writes a job file whole or not at all. Refuses `job-ending` where the name does not end in .job.json. */
 export async function writeJobFile(path: string, text: string): Promise<Outcome<null>> {
-  return path.endsWith(".job.json") ? writeFileWhole(path, text) : refuse("job-ending", { file: path });
+  return isJobFile(path) ? writeFileWhole(path, text) : refuse("job-ending", { file: path });
 }
 
 /** What is typed of a complaint on the command line. */

@@ -18,6 +18,7 @@ export function menuTemplate(platform: string, send: (command: MenuCommand) => v
   const file: Items = [
     command(WORDS.openFile, "open-file", "CmdOrCtrl+O"),
     command(WORDS.saveCopy, "save-copy", "CmdOrCtrl+Shift+S"),
+    command(WORDS.saveJob, "save-job"),
     { type: "separator" },
     command(WORDS.print, "print", "CmdOrCtrl+P"),
     ...(isMac ? [] : ([{ type: "separator" }, { role: "quit", label: WORDS.quit }] satisfies Items)),

@@ -1,4 +1,5 @@
 import { ok } from "../../core/base/outcome.ts";
+import { isJobFile, jobTextIn } from "../jobFile.ts";
 import { bringFile } from "./bring.ts";
 import type { AnswersOf } from "./host.ts";
 
@@ -10,9 +11,14 @@ export const FILE_ANSWERS: AnswersOf<"files.save" | "files.open"> = {
     const chosen = await host.chooseFile();
     if (!chosen.ok) return chosen;
     if ("done" in chosen.value) return ok(chosen.value);
+    const { path } = chosen.value;
+    if (isJobFile(path)) {
+      const job = await jobTextIn(path);
+      return job.ok ? ok({ done: "job", ...job.value }) : job;
+    }
     const store = await host.keeper.store();
     if (!store.ok) return store;
-    const opened = await bringFile(store.value, chosen.value.path, host.now());
+    const opened = await bringFile(store.value, path, host.now());
     return opened.ok ? ok({ done: "opened", opened: opened.value }) : opened;
   },
 };

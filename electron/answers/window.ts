@@ -1,5 +1,6 @@
 import { ok, type Refusal } from "../../core/base/outcome.ts";
 import type { WindowRequest } from "../../schemas/calls.ts";
+import { isJobFile, jobTextIn } from "../jobFile.ts";
 import { listCircuits, recentCircuits } from "../store/list.ts";
 import type { Store } from "../store/open.ts";
 import { openCircuitId } from "../store/recent.ts";
@@ -46,6 +47,10 @@ async function openGivenFile(host: Host, store: Store): Promise<readonly Refusal
 
 async function requestOf(host: Host, incoming: Incoming): Promise<WindowRequest> {
   if ("menu" in incoming) return { ask: "menu", command: incoming.menu };
+  if (isJobFile(incoming.file)) {
+    const job = await jobTextIn(incoming.file);
+    return job.ok ? { ask: "job", ...job.value } : { ask: "tell", refusal: job.refusal };
+  }
   const store = await host.keeper.store();
   const opened = store.ok ? await bringFile(store.value, incoming.file, host.now()) : store;
   return opened.ok ? { ask: "open", id: opened.value.id } : { ask: "tell", refusal: opened.refusal };

@@ -61,16 +61,18 @@ export function SuspectRow({ suspect, before, order, isLeader, isOpened, onOpen 
       {isOpened && (
         <>
           <Fingerprint suspect={suspect} steps={order.steps.slice(0, MOST_ROWS)} />
-          {suspect.faults.length === 1 && (
-            <button
-              type="button"
-              className="button is-quiet is-low"
-              onClick={() => make((bench) => plantFault(bench, suspect.id))}
-            >
-              Show the drawing with it
-            </button>
-          )}
-          <FileVerdict suspect={suspect.id} order={order} words="File as the verdict" />
+          <div className="suspect-acts">
+            {suspect.faults.length === 1 && (
+              <button
+                type="button"
+                className="button is-quiet is-low"
+                onClick={() => make((bench) => plantFault(bench, suspect.id))}
+              >
+                Show the drawing with it
+              </button>
+            )}
+            <FileVerdict suspect={suspect.id} order={order} words="File as the verdict" />
+          </div>
           <SuspectWeight suspect={suspect} />
         </>
       )}

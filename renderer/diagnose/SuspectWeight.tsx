@@ -7,6 +7,7 @@ import { factorOf } from "../../core/diagnose/weightText.ts";
 import { dropWeight } from "../../core/edit/commands/dropWeight.ts";
 import { setWeight } from "../../core/edit/commands/setWeight.ts";
 import { targetOf } from "../../core/live/fault.ts";
+import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { isToldOf } from "../state/reduceBench.ts";
 import { benchOf } from "../state/state.ts";
@@ -53,7 +54,10 @@ export function SuspectWeight({ suspect }: { readonly suspect: Suspect }) {
   };
   return (
     <details className="suspect-weight">
-      <summary className="small">Its weight is a guess; set another</summary>
+      <summary className="small">
+        <Icon name="onward" size={16} />
+        Its weight is a guess; set another
+      </summary>
       <div className="weight-fields">
         <label className="small">
           Times the guess

@@ -155,6 +155,8 @@ async function fileChosen({ host, page, store, autosave }: Going): Promise<void>
   const answer = await host.ask("files.open", {});
   if (!answer.ok) refused(store, answer.refusal, "That file was not opened.", "open");
   else if (answer.value.done === "choose") page.chooseFile();
+  else if (answer.value.done === "job")
+    store.dispatch({ do: "open-job-text", name: answer.value.name, text: answer.value.text });
   else if (answer.value.done === "opened") store.dispatch({ do: "opened", opened: answer.value.opened });
 }
 

@@ -1,3 +1,4 @@
+import { refuse } from "../../core/base/outcome.ts";
 import { sentence } from "../../core/base/words.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { wiringHash } from "../../core/circuit/wiringHash.ts";
@@ -89,6 +90,7 @@ export async function jobSaved(going: Going): Promise<void> {
   const bench = benchOf(going.store.getState());
   const job = bench && jobOf(bench);
   if (bench && job) await fileSaved(going, jobFileName(job, bench.circuit), formatJob(bench.circuit, job), "text");
+  else refused(going.store, refuse("job-none").refusal, "Not saved.", "file");
 }
 
 /** Moves a job to the bin and offers to bring it back. */

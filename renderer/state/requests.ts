@@ -24,6 +24,8 @@ export function actionFor(request: WindowRequest): Action {
   switch (request.ask) {
     case "open":
       return { do: "open-circuit", id: request.id };
+    case "job":
+      return { do: "open-job-text", name: request.name, text: request.text };
     case "tell":
       return {
         do: "tell",
@@ -37,6 +39,7 @@ export function actionFor(request: WindowRequest): Action {
 const MENU: Readonly<Record<Extract<WindowRequest, { ask: "menu" }>["command"], Action>> = {
   "open-file": { do: "choose-file" },
   "save-copy": { do: "save-file" },
+  "save-job": { do: "save-job" },
   print: { do: "open-print" },
   undo: { do: "undo" },
   redo: { do: "redo" },

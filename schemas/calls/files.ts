@@ -48,6 +48,8 @@ export const FILE_CALLS = {
     argument: nothing,
     answer: z.union([
       z.strictObject({ done: z.literal("opened"), opened: openedCircuit }),
+      /** A job file: the page takes it up, on the circuit that it belongs to. */
+      z.strictObject({ done: z.literal("job"), name: z.string(), text: z.string() }),
       z.strictObject({ done: z.enum(["cancelled", "choose"]) }),
     ]),
   },

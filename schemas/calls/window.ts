@@ -7,6 +7,7 @@ import { circuitRow } from "./circuits.ts";
 export const MENU_COMMANDS = [
   "open-file",
   "save-copy",
+  "save-job",
   "print",
   "undo",
   "redo",
@@ -21,6 +22,8 @@ export type MenuCommand = (typeof MENU_COMMANDS)[number];
 const windowRequest = z.union([
   /** A file came from the desktop and is in the library now: bring it to the bench. */
   z.strictObject({ ask: z.literal("open"), id: circuitId }),
+  /** A job file came from the desktop: the page takes it up. */
+  z.strictObject({ ask: z.literal("job"), name: z.string(), text: z.string() }),
   /** Something to tell the person, as that a file cannot be read. */
   z.strictObject({ ask: z.literal("tell"), refusal }),
   z.strictObject({ ask: z.literal("menu"), command: z.enum(MENU_COMMANDS) }),

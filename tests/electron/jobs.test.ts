@@ -1,7 +1,8 @@
-import { mkdirSync, readFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import Database from "better-sqlite3";
 import { expect, it, onTestFinished } from "vitest";
+import { ok } from "../../core/base/outcome.ts";
 import { type Job, jobAbout } from "../../core/diagnose/job.ts";
 import { emptyBin } from "../../electron/store/circuits.ts";
 import { jobAt, listJobs } from "../../electron/store/jobs.ts";
@@ -144,4 +145,20 @@ it("reads a library that has jobs already", async () => {
   const [row] = listJobs(store, all).rows;
   expect(row).toMatchObject({ id: "j1", vehicle: "B-AD 1", title: "Fixture of a library", isSolved: false });
   expect(value(jobAt(store, { circuit: row!.circuit, id: "j1" })).told).toBe("rear lamp dead");
+});
+
+it("hands a chosen job file to the page, by the name of the file, and refuses one that is no text", async () => {
+  const folder = ownFolder();
+  const path = join(folder, "vent.job.json");
+  const host = hostOn(join(folder, "library"), { chooseFile: async () => ok({ path }) });
+  writeFileSync(path, '{"format":"wirefathom/job"}');
+  expect(await got(host, "files.open", {})).toEqual({
+    done: "job",
+    name: "vent.job.json",
+    text: '{"format":"wirefathom/job"}',
+  });
+  host.requests.add({ file: path });
+  expect((await got(host, "nextRequest", {})).request).toMatchObject({ ask: "job", name: "vent.job.json" });
+  writeFileSync(path, Uint8Array.from([0x89, 0x50, 0x4e, 0x47]));
+  expect(code(await ask(host, "files.open", {}))).toBe("file-not-text");
 });

@@ -65,5 +65,14 @@ story(
     await program.page.waitForTimeout(1_000);
     await program.restart();
     await expect(program.page.locator(".job-stands")).toHaveText("done", { timeout: 20_000 });
+
+    // What a done job found weighs more in the next one on this circuit, and it is said.
+    await program.page.locator(".job-line").click();
+    await program.page.getByRole("button", { name: "Put the job away" }).click();
+    await program.page.getByRole("button", { name: "Begin a job" }).click();
+    await program.page.locator(".job-line").click();
+    await program.page.getByRole("button", { name: "Middle vent opens from its own switch" }).click();
+    await program.page.getByRole("button", { name: /^M3 seized/ }).click({ timeout: 20_000 });
+    await expect(program.page.getByText("Found here in 1 earlier job.")).toBeVisible();
   },
 );

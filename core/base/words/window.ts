@@ -4,6 +4,7 @@ export const WINDOW_NAMES = {
   file: "File",
   openFile: "Open a file...",
   saveCopy: "Save a copy...",
+  saveJob: "Save the job to a file...",
   print: "Print...",
   quit: "Quit",
   edit: "Edit",
