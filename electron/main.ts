@@ -3,12 +3,14 @@ import { homedir } from "node:os";
 import { join, resolve } from "node:path";
 import { app, type BrowserWindow, dialog, Menu, session } from "electron";
 import { WINDOW_NAMES } from "../core/base/words/window.ts";
+import { FIRST_SETTINGS, type Settings } from "../schemas/settings.ts";
 import type { Host } from "./answers/host.ts";
 import { noRequests } from "./answers/requests.ts";
 import { dataFolder } from "./dataFolder.ts";
 import { menuTemplate } from "./menu.ts";
 import { registerScheme, servePages } from "./protocol.ts";
 import { keepStore } from "./store/keeper.ts";
+import { settingsOf } from "./store/settings.ts";
 import { handleCalls } from "./window/calls.ts";
 import { fileDialogs } from "./window/dialogs.ts";
 import { guardContents, guardSession } from "./window/guard.ts";
@@ -55,13 +57,14 @@ async function begin(): Promise<void> {
     printer: join(root, "out", "electron", "printer.cjs"),
     requests,
     now,
+    onSettings: showMenu,
     ...fileDialogs(keeper, () => window),
   };
   guardSession(session.defaultSession, isDeveloped);
   servePages(join(root, "out", "renderer"));
   handleCalls(host);
-  Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(process.platform, (menu) => requests.add({ menu }))));
   const store = await keeper.store();
+  showMenu(store.ok ? settingsOf(store.value) : FIRST_SETTINGS);
   window = openWindow({
     preload: join(root, "out", "electron", "preload.cjs"),
     isDeveloped,
@@ -71,6 +74,12 @@ async function begin(): Promise<void> {
   window.once("closed", () => {
     window = null;
   });
+}
+
+/** The menu prints the keys that the person gave. */
+function showMenu({ keys }: Settings): void {
+  const template = menuTemplate(process.platform, (menu) => requests.add({ menu }), keys);
+  Menu.setApplicationMenu(Menu.buildFromTemplate(template));
 }
 
 /** What Electron keeps lies with the library. Where no folder can be made it stays elsewhere, and the library says why. */

@@ -1,5 +1,16 @@
 import { z } from "zod";
 import { FACTOR_LIMITS } from "../core/diagnose/weighing.ts";
+import { sentence } from "../core/base/words.ts";
+import { ownKeysProblem } from "../core/edit/keys/giveKey.ts";
+import { CHANGEABLE } from "../core/edit/keys/rows.ts";
+
+/** A key as it is spelt has at most so many characters. */
+const MOST_SPELLING = 20;
+/** By row of the table of keys: the key that the person gave it. All of them together are judged too. */
+const ownKeys = z.partialRecord(z.enum(CHANGEABLE), z.string().max(MOST_SPELLING)).superRefine((own, context) => {
+  const problem = ownKeysProblem(own);
+  if (problem) context.addIssue({ code: "custom", message: sentence(problem) });
+});
 
 /** What a person can set, by name. A new setting is a line here and its first value below. */
 export const settingsShape = z.strictObject({
@@ -25,6 +36,8 @@ export const settingsShape = z.strictObject({
       }),
     )
     .max(FACTOR_LIMITS.count),
+  /** Keys that the person gave in place of the given ones. */
+  keys: ownKeys,
 });
 
 /** All settings. */
@@ -41,4 +54,5 @@ export const FIRST_SETTINGS: Settings = {
   ink: "black",
   panelWidth: 440,
   shop: [],
+  keys: {},
 };

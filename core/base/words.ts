@@ -3,6 +3,7 @@ import { CIRCUIT_WORDS } from "./words/circuit.ts";
 import { DIAGNOSE_WORDS } from "./words/diagnose.ts";
 import { EDIT_WORDS } from "./words/edit.ts";
 import { FILE_WORDS } from "./words/file.ts";
+import { KEY_WORDS } from "./words/keys.ts";
 import { LIBRARY_WORDS } from "./words/library.ts";
 import { LIVE_WORDS } from "./words/live.ts";
 import { PROBLEM_WORDS } from "./words/problem.ts";
@@ -22,6 +23,7 @@ export const WORDS: readonly Words[] = [
   LIBRARY_WORDS,
   TRADE_WORDS,
   EDIT_WORDS,
+  KEY_WORDS,
   DIAGNOSE_WORDS,
 ];
 

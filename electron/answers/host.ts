@@ -1,5 +1,6 @@
 import type { Outcome } from "../../core/base/outcome.ts";
 import type { Answer, CallName, Checked } from "../../schemas/calls.ts";
+import type { Settings } from "../../schemas/settings.ts";
 import type { StoreKeeper } from "../store/keeper.ts";
 import type { Requests } from "./requests.ts";
 
@@ -16,6 +17,8 @@ export interface Host {
   /** What comes from outside the page, as files from the desktop. */
   readonly requests: Requests;
   now(): Date;
+  /** Is told all settings once some were changed; absent where nothing outside the page shows any. */
+  onSettings?(settings: Settings): void;
   /** Has the person say where a file goes, and writes it there. */
   saveFile(file: Checked<"files.save">): Promise<Outcome<Answer<"files.save">>>;
   /** Has the person choose a circuit file: its path, or what happened instead. */

@@ -10,6 +10,8 @@ export const SETTING_ANSWERS: AnswersOf<"settings.get" | "settings.set"> = {
   "settings.set": (changes, host) =>
     withStore(host, (store) => {
       keepSettings(store, changes);
-      return ok(settingsOf(store));
+      const settings = settingsOf(store);
+      host.onSettings?.(settings);
+      return ok(settings);
     }),
 };

@@ -12,7 +12,7 @@ import { setEngine } from "../../core/edit/commands/setEngine.ts";
 import { showFaults } from "../../core/edit/commands/showFaults.ts";
 import { takeOut } from "../../core/edit/commands/takeOut.ts";
 import { turnThings } from "../../core/edit/commands/turnThings.ts";
-import type { KeyIdOf } from "../keys/rows.ts";
+import type { KeyIdOf } from "../../core/edit/keys/rows.ts";
 import type { Command } from "../state/action.ts";
 import { plugIdsOf } from "../state/places.ts";
 import type { Thing } from "../state/state.ts";

@@ -1,5 +1,5 @@
-import type { KeyPress } from "../keys/press.ts";
-import { bound } from "../keys/rows.ts";
+import { bound } from "../../core/edit/keys/ownKeys.ts";
+import type { KeyPress } from "../../core/edit/keys/press.ts";
 import type { Thing } from "../state/state.ts";
 import { type Along, followed } from "./following.ts";
 import type { Hand } from "./hand.ts";
@@ -32,7 +32,7 @@ export class Keyboard {
     if (press.key === "Escape" && this.leaveGesture()) return true;
     if (this.surface.shown.tool.is !== "hand" && !press.ctrlKey && !press.metaKey && this.hand.pen.key(press))
       return true;
-    const wish = keyWish(press, this.surface.shown.selection);
+    const wish = keyWish(press, this.surface.shown.selection, this.surface.shown.keys);
     if (!wish) return this.command(press);
     if (press.repeat && (wish.wish === "act" || wish.wish === "position")) return true;
     this.surface.showsFocus = true;
@@ -42,7 +42,7 @@ export class Keyboard {
   /** Keys that edit what is chosen, or take a tool. */
   private command(press: KeyPress & { readonly repeat: boolean }): boolean {
     const { calls, shown } = this.surface;
-    const id = bound("drawing", press);
+    const id = bound("drawing", press, shown.keys);
     if (id === "add-part" && !press.repeat) {
       calls.onAdd();
       return true;

@@ -1,5 +1,5 @@
-import type { KeyPress } from "../keys/press.ts";
-import { bound } from "../keys/rows.ts";
+import { bound, type OwnKeys } from "../../core/edit/keys/ownKeys.ts";
+import type { KeyPress } from "../../core/edit/keys/press.ts";
 import type { Thing } from "../state/state.ts";
 
 /** What a key asks of the drawing. */
@@ -35,9 +35,9 @@ const WALKS = { ArrowRight: "onward", ArrowLeft: "back", ArrowDown: "next", Arro
  * the drawing's. Arrows move the drawing while nothing is chosen, a part that is chosen, and walk the circuit from a point or
  * a wire.
  */
-export function keyWish(press: KeyPress, chosen: Thing | null): KeyWish | null {
+export function keyWish(press: KeyPress, chosen: Thing | null, own: OwnKeys): KeyWish | null {
   const { key } = press;
-  const id = bound("drawing", press);
+  const id = bound("drawing", press, own);
   switch (id) {
     case "position":
       return { wish: "position", index: Number(key) - 1 };

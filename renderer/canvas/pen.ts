@@ -2,8 +2,8 @@ import type { PointId } from "../../core/base/ids.ts";
 import type { Spot } from "../../core/drawing/mark.ts";
 import { GRID_MM } from "../../core/drawing/scale.ts";
 import type { Pair } from "../../core/edit/connectorSides.ts";
-import type { KeyPress } from "../keys/press.ts";
-import { bound } from "../keys/rows.ts";
+import { bound } from "../../core/edit/keys/ownKeys.ts";
+import type { KeyPress } from "../../core/edit/keys/press.ts";
 import type { Thing } from "../state/state.ts";
 import { gatheredWith, type Lying, ledTo, pairsTo, terminalsBeside, terminalsIn } from "./bundle.ts";
 import { elbow, joinedUp } from "./elbow.ts";
@@ -130,8 +130,8 @@ export class Pen {
 
   /** What a key does to what the tool has under way; false where it is not the tool's. */
   key(press: KeyPress): boolean {
-    const { tool } = this.surface.shown;
-    const id = bound("pen", press);
+    const { tool, keys } = this.surface.shown;
+    const id = bound("pen", press, keys);
     switch (id) {
       case "pen-leave":
         if (!this.abandon()) this.surface.calls.onTool({ is: "hand" });

@@ -3,11 +3,12 @@ import type { GridUnits } from "../../core/base/units.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Spot } from "../../core/drawing/mark.ts";
 import type { Pair } from "../../core/edit/connectorSides.ts";
+import type { OwnKeys } from "../../core/edit/keys/ownKeys.ts";
+import type { KeyIdOf } from "../../core/edit/keys/rows.ts";
 import type { Bends } from "../../core/edit/setBends.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import type { Live } from "../../core/live/live.ts";
 import type { Look } from "../../core/parts/kind.ts";
-import type { KeyIdOf } from "../keys/rows.ts";
 import type { Paper } from "../printed/papers.ts";
 import type { Thing, Wish } from "../state/state.ts";
 import type { Knot } from "./knots.ts";
@@ -22,6 +23,8 @@ export interface Shown {
   readonly live: Live;
   readonly palette: "light" | "dark";
   readonly look: Look;
+  /** Keys that the person gave. */
+  readonly keys: OwnKeys;
   /** Null: the page has not been looked at yet and is fitted. */
   readonly viewport: Viewport | null;
   readonly selection: Thing | null;

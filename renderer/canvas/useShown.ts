@@ -22,6 +22,7 @@ export function useShown(): Shown | null {
   const open = useApp((state) => state.open);
   const palette = useApp((state) => state.theme);
   const look = useApp((state) => state.settings.look);
+  const keys = useApp((state) => state.settings.keys);
   const scale = useApp((state) => state.settings.scale);
   const margins = useMemo((): Margins => ({ ...SIDES, top: TOP * scale }), [scale]);
   const { desk, page, viewports, chosen, also, tool, hovered, wish, step } = open ?? NOTHING;
@@ -38,6 +39,7 @@ export function useShown(): Shown | null {
       live: shown,
       palette,
       look,
+      keys,
       viewport: viewports[page] ?? null,
       selection: chosen,
       also,
@@ -50,7 +52,7 @@ export function useShown(): Shown | null {
       papers,
       margins,
     };
-  }, [desk, papers, page, viewports, chosen, also, tool, hovered, wish, knots, palette, look, margins]);
+  }, [desk, papers, page, viewports, chosen, also, tool, hovered, wish, knots, palette, look, keys, margins]);
 }
 
 const NOTHING = {

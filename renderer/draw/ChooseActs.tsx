@@ -1,5 +1,5 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import { keyOf } from "../keys/rows.ts";
+import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useAppStore } from "../state/AppContext.tsx";
 import { connectorsWith, netThings, wiresOnConnector } from "../state/groups.ts";
 import type { Thing } from "../state/state.ts";
@@ -12,6 +12,7 @@ interface Shown {
 
 /** Chooses what belongs together with a thing: its whole net, or all wires on its connectors. */
 export function ChooseActs({ circuit, thing, close }: Shown) {
+  const keyOf = useKeyOf();
   const { dispatch } = useAppStore();
   const choose = (things: readonly Thing[]): void => {
     dispatch({ do: "choose-all", things });

@@ -1,8 +1,10 @@
+import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useApp } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
 
 /** In the middle of a page on which nothing stands yet: how to begin. */
 export function EmptyPage() {
+  const keyOf = useKeyOf();
   const isEmpty = useApp((state) => {
     const circuit = circuitNow(state);
     const page = state.open?.page;
@@ -17,8 +19,8 @@ export function EmptyPage() {
     <div className="empty-page">
       <h2>Nothing is drawn on this page yet</h2>
       <p>
-        Add a part at the top left, such as a battery, a fuse or a lamp. Then press <kbd className="key-cap">L</kbd> and
-        click from terminal to terminal.
+        Add a part at the top left, such as a battery, a fuse or a lamp. Then press{" "}
+        <kbd className="key-cap">{keyOf("wire")}</kbd> and click from terminal to terminal.
       </p>
       <p>Have it printed? Drop the PDF, scan or photograph here, and redraw over it.</p>
     </div>

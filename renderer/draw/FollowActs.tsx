@@ -1,6 +1,6 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { type Along, followed } from "../canvas/following.ts";
-import { keyOf } from "../keys/rows.ts";
+import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import type { Thing } from "../state/state.ts";
 import { liveShown } from "../state/views.ts";
@@ -18,6 +18,7 @@ const WAYS = [
 
 /** Goes one step along the circuit from a thing, over to another page where a page link leads there. */
 export function FollowActs({ circuit, thing, close }: Shown) {
+  const keyOf = useKeyOf();
   const { dispatch } = useAppStore();
   const live = useApp(liveShown);
   if (!live) return null;

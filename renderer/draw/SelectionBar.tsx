@@ -5,7 +5,7 @@ import { flipThings } from "../../core/edit/commands/flipThings.ts";
 import { pinParts } from "../../core/edit/commands/pinParts.ts";
 import { removeThings } from "../../core/edit/commands/removeThings.ts";
 import { turnThings } from "../../core/edit/commands/turnThings.ts";
-import { keyOf } from "../keys/rows.ts";
+import { useKeyOf } from "../keys/useKeyOf.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { Popover } from "../panels/Popover.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
@@ -28,6 +28,7 @@ const LINES: readonly (readonly [Line, string])[] = [
 
 /** Beside the tools, where a fitted drawing leaves room, while something is chosen: what can be done with all of it. */
 export function SelectionBar() {
+  const keyOf = useKeyOf();
   const make = useMake();
   const { dispatch } = useAppStore();
   const chosen = useApp(chosenNow);

@@ -1,6 +1,6 @@
 import { useCallback } from "react";
 import { HAND, isDropping } from "../canvas/tool.ts";
-import { keyOf } from "../keys/rows.ts";
+import { useKeyOf } from "../keys/useKeyOf.ts";
 import { Icon, type IconName } from "../panels/Icon.tsx";
 import { Popover } from "../panels/Popover.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
@@ -8,6 +8,7 @@ import { Catalogue } from "./Catalogue.tsx";
 
 /** Over the top left of the drawing: the hand that throws and chooses, parts to place, and the wire. */
 export function Tools() {
+  const keyOf = useKeyOf();
   const { dispatch } = useAppStore();
   const tool = useApp(({ open }) => open?.tool ?? HAND);
   const isAdding = useApp(({ open }) => open?.isAdding ?? false);

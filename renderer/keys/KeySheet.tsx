@@ -1,16 +1,27 @@
 import { useEffect, useRef, useState } from "react";
+import { NO_OWN_KEYS, type OwnKeys } from "../../core/edit/keys/ownKeys.ts";
+import type { ChangeableId } from "../../core/edit/keys/rows.ts";
 import { Icon } from "../panels/Icon.tsx";
-import { useAppStore } from "../state/AppContext.tsx";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { KeyRow } from "./KeyRow.tsx";
 import { keyGroups } from "./keySearch.ts";
-import { hasCommandKey } from "./press.ts";
+import { hasCommandKey } from "./useKeyOf.ts";
 
-/** Every key and command, to be searched by a word or by a key. Escape closes; focus goes back to where it was. */
+/**
+ * Every key and command, to be searched by a word or by a key, and to be given another key. Escape closes; focus goes back to
+ * where it was.
+ */
 export function KeySheet() {
   const { dispatch } = useAppStore();
   const dialog = useRef<HTMLDialogElement>(null);
   const field = useRef<HTMLInputElement>(null);
   const [typed, setTyped] = useState("");
-  const groups = keyGroups(typed, hasCommandKey());
+  const own = useApp(({ settings }) => settings.keys);
+  const [changed, setChanged] = useState<ChangeableId | null>(null);
+  /** The person's keys, once all the given ones have been brought back. */
+  const [before, setBefore] = useState<OwnKeys | null>(null);
+  const groups = keyGroups(typed, hasCommandKey(), own, changed);
+  const take = (keys: OwnKeys): void => dispatch({ do: "set", settings: { keys } });
   const close = (): void => dispatch({ do: "close-keys" });
   useEffect(() => {
     const before = document.activeElement;
@@ -48,7 +59,10 @@ export function KeySheet() {
           aria-label="A word or a key"
           autoComplete="off"
           spellCheck={false}
-          onChange={(event) => setTyped(event.target.value)}
+          onChange={(event) => {
+            setTyped(event.target.value);
+            setChanged(null);
+          }}
           onKeyDown={(event) => {
             // A search field would keep the first Escape to itself.
             if (event.key !== "Escape") return;
@@ -57,6 +71,21 @@ export function KeySheet() {
           }}
         />
       </label>
+      <div className="key-all small">
+        <p>A key with a button beside it can be another one. It is kept for the next start.</p>
+        {(before !== null || Object.keys(own).length > 0) && (
+          <button
+            type="button"
+            className="button is-low"
+            onClick={() => {
+              setBefore(before === null ? own : null);
+              take(before ?? NO_OWN_KEYS);
+            }}
+          >
+            {before === null ? "All given keys" : "My own keys again"}
+          </button>
+        )}
+      </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
       <section className="key-groups" tabIndex={0} aria-label="Keys">
         {groups.length === 0 && <p className="find-none">No key and no command is called that.</p>}
@@ -64,17 +93,16 @@ export function KeySheet() {
           <section key={title}>
             <h3 className="place-name">{title}</h3>
             <dl className="key-lines">
-              {lines.map(({ id, words, keys }) => (
-                <div key={id} className="key-line">
-                  <dt>{words}</dt>
-                  <dd>
-                    {keys.map((key) => (
-                      <kbd key={key} className="key-cap">
-                        {key}
-                      </kbd>
-                    ))}
-                  </dd>
-                </div>
+              {lines.map((line) => (
+                <KeyRow
+                  key={line.id}
+                  line={line}
+                  onTake={(keys, id) => {
+                    setChanged(id);
+                    setBefore(null);
+                    take(keys);
+                  }}
+                />
               ))}
             </dl>
           </section>

@@ -1,7 +1,8 @@
 import { COMMAND_WORDS } from "../../core/base/words/edit.ts";
 import { COMMANDS } from "../../core/edit/commands/index.ts";
-import { printed } from "./press.ts";
-import { KEY_ROWS, type KeyPlace } from "./rows.ts";
+import { keysOf, type OwnKeys } from "../../core/edit/keys/ownKeys.ts";
+import { printed } from "../../core/edit/keys/press.ts";
+import { type ChangeableId, isChangeable, KEY_ROWS, type KeyPlace } from "../../core/edit/keys/rows.ts";
 
 /** One line of the sheet of keys. */
 export interface KeyLine {
@@ -9,6 +10,8 @@ export interface KeyLine {
   readonly words: string;
   /** As they are printed on this keyboard; none for a command that only menus, lists and the editor give. */
   readonly keys: readonly string[];
+  /** The row of the table, where a person can give it another key. */
+  readonly changes: ChangeableId | null;
 }
 
 /** Lines under one heading. */
@@ -28,9 +31,14 @@ const WITHOUT = "Without a key: from menus, lists and the part editor";
 
 /**
  * Every key with what it does and every command that has none, by place, narrowed to what was typed: words, or a key as
- * "Ctrl Z" or "ctrl+z". One letter alone is a key.
+ * "Ctrl Z" or "ctrl+z". One letter alone is a key. A line whose key was just changed stays, whatever was typed.
  */
-export function keyGroups(typed: string, isMac: boolean): readonly KeyGroup[] {
+export function keyGroups(
+  typed: string,
+  isMac: boolean,
+  own: OwnKeys,
+  changed: ChangeableId | null = null,
+): readonly KeyGroup[] {
   const wanted = typed
     .toLowerCase()
     .replace(/(\S)\+(?=\S)/g, "$1 ")
@@ -41,10 +49,12 @@ export function keyGroups(typed: string, isMac: boolean): readonly KeyGroup[] {
   const places = (Object.keys(TITLES) as KeyPlace[]).map((place) => ({
     title: TITLES[place],
     lines: KEY_ROWS.flatMap((row): readonly KeyLine[] => {
-      const keys = row.keys.map((key) => printed(key, isMac));
-      return row.place === place && fits(row.words, [...keys, ...row.keys.map((key) => printed(key, false))])
-        ? [{ id: row.id, words: row.words, keys }]
-        : [];
+      if (row.place !== place) return [];
+      const spellings = keysOf(row.id, own);
+      const keys = spellings.map((key) => printed(key, isMac));
+      const isShown = row.id === changed || fits(row.words, [...keys, ...spellings.map((key) => printed(key, false))]);
+      const changes = isChangeable(row) ? (row.id as ChangeableId) : null;
+      return isShown ? [{ id: row.id, words: row.words, keys, changes }] : [];
     }),
   }));
   const lines = commandsWithoutKey().filter(({ words }) => fits(words, []));
@@ -55,7 +65,7 @@ export function keyGroups(typed: string, isMac: boolean): readonly KeyGroup[] {
 function commandsWithoutKey(): readonly KeyLine[] {
   const named = new Set<string>(KEY_ROWS.flatMap((row) => ("commands" in row ? row.commands : [])));
   return COMMANDS.flatMap(({ id }): readonly KeyLine[] =>
-    named.has(id) ? [] : [{ id, words: COMMAND_WORDS[id] ?? id, keys: [] }],
+    named.has(id) ? [] : [{ id, words: COMMAND_WORDS[id] ?? id, keys: [], changes: null }],
   );
 }
 

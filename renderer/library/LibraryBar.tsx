@@ -1,5 +1,5 @@
 import { useEffect, useRef } from "react";
-import { keyOf } from "../keys/rows.ts";
+import { useKeyOf } from "../keys/useKeyOf.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { Mark } from "../panels/Mark.tsx";
 import { SettingsButton } from "../panels/SettingsButton.tsx";
@@ -8,6 +8,7 @@ import { useApp, useAppStore } from "../state/AppContext.tsx";
 
 /** The bar of the library: search, light or dark, settings, open a file. */
 export function LibraryBar() {
+  const keyOf = useKeyOf();
   const { dispatch } = useAppStore();
   const search = useApp(({ shelf }) => shelf.search);
   const field = useRef<HTMLInputElement>(null);

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useRef } from "react";
 import type { CircuitControl } from "../../core/circuit/points.ts";
-import { bound } from "../keys/rows.ts";
-import { useApp } from "../state/AppContext.tsx";
+import { bound } from "../../core/edit/keys/ownKeys.ts";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { benchOf } from "../state/state.ts";
 import { isHeld, positionNow } from "../state/views.ts";
 import { controlTitle } from "../words/condition.ts";
@@ -10,6 +10,7 @@ import { asOnTheHandle } from "./segments.ts";
 
 /** One control as a row of its positions. Arrow keys go along it, Enter sets, Space holds. */
 export function ControlSegments({ control }: { readonly control: CircuitControl }) {
+  const { getState } = useAppStore();
   const row = useRef<HTMLDivElement>(null);
   const now = useApp((state) => positionNow(state, control));
   const held = useApp((state) => isHeld(state, control.key));
@@ -21,7 +22,7 @@ export function ControlSegments({ control }: { readonly control: CircuitControl 
   const positions = asOnTheHandle(control.control.positions);
 
   const walk = (event: KeyboardEvent): void => {
-    const key = bound("strip", event);
+    const key = bound("strip", event, getState().settings.keys);
     const step = key === "strip-next" ? 1 : key === "strip-previous" ? -1 : undefined;
     const buttons = [...(row.current?.querySelectorAll("button") ?? [])];
     const at = buttons.indexOf(document.activeElement as HTMLButtonElement);

@@ -1,5 +1,5 @@
 import { useEffect, useId, useRef, useState } from "react";
-import { keyOf } from "../keys/rows.ts";
+import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { type Found, findIn, foundOn } from "../state/finding.ts";
 import { circuitNow } from "../state/views.ts";
@@ -8,8 +8,9 @@ import { WireCode } from "./WireCode.tsx";
 
 const MOST_FOUND = 9;
 
-/** Find: a part, a wire, a colour, a pin or a place; Enter goes there. Opens with Ctrl F. */
+/** Find: a part, a wire, a colour, a pin or a place; Enter goes there. */
 export function FindBox() {
+  const keyOf = useKeyOf();
   const { getState, dispatch } = useAppStore();
   const open = useApp((state) => state.isFinding);
   const button = useRef<HTMLButtonElement>(null);

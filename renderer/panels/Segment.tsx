@@ -1,7 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from "react";
 import type { ControlKey } from "../../core/base/ids.ts";
+import { bound } from "../../core/edit/keys/ownKeys.ts";
 import type { Position } from "../../core/parts/kind.ts";
-import { bound } from "../keys/rows.ts";
 import { useAppStore } from "../state/AppContext.tsx";
 import { positionTitle } from "../words/condition.ts";
 import { Icon } from "./Icon.tsx";
@@ -41,7 +41,7 @@ export function Segment({ control, position, isRest, isNow, isHeld }: Shown) {
     end(afterPress(event.timeStamp - began.at, began.wasPinned, latches));
   };
   const pressKey = (event: KeyboardEvent): void => {
-    const key = bound("strip", event);
+    const key = bound("strip", event, getState().settings.keys);
     if (event.repeat || (key !== "strip-hold" && key !== "strip-set")) return;
     event.preventDefault();
     if (key === "strip-hold") begin(event.timeStamp);

@@ -1,4 +1,4 @@
-import { keyOf } from "../keys/rows.ts";
+import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { Choice } from "./Choice.tsx";
 import { Icon } from "./Icon.tsx";
@@ -17,6 +17,7 @@ export function SettingsButton() {
 }
 
 function SettingsCard({ close }: { readonly close: () => void }) {
+  const keyOf = useKeyOf();
   const { dispatch } = useAppStore();
   const settings = useApp((state) => state.settings);
   return (

@@ -1,10 +1,11 @@
 import { FULL_SIZE } from "../canvas/viewport.ts";
-import { keyOf } from "../keys/rows.ts";
+import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { Icon } from "./Icon.tsx";
 
 /** The zoom in per cent, a click on it for 100 %; the whole page, and nearer or farther for who has no wheel. */
 export function SheetZoom() {
+  const keyOf = useKeyOf();
   const { dispatch } = useAppStore();
   const scale = useApp(({ open }) => (open ? (open.viewports[open.page]?.scale ?? null) : null));
   const percent = scale === null ? "" : `${Math.round((scale / FULL_SIZE) * 100)}\u00A0%`;

@@ -1,10 +1,11 @@
-import { keyOf } from "../keys/rows.ts";
+import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { redoName, undoName } from "../state/views.ts";
 import { Icon } from "./Icon.tsx";
 
 /** Undo and redo, each naming what it would take back or bring again. */
 export function UndoRedo() {
+  const keyOf = useKeyOf();
   const { dispatch } = useAppStore();
   const undo = useApp(undoName);
   const redo = useApp(redoName);

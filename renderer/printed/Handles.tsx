@@ -2,9 +2,9 @@ import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRe
 import type { Page, Underlay } from "../../core/circuit/circuit.ts";
 import { underlayAt } from "../../core/circuit/underlays.ts";
 import type { Corner } from "../../core/drawing/projection.ts";
+import { bound } from "../../core/edit/keys/ownKeys.ts";
 import type { SheetSurface } from "../canvas/surface.ts";
 import { inWindow, onSheet } from "../canvas/viewport.ts";
-import { bound } from "../keys/rows.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import type { Adjusting } from "../state/state.ts";
 import { circuitNow } from "../state/views.ts";
@@ -99,7 +99,7 @@ function Frame({ box, surface, adjusting, page, underlay }: Framed) {
     dragged.current = null;
   };
   const key = (event: KeyboardEvent, at: number): void => {
-    const id = bound("print", event);
+    const id = bound("print", event, getState().settings.keys);
     if (id === null) return;
     event.preventDefault();
     event.stopPropagation();

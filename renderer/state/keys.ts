@@ -1,5 +1,6 @@
-import type { KeyPress } from "../keys/press.ts";
-import { bound, type KeyIdOf } from "../keys/rows.ts";
+import { bound } from "../../core/edit/keys/ownKeys.ts";
+import type { KeyPress } from "../../core/edit/keys/press.ts";
+import type { KeyIdOf } from "../../core/edit/keys/rows.ts";
 import type { Action } from "./action.ts";
 import type { AppState } from "./state.ts";
 
@@ -20,7 +21,7 @@ const ACTIONS: Readonly<Record<KeyIdOf<"window">, Action>> = {
 
 /** What a key of the keyboard does in the whole window; null where it is left to whatever has the focus. */
 export function actionForKey(press: KeyPress, state: AppState): Action | null {
-  const id = bound("window", press);
+  const id = bound("window", press, state.settings.keys);
   if (id === null) return null;
   const isCovered = state.isPrinting || state.isShowingKeys;
   if (state.bringing !== null) return null;

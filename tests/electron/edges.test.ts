@@ -33,12 +33,18 @@ describe("the menu", () => {
     async (platform) => {
       const { menuTemplate } = await import("../../electron/menu.ts");
       const sent: string[] = [];
-      const items = flat(menuTemplate(platform, (command) => sent.push(command)) as unknown as readonly Item[]);
+      const items = flat(
+        menuTemplate(platform, (command) => sent.push(command), { redo: "Ctrl+G" }) as unknown as readonly Item[],
+      );
       const roles = items.flatMap(({ role }) => role ?? []);
       expect(roles.filter((role) => /zoom|reload|devtools/i.test(role))).toEqual([]);
       expect(
         items.filter(({ accelerator, registerAccelerator }) => accelerator && registerAccelerator !== false),
       ).toEqual([]);
+      const keys = new Map(items.map(({ label, accelerator }) => [label, accelerator]));
+      expect(keys.get("Undo")).toBe("CmdOrCtrl+Z");
+      expect(keys.get("Redo")).toBe("CmdOrCtrl+G");
+      expect(keys.get("Keys and commands")).toBe("F1");
       for (const item of items) item.click?.();
       expect(sent.toSorted()).toEqual([...MENU_COMMANDS].toSorted());
     },

@@ -1,10 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { COMMANDS } from "../../core/edit/commands/index.ts";
+import { bound } from "../../core/edit/keys/ownKeys.ts";
+import { type KeyPress, printed, spelled } from "../../core/edit/keys/press.ts";
+import { KEY_ROWS, type KeyPlace } from "../../core/edit/keys/rows.ts";
 import { keyCommand } from "../../renderer/canvas/keyCommands.ts";
 import { keyWish } from "../../renderer/canvas/keys.ts";
 import { keyGroups } from "../../renderer/keys/keySearch.ts";
-import { type KeyPress, printed, spelled } from "../../renderer/keys/press.ts";
-import { bound, KEY_ROWS, type KeyPlace } from "../../renderer/keys/rows.ts";
 import { actionForKey } from "../../renderer/state/keys.ts";
 import { reduce } from "../../renderer/state/reduce.ts";
 import { createAppStore } from "../../renderer/state/store.ts";
@@ -48,6 +49,12 @@ describe("keys of the window", () => {
     ["Shift+?", { do: "open-keys" }],
   ])("%s on the bench", (written, action) => expect(actionForKey(press(written), bench)).toEqual(action));
 
+  test("a key that the person gave is heard in place of the given one", () => {
+    const own = reduce(bench, { do: "set", settings: { keys: { find: "Ctrl+G" } } });
+    expect(actionForKey(press("Ctrl+g"), own)).toEqual({ do: "open-find" });
+    expect(actionForKey(press("Ctrl+f"), own)).toBeNull();
+  });
+
   test.each(["z", "f", "Enter", "Ctrl+x", "Ctrl+Alt+o", "Alt+z", "Ctrl+Alt+z"])("%s is left alone", (written) =>
     expect(actionForKey(press(written), bench)).toBeNull(),
   );
@@ -64,14 +71,14 @@ describe("keys of the window", () => {
 
 describe("keys of the drawing", () => {
   test("arrows move the drawing while nothing is chosen, against the arrow's way", () => {
-    expect(keyWish(press("ArrowRight"), null)).toEqual({ wish: "pan", dx: -48, dy: -0 });
-    expect(keyWish(press("Shift+ArrowUp"), null)).toEqual({ wish: "pan", dx: -0, dy: 240 });
+    expect(keyWish(press("ArrowRight"), null, {})).toEqual({ wish: "pan", dx: -48, dy: -0 });
+    expect(keyWish(press("Shift+ArrowUp"), null, {})).toEqual({ wish: "pan", dx: -0, dy: 240 });
   });
 
   test("arrows nudge a chosen part by one grid unit, ten with Shift", () => {
     const part = { is: "part", id: "S6" } as const;
-    expect(keyWish(press("ArrowDown"), part)).toEqual({ wish: "nudge", dx: 0, dy: 1 });
-    expect(keyWish(press("Shift+ArrowLeft"), part)).toEqual({ wish: "nudge", dx: -10, dy: 0 });
+    expect(keyWish(press("ArrowDown"), part, {})).toEqual({ wish: "nudge", dx: 0, dy: 1 });
+    expect(keyWish(press("Shift+ArrowLeft"), part, {})).toEqual({ wish: "nudge", dx: -10, dy: 0 });
   });
 
   test.each([
@@ -80,8 +87,8 @@ describe("keys of the drawing", () => {
     ["ArrowDown", "next"],
     ["ArrowUp", "previous"],
   ])("%s walks %s from a point and from a wire", (key, way) => {
-    expect(keyWish(press(key), { is: "point", id: "S6.6" })).toEqual({ wish: "walk", way });
-    expect(keyWish(press(key), { is: "wire", id: "W1" })).toEqual({ wish: "walk", way });
+    expect(keyWish(press(key), { is: "point", id: "S6.6" }, {})).toEqual({ wish: "walk", way });
+    expect(keyWish(press(key), { is: "wire", id: "W1" }, {})).toEqual({ wish: "walk", way });
   });
 
   test.each([
@@ -95,14 +102,14 @@ describe("keys of the drawing", () => {
     ["Shift+F10", { wish: "menu" }],
     ["w", { wish: "why" }],
     ["Escape", { wish: "leave" }],
-  ])("%s", (written, wish) => expect(keyWish(press(written), null)).toEqual(wish));
+  ])("%s", (written, wish) => expect(keyWish(press(written), null, {})).toEqual(wish));
 
   test("Shift+1 fits, whatever sign the keyboard gives it", () => {
-    expect(keyWish(press("Shift+!", "Digit1"), null)).toEqual({ wish: "zoom", by: "fit" });
+    expect(keyWish(press("Shift+!", "Digit1"), null, {})).toEqual({ wish: "zoom", by: "fit" });
   });
 
   test.each(["Ctrl+1", "Cmd+Enter", "Alt+ArrowLeft", "F10", "q", "0", "Tab"])("%s is not the drawing's", (written) =>
-    expect(keyWish(press(written), null)).toBeNull(),
+    expect(keyWish(press(written), null, {})).toBeNull(),
   );
 });
 
@@ -114,7 +121,7 @@ describe("the table of keys", () => {
       for (const key of keys) {
         const made = key === "Shift+1" ? press("Shift+!", "Digit1") : press(key.replace("Space", " "));
         expect(spelled(made)).toBe(key);
-        expect(bound(place, made), key).not.toBeNull();
+        expect(bound(place, made, {}), key).not.toBeNull();
       }
     }
   });
@@ -137,7 +144,7 @@ describe("the table of keys", () => {
       const made = row.id === "fit" ? press("Shift+!", "Digit1") : press(row.keys[0]);
       const part = { is: "part", id: "X7" } as const;
       const bench = stateAfter(VENTS).open!.desk.bench;
-      const moves = keyWish(made, part) !== null;
+      const moves = keyWish(made, part, {}) !== null;
       const edits = keyCommand(row.id, bench, [part, { is: "part", id: "F3" }]) !== null;
       expect(moves !== edits, row.id).toBe(true);
     }
@@ -155,7 +162,7 @@ describe("the table of keys", () => {
   });
 
   test("the sheet has every row and every command, each once", () => {
-    const lines = keyGroups("", false).flatMap((group) => group.lines);
+    const lines = keyGroups("", false, {}).flatMap((group) => group.lines);
     const named = KEY_ROWS.flatMap((row): readonly string[] => ("commands" in row ? row.commands : []));
     const without = COMMANDS.filter(({ id }) => !named.includes(id));
     expect(lines).toHaveLength(KEY_ROWS.length + without.length);
@@ -170,14 +177,25 @@ describe("the table of keys", () => {
     ["Ctrl +", "nearer"],
     ["align", "align-things"],
   ])("%s finds it", (typed, id) => {
-    const [group] = keyGroups(typed, false);
+    const [group] = keyGroups(typed, false, {});
     expect(group?.lines[0]?.id).toBe(id);
   });
 
   test("a letter alone is a key, and what is not there finds nothing", () => {
-    const lines = keyGroups("b", false).flatMap((group) => group.lines);
+    const lines = keyGroups("b", false, {}).flatMap((group) => group.lines);
     expect(lines.map(({ id }) => id)).toEqual(["battery"]);
-    expect(keyGroups("teapot", false)).toEqual([]);
+    expect(keyGroups("teapot", false, {})).toEqual([]);
+  });
+
+  test("the sheet shows the person's key, which the tool in hand shares, and keeps a line whose key was just changed", () => {
+    const own = { turn: "R" };
+    const lines = keyGroups("r", false, own).flatMap((group) => group.lines);
+    expect(lines.map(({ id, changes }) => [id, changes])).toEqual([
+      ["turn", "turn"],
+      ["pen-turn", null],
+    ]);
+    expect(keyGroups("t", false, own)).toEqual([]);
+    expect(keyGroups("t", false, own, "turn").flatMap((group) => group.lines)).toMatchObject([{ id: "turn" }]);
   });
 
   test("keys are printed for the platform", () => {
@@ -185,6 +203,6 @@ describe("the table of keys", () => {
     expect(printed("Ctrl+Shift+Z", true)).toBe("Cmd Shift Z");
     expect(printed("Ctrl++", true)).toBe("Cmd +");
     expect(printed("+", false)).toBe("+");
-    expect(keyGroups("cmd d", true)[0]?.lines[0]?.keys).toEqual(["Cmd D"]);
+    expect(keyGroups("cmd d", true, {})[0]?.lines[0]?.keys).toEqual(["Cmd D"]);
   });
 });

@@ -175,6 +175,7 @@ describe("walking by the keys", () => {
     live,
     palette: "light",
     look: "iec",
+    keys: {},
     viewport: null,
     selection,
     also: [],

@@ -80,6 +80,93 @@ story("everything is done by keys: open, throw, walk, ask why, put a fault in, u
 });
 
 story(
+  "a key is changed by keys alone, shown wherever it is shown, kept, swapped and given back",
+  async ({ program }) => {
+    await openSample(program.page, "Horn");
+    const sheetOf = () => program.page.getByRole("dialog", { name: "Keys and commands" });
+    const openSheet = async (words: string): Promise<void> => {
+      await program.page.getByRole("application").focus();
+      await program.page.keyboard.press("F1");
+      await program.page.keyboard.type(words);
+    };
+    const tabTo = async (name: string): Promise<void> => {
+      const button = sheetOf().getByRole("button", { name, exact: true });
+      for (let at = 0; at < 20; at++) {
+        await program.page.keyboard.press("Tab");
+        if (await button.evaluate((each) => each === document.activeElement)) return;
+      }
+      throw new Error(`no Tab leads to ${name}`);
+    };
+    await openSheet("draw wires");
+    await tabTo("Change the key of Draw wires; from the terminals that are chosen, several at once");
+    const { keyboard } = program.page;
+    await keyboard.press("Enter");
+    for (const [key, words] of [
+      ["Enter", "Enter keeps its meaning"],
+      ["Control+Shift+n", "belongs to the browser or the system"],
+      ["3", "which keeps it"],
+    ] as const) {
+      await keyboard.press(key);
+      await expect(sheetOf().locator(".key-said")).toContainText(words);
+    }
+    // Escape gives up the change and leaves the sheet open.
+    await keyboard.press("Escape");
+    await expect(sheetOf().locator(".key-said")).toHaveText("");
+    await keyboard.press("Enter");
+    await keyboard.press("g");
+    await expect(sheetOf().locator(".key-line kbd")).toHaveText(["G"]);
+    await keyboard.press("Escape");
+    await expect(sheetOf()).toHaveCount(0);
+    await expect(program.page.getByRole("button", { name: "Wire", exact: true })).toHaveAttribute("title", "Wire (G)");
+    await keyboard.press("l");
+    await expect(program.page.getByRole("button", { name: "Wire", exact: true })).toHaveAttribute(
+      "aria-pressed",
+      "false",
+    );
+    await keyboard.press("g");
+    await expect(program.page.getByRole("button", { name: "Wire", exact: true })).toHaveAttribute(
+      "aria-pressed",
+      "true",
+    );
+    await keyboard.press("Escape");
+
+    await program.restart();
+    await openSample(program.page, "Horn");
+    await expect(program.page.getByRole("button", { name: "Wire", exact: true })).toHaveAttribute("title", "Wire (G)");
+    await openSheet("mirror");
+    await tabTo("Change the key of Mirror");
+    await program.page.keyboard.press("Enter");
+    await program.page.keyboard.press("t");
+    await expect(sheetOf().getByRole("status").filter({ hasText: "swap" })).toContainText('T is the key of "Turn"');
+    await expect(sheetOf().getByRole("button", { name: "Swap" })).toBeFocused();
+    await program.page.keyboard.press("Enter");
+    await expect(sheetOf().locator(".key-line").first()).toContainText("T");
+    await expect(sheetOf().getByRole("button", { name: "Change the key of Mirror" })).toBeFocused();
+    await sheetOf().getByRole("searchbox").fill("turn");
+    await expect(
+      sheetOf()
+        .locator(".key-line", { hasText: /^Turn\b/ })
+        .first(),
+    ).toContainText("M");
+    await sheetOf().getByRole("button", { name: "All given keys" }).click();
+    await expect(
+      sheetOf()
+        .locator(".key-line", { hasText: /^Turn\b/ })
+        .first(),
+    ).toContainText("T");
+    await sheetOf().getByRole("button", { name: "My own keys again" }).click();
+    await sheetOf().getByRole("button", { name: "Back to the given key of Turn", exact: true }).click();
+    await sheetOf().getByRole("button", { name: "Swap" }).click();
+    await sheetOf().getByRole("searchbox").fill("draw wires");
+    await sheetOf()
+      .getByRole("button", { name: /^Back to the given key/ })
+      .click();
+    await expect(sheetOf().locator(".key-line kbd")).toHaveText(["L"]);
+    await expect(sheetOf().getByRole("button", { name: "All given keys" })).toHaveCount(0);
+  },
+);
+
+story(
   "F1 and ? open the sheet of keys, which is searched by word and by key, and Escape gives the focus back",
   async ({ program }) => {
     const { page } = program;

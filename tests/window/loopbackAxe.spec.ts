@@ -57,6 +57,16 @@ for (const theme of ["light", "dark"] as const) {
     await page.getByRole("button", { name: "Settings" }).click();
     all.push(...(await found(page, "settings")));
     await page.keyboard.press("Escape");
+    await page.keyboard.press("F1");
+    await page.getByRole("button", { name: "Change the key of Mirror" }).click();
+    await page.keyboard.press("Enter");
+    all.push(...(await found(page, "a key that cannot be given")));
+    await page.keyboard.press("t");
+    await expect(page.getByRole("button", { name: "Swap" })).toBeFocused();
+    all.push(...(await found(page, "a key that another has")));
+    await page.keyboard.press("Enter");
+    all.push(...(await found(page, "keys")));
+    await page.keyboard.press("Escape");
     await page.getByRole("button", { name: "Add a part" }).click();
     all.push(...(await found(page, "catalogue")));
     await page.keyboard.press("Escape");

@@ -39,8 +39,3 @@ export function printed(spelling: string, isMac: boolean): string {
   const whole = spelling === "+" ? ["+"] : names;
   return whole.map((name) => (name === "Ctrl" && isMac ? "Cmd" : (NAMES[name] ?? name))).join(" ");
 }
-
-/** Whether this machine's keyboard has a command key in the place of Ctrl. */
-export function hasCommandKey(): boolean {
-  return typeof navigator !== "undefined" && /mac/i.test(navigator.platform);
-}

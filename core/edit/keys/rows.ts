@@ -1,5 +1,4 @@
-import type { CommandId } from "../../core/edit/commands/index.ts";
-import { hasCommandKey, type KeyPress, printed, spelled } from "./press.ts";
+import type { CommandId } from "../commands/index.ts";
 
 /**
  * Where a key is looked for: in the whole window, on the drawing, with a part or wire in hand, on the corners of a printed
@@ -8,12 +7,16 @@ import { hasCommandKey, type KeyPress, printed, spelled } from "./press.ts";
 export type KeyPlace = "window" | "drawing" | "pen" | "print" | "strip";
 
 /** What keys do one thing in one place. */
-interface Row {
+export interface KeyRow {
   readonly id: string;
   readonly words: string;
   readonly place: KeyPlace;
-  /** As `spelled` writes them. */
+  /** The given ones, as `spelled` writes them. */
   readonly keys: readonly string[];
+  /** True where no other key can be given: the system's own, and those that mean the same wherever they are pressed. */
+  readonly stays?: true;
+  /** The row whose key this one always shares. */
+  readonly as?: string;
   /** The commands of core that it can come to. */
   readonly commands?: readonly CommandId[];
 }
@@ -35,10 +38,11 @@ export const KEY_ROWS = [
   { id: "farther", place: "window", keys: ["Ctrl+-"], words: "Farther" },
   { id: "keys", place: "window", keys: ["F1", "?"], words: "Keys and commands" },
 
-  { id: "begin", place: "drawing", keys: ["Home"], words: "Go to the first point" },
+  { id: "begin", place: "drawing", stays: true, keys: ["Home"], words: "Go to the first point" },
   {
     id: "arrow",
     place: "drawing",
+    stays: true,
     keys: ARROWS,
     words: "Walk the circuit from a point or wire, move a chosen part, or move the drawing",
     commands: ["move-part", "move-things"],
@@ -46,16 +50,18 @@ export const KEY_ROWS = [
   {
     id: "arrow-far",
     place: "drawing",
+    stays: true,
     keys: ARROWS.map((key) => `Shift+${key}` as const),
     words: "Move a chosen part or the drawing further",
   },
   { id: "follow-back", place: "drawing", keys: [","], words: "Follow the wire one step towards the feed, over pages" },
   { id: "follow-on", place: "drawing", keys: ["."], words: "Follow the wire one step towards the return, over pages" },
-  { id: "next-part", place: "drawing", keys: ["PageDown"], words: "Next part" },
-  { id: "previous-part", place: "drawing", keys: ["PageUp"], words: "Previous part" },
+  { id: "next-part", place: "drawing", stays: true, keys: ["PageDown"], words: "Next part" },
+  { id: "previous-part", place: "drawing", stays: true, keys: ["PageUp"], words: "Previous part" },
   {
     id: "act",
     place: "drawing",
+    stays: true,
     keys: ["Enter"],
     words: "Throw the switch that is chosen, or open its menu",
     commands: ["throw-control"],
@@ -63,11 +69,12 @@ export const KEY_ROWS = [
   {
     id: "position",
     place: "drawing",
+    stays: true,
     keys: ["1", "2", "3", "4", "5", "6", "7", "8", "9"],
     words: "Throw the switch to its first, second, ... position; hold the key to hold it",
     commands: ["let-go"],
   },
-  { id: "menu", place: "drawing", keys: ["ContextMenu", "Shift+F10"], words: "Menu of what is chosen" },
+  { id: "menu", place: "drawing", stays: true, keys: ["ContextMenu", "Shift+F10"], words: "Menu of what is chosen" },
   {
     id: "fault",
     place: "drawing",
@@ -76,10 +83,10 @@ export const KEY_ROWS = [
     commands: ["plant-fault"],
   },
   { id: "why", place: "drawing", keys: ["W"], words: "Why is it live, grounded or floating" },
-  { id: "leave", place: "drawing", keys: ["Escape"], words: "Close the card, then choose nothing" },
+  { id: "leave", place: "drawing", stays: true, keys: ["Escape"], words: "Close the card, then choose nothing" },
   { id: "in", place: "drawing", keys: ["+", "="], words: "Zoom in on what is chosen" },
   { id: "out", place: "drawing", keys: ["-"], words: "Zoom out" },
-  { id: "fit", place: "drawing", keys: ["Shift+1"], words: "Show the whole page" },
+  { id: "fit", place: "drawing", stays: true, keys: ["Shift+1"], words: "Show the whole page" },
   {
     id: "wire",
     place: "drawing",
@@ -104,11 +111,18 @@ export const KEY_ROWS = [
     words: "Arrange what is chosen, or else the whole page",
     commands: ["arrange-parts"],
   },
-  { id: "copy", place: "drawing", keys: ["Ctrl+C"], words: "Copy" },
-  { id: "cut", place: "drawing", keys: ["Ctrl+X"], words: "Cut" },
-  { id: "paste", place: "drawing", keys: ["Ctrl+V"], words: "Paste", commands: ["paste"] },
-  { id: "remove", place: "drawing", keys: ["Delete", "Backspace"], words: "Delete", commands: ["remove-things"] },
-  { id: "choose-all", place: "drawing", keys: ["Ctrl+A"], words: "Choose everything on the page" },
+  { id: "copy", place: "drawing", stays: true, keys: ["Ctrl+C"], words: "Copy" },
+  { id: "cut", place: "drawing", stays: true, keys: ["Ctrl+X"], words: "Cut" },
+  { id: "paste", place: "drawing", stays: true, keys: ["Ctrl+V"], words: "Paste", commands: ["paste"] },
+  {
+    id: "remove",
+    place: "drawing",
+    stays: true,
+    keys: ["Delete", "Backspace"],
+    words: "Delete",
+    commands: ["remove-things"],
+  },
+  { id: "choose-all", place: "drawing", stays: true, keys: ["Ctrl+A"], words: "Choose everything on the page" },
   { id: "choose-net", place: "drawing", keys: ["J"], words: "Choose all wires that are joined with the chosen one" },
   { id: "choose-connector", place: "drawing", keys: ["H"], words: "Choose all wires on the same connector" },
   {
@@ -146,6 +160,7 @@ export const KEY_ROWS = [
   {
     id: "pen-act",
     place: "pen",
+    stays: true,
     keys: ["Enter"],
     words: "Place the part; begin, bend or end the wire; lead all that are gathered",
     commands: ["add-part"],
@@ -153,25 +168,34 @@ export const KEY_ROWS = [
   {
     id: "pen-gather",
     place: "pen",
+    stays: true,
     keys: ["Shift+Enter"],
     words: "Gather this terminal, to lead several wires at once",
     commands: ["draw-wires"],
   },
-  { id: "pen-arrow", place: "pen", keys: ARROWS, words: "Move the part, or jump to the next terminal" },
+  { id: "pen-arrow", place: "pen", stays: true, keys: ARROWS, words: "Move the part, or jump to the next terminal" },
   {
     id: "pen-arrow-far",
     place: "pen",
+    stays: true,
     keys: ARROWS.map((key) => `Shift+${key}` as const),
     words: "Move the part further",
   },
-  { id: "pen-turn", place: "pen", keys: ["T"], words: "Turn the part" },
-  { id: "pen-flip", place: "pen", keys: ["M"], words: "Mirror the part" },
-  { id: "pen-back", place: "pen", keys: ["Backspace"], words: "Take the last bend of the wire back" },
-  { id: "pen-leave", place: "pen", keys: ["Escape"], words: "Give the wire or what is gathered up, then the tool" },
+  { id: "pen-turn", place: "pen", as: "turn", keys: ["T"], words: "Turn the part" },
+  { id: "pen-flip", place: "pen", as: "flip", keys: ["M"], words: "Mirror the part" },
+  { id: "pen-back", place: "pen", stays: true, keys: ["Backspace"], words: "Take the last bend of the wire back" },
+  {
+    id: "pen-leave",
+    place: "pen",
+    stays: true,
+    keys: ["Escape"],
+    words: "Give the wire or what is gathered up, then the tool",
+  },
 
   {
     id: "print-arrow",
     place: "print",
+    stays: true,
     keys: ARROWS,
     words: "Move the corner, or all of the page, by 1\u00A0mm",
     commands: ["move-underlay", "place-underlay", "crop-underlay"],
@@ -179,40 +203,56 @@ export const KEY_ROWS = [
   {
     id: "print-far",
     place: "print",
+    stays: true,
     keys: ARROWS.map((key) => `Shift+${key}` as const),
     words: "Move it by 10\u00A0mm",
   },
   {
     id: "print-fine",
     place: "print",
+    stays: true,
     keys: ARROWS.map((key) => `Alt+${key}` as const),
     words: "Move it by 0.2\u00A0mm",
   },
   { id: "print-larger", place: "print", keys: ["+", "="], words: "Make the page larger", commands: ["scale-underlay"] },
   { id: "print-smaller", place: "print", keys: ["-"], words: "Make the page smaller" },
-  { id: "print-take", place: "print", keys: ["Enter"], words: "Take it as it lies now" },
-  { id: "print-leave", place: "print", keys: ["Escape"], words: "Leave it as it was" },
+  { id: "print-take", place: "print", stays: true, keys: ["Enter"], words: "Take it as it lies now" },
+  { id: "print-leave", place: "print", stays: true, keys: ["Escape"], words: "Leave it as it was" },
 
-  { id: "strip-next", place: "strip", keys: ["ArrowRight", "ArrowDown"], words: "Next position of the control" },
-  { id: "strip-previous", place: "strip", keys: ["ArrowLeft", "ArrowUp"], words: "Previous position" },
-  { id: "strip-set", place: "strip", keys: ["Enter"], words: "Throw it there; where it springs back, pin it" },
-  { id: "strip-hold", place: "strip", keys: ["Space"], words: "Hold a position that springs back" },
-] as const satisfies readonly Row[];
+  {
+    id: "strip-next",
+    place: "strip",
+    stays: true,
+    keys: ["ArrowRight", "ArrowDown"],
+    words: "Next position of the control",
+  },
+  { id: "strip-previous", place: "strip", stays: true, keys: ["ArrowLeft", "ArrowUp"], words: "Previous position" },
+  {
+    id: "strip-set",
+    place: "strip",
+    stays: true,
+    keys: ["Enter"],
+    words: "Throw it there; where it springs back, pin it",
+  },
+  { id: "strip-hold", place: "strip", stays: true, keys: ["Space"], words: "Hold a position that springs back" },
+] as const satisfies readonly KeyRow[];
 
-/** Id of a row of keys, and of one in a place. */
+/** Id of a row of keys, of one in a place, and of one whose key a person can change. */
 export type KeyId = (typeof KEY_ROWS)[number]["id"];
 export type KeyIdOf<P extends KeyPlace> = Extract<(typeof KEY_ROWS)[number], { place: P }>["id"];
+export type ChangeableId = Exclude<(typeof KEY_ROWS)[number], { stays: true } | { as: string }>["id"];
 
-/** What a press means in a place; null where it means nothing there. */
-export function bound<P extends KeyPlace>(place: P, press: KeyPress): KeyIdOf<P> | null {
-  const spelling = spelled(press);
-  const rows: readonly Row[] = KEY_ROWS;
-  const row = rows.find((each) => each.place === place && each.keys.includes(spelling));
-  return (row?.id ?? null) as KeyIdOf<P> | null;
+/** Every row whose key can be changed, in the order of the table. */
+export const CHANGEABLE: readonly ChangeableId[] = KEY_ROWS.flatMap((row: KeyRow) =>
+  isChangeable(row) ? [row.id as ChangeableId] : [],
+);
+
+/** Whether a person can give this row another key. */
+export function isChangeable({ stays, as }: KeyRow): boolean {
+  return stays === undefined && as === undefined;
 }
 
-/** The first key of a row as it is printed here, to stand in a button's name. */
-export function keyOf(id: KeyId): string {
-  const row: Row | undefined = KEY_ROWS.find((each) => each.id === id);
-  return printed(row?.keys[0] ?? "", hasCommandKey());
+/** The row of an id. */
+export function rowOf(id: KeyId): KeyRow {
+  return KEY_ROWS.find((row) => row.id === id)!;
 }
