@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { type Circuit, EXPECTATIONS, PICTURE_TYPES } from "../core/circuit/circuit.ts";
+import { PHOTO_SIDE } from "../core/circuit/pictures.ts";
 import { LIMITS } from "./limits.ts";
 
 // ---------------------------------------------------------------- names
@@ -53,7 +54,6 @@ const whenThen = z.strictObject({
   joins,
 });
 
-const pixels = z.int().min(1).max(LIMITS.pictureSide);
 const pixelSpot = z.number().min(0).max(LIMITS.pictureSide);
 const printed = z.strictObject({ underlay: id, x: pixelSpot, y: pixelSpot });
 
@@ -78,15 +78,18 @@ const millimetres = z.number().min(-LIMITS.cornerMm).max(LIMITS.cornerMm);
 const cutCorner = z.tuple([pixelSpot, pixelSpot]);
 const pageCorner = z.tuple([millimetres, millimetres]);
 
+const picture = (mostSide: number) =>
+  z.strictObject({
+    sha256: z.string().regex(/^[0-9a-f]{64}$/),
+    mime: z.enum(PICTURE_TYPES),
+    widthPx: z.int().min(1).max(mostSide),
+    heightPx: z.int().min(1).max(mostSide),
+  });
+
 const underlay = z.strictObject({
   id,
   title: label,
-  image: z.strictObject({
-    sha256: z.string().regex(/^[0-9a-f]{64}$/),
-    mime: z.enum(PICTURE_TYPES),
-    widthPx: pixels,
-    heightPx: pixels,
-  }),
+  image: picture(LIMITS.pictureSide),
   cut: z.tuple([cutCorner, cutCorner, cutCorner, cutCorner]).exactOptional(),
   corners: z.tuple([pageCorner, pageCorner, pageCorner, pageCorner]),
   opacity: z.number().min(0).max(1).exactOptional(),
@@ -139,6 +142,7 @@ const access = z.strictObject({
   hands: hands.exactOptional(),
   after: z.array(id).max(LIMITS.access).exactOptional(),
   cautions: cautions.exactOptional(),
+  photo: picture(PHOTO_SIDE).exactOptional(),
 });
 
 const reach = z.strictObject({

@@ -13,7 +13,7 @@ import type {
 import type { Quad } from "../drawing/projection.ts";
 import type { Part, Printed } from "../parts/kind.ts";
 
-/** Formats in which pictures of printed pages are kept. */
+/** Formats in which pictures are kept. */
 export const PICTURE_TYPES = ["image/png", "image/jpeg", "image/webp"] as const;
 
 /** A picture, which is kept apart from the circuit and named by its content. */
@@ -99,6 +99,8 @@ export interface AccessGroup {
   readonly hands?: 1 | 2;
   readonly after?: readonly string[];
   readonly cautions?: readonly string[];
+  /** What it looks like on the vehicle. */
+  readonly photo?: Picture;
 }
 
 /** How a part, splice, ground, cavity or connector is reached. */

@@ -23,7 +23,14 @@ export function accessGroup(circuit: Circuit, id: string, given: AccessGiven): O
   const lost = after.find((each) => each !== id && circuit.access.every((group) => group.id !== each));
   if (lost !== undefined) return refuse("access-unknown", { access: lost });
   const { minutes = 0, ...rest } = fields.value;
-  const group: AccessGroup = { id, label: label.value, minutes, ...rest, ...(given.after && { after }) };
+  const group: AccessGroup = {
+    id,
+    label: label.value,
+    minutes,
+    ...rest,
+    ...(given.after && { after }),
+    ...(given.photo && { photo: given.photo }),
+  };
   const others = circuit.access.filter((each) => each.id !== id);
   return accessLoops({ ...circuit, access: [...others, group] }).includes(id)
     ? refuse("access-loop", { access: id })

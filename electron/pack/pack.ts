@@ -1,7 +1,7 @@
 import { zipSync } from "fflate";
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import type { Circuit, Picture } from "../../core/circuit/circuit.ts";
-import { underlaysOf } from "../../core/circuit/underlays.ts";
+import { picturesShown } from "../../core/circuit/pictures.ts";
 import { formatCircuit, readCircuit } from "../../schemas/circuit.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import { hashOfBytes, type PictureFile, pictureOf } from "../store/pictures.ts";
@@ -31,8 +31,8 @@ const TIME = new Date(1980, 0, 1);
 export function packCircuit(circuit: Circuit, pictures: readonly PictureFile[]): Outcome<Uint8Array> {
   const given = new Map(pictures.map((file) => [file.picture.sha256, file]));
   const files: Record<string, Uint8Array> = { [CIRCUIT]: new TextEncoder().encode(formatCircuit(circuit)) };
-  for (const { underlay } of underlaysOf(circuit)) {
-    const file = given.get(underlay.image.sha256);
+  for (const { image } of picturesShown(circuit)) {
+    const file = given.get(image.sha256);
     if (!file) return refuse("picture-unknown");
     files[nameOf(file.picture)] = file.bytes;
   }
@@ -114,8 +114,7 @@ function sumsRefusal(files: Files): Outcome<null> {
 
 function withPictures(circuit: Circuit, files: Files): Outcome<Packed> {
   const pictures = new Map<string, PictureFile>();
-  for (const { underlay } of underlaysOf(circuit)) {
-    const { image, title } = underlay;
+  for (const { image, title } of picturesShown(circuit)) {
     const name = nameOf(image);
     const bytes = files.get(name);
     if (!bytes) return refuse("pack-missing", { name });

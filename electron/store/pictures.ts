@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import type { Circuit, Picture } from "../../core/circuit/circuit.ts";
-import { underlaysOf } from "../../core/circuit/underlays.ts";
+import { picturesShown } from "../../core/circuit/pictures.ts";
 import { pictureHead, pictureRefusal } from "../../schemas/pictureHead.ts";
 import type { Connection } from "./connect.ts";
 import type { Store } from "./open.ts";
@@ -58,7 +58,7 @@ export function keptPicture({ connection }: Store, sha256: string): Outcome<Pict
 
 /** Hashes of the pictures that a circuit shows, each once. */
 export function picturesIn(circuit: Circuit): readonly string[] {
-  return [...new Set(underlaysOf(circuit).map(({ underlay }) => underlay.image.sha256))];
+  return [...new Set(picturesShown(circuit).map(({ image }) => image.sha256))];
 }
 
 /** Notes which pictures a version names, so that none of them is let go while the version is kept. */

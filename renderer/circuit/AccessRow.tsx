@@ -11,6 +11,7 @@ import { ValueField } from "../panels/ValueField.tsx";
 import type { Command } from "../state/action.ts";
 import { counted, minutesText } from "../words/figures.ts";
 import { CautionList } from "./CautionList.tsx";
+import { PhotoField } from "./PhotoField.tsx";
 
 interface Shown {
   readonly circuit: Circuit;
@@ -85,6 +86,7 @@ function AccessFields({ circuit, group, behind }: Shown & { readonly behind: num
           change={(next) => (bench) => changeAccess(bench, id, { cautions: next })}
         />
       </div>
+      <PhotoField group={group} />
       <div className="value-acts">
         <button type="button" className="button is-low" onClick={() => ask((bench) => removeAccess(bench, id))}>
           Remove

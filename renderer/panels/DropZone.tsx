@@ -32,8 +32,11 @@ export function DropZone({ children }: { readonly children: ReactNode }) {
       onDragOver={(event) => hasFile(event) && event.preventDefault()}
       onDrop={(event) => {
         if (!hasFile(event)) return;
+        // A field that takes files itself, as the photo of a place, has it already.
+        const isTaken = event.isDefaultPrevented();
         event.preventDefault();
         leave();
+        if (isTaken) return;
         const files = [...event.dataTransfer.files];
         const printed = isOpen ? files.filter(mayBePrinted) : [];
         if (printed.length > 0) store.dispatch({ do: "bring-in", files: printed });

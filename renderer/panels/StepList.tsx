@@ -8,6 +8,7 @@ import type { OrderAnswer } from "../workers/question.ts";
 import { Empty } from "./Empty.tsx";
 import { Icon } from "./Icon.tsx";
 import { NothingToRead } from "./NothingToRead.tsx";
+import { PlacePhoto } from "./PlacePhoto.tsx";
 import { StepRow } from "./StepRow.tsx";
 
 interface Shown {
@@ -67,6 +68,7 @@ export function StepList({ circuit, answer, isOld }: Shown) {
               </span>
             )}
           </h3>
+          {place.group?.photo && !place.isAgain && <PlacePhoto photo={place.group.photo} of={place.group.label} />}
           <ol className="steps">
             {place.steps.map((step) => (
               <StepRow

@@ -1,6 +1,6 @@
 import type { Outcome } from "../../core/base/outcome.ts";
 import { emptyCircuit } from "../../core/circuit/emptyCircuit.ts";
-import { underlaysOf } from "../../core/circuit/underlays.ts";
+import { picturesShown } from "../../core/circuit/pictures.ts";
 import { formatCircuit } from "../../schemas/formatCircuit.ts";
 import { BIN_DAYS } from "../../schemas/limits.ts";
 import type { Host } from "../host/host.ts";
@@ -205,24 +205,24 @@ async function removed(going: Going, id: string): Promise<void> {
 }
 
 /**
- * The circuit as it stands on the bench goes into the file, even where the library cannot be written. Where printed pages
- * lie under it their pictures go along; should one be missing, the circuit is saved without them and it is told.
+ * The circuit as it stands on the bench goes into the file, even where the library cannot be written. Pictures of its
+ * printed pages and places go along; should one be missing, the circuit is saved without them and it is told.
  */
 async function circuitSaved(going: Going): Promise<void> {
   const { host, store } = going;
   const { open } = store.getState();
   if (!open) return;
   const { circuit } = open.desk.bench;
-  const isPrinted = underlaysOf(circuit).length > 0;
-  const packed = isPrinted ? await host.ask("circuits.pack", { circuit }).catch(() => null) : null;
+  const hasPictures = picturesShown(circuit).length > 0;
+  const packed = hasPictures ? await host.ask("circuits.pack", { circuit }).catch(() => null) : null;
   if (packed?.ok) return fileSaved(going, fileNameFor(circuit, "wirefathom"), packed.value.bytes, "base64");
   await fileSaved(going, fileNameFor(circuit), formatCircuit(circuit), "text");
-  if (packed) refused(store, packed.refusal, WITHOUT_PAGES);
-  else if (isPrinted)
-    store.dispatch({ do: "tell", notice: { title: WITHOUT_PAGES, words: GONE_WORDS, isError: true, kind: "file" } });
+  if (packed) refused(store, packed.refusal, WITHOUT_PICTURES);
+  else if (hasPictures)
+    store.dispatch({ do: "tell", notice: { title: WITHOUT_PICTURES, words: GONE_WORDS, isError: true, kind: "file" } });
 }
 
-const WITHOUT_PAGES = "Saved without the printed pages.";
+const WITHOUT_PICTURES = "Saved without its printed pages and photos.";
 
 async function pdfSaved(going: Going): Promise<void> {
   const { host, store } = going;

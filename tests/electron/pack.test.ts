@@ -68,6 +68,16 @@ describe("a packed circuit", () => {
     expect(value(packCircuit(CIRCUIT, [OTHER, ONE]))).toEqual(packed);
   });
 
+  it("brings the photos of places along", () => {
+    const [first, ...others] = sample().access;
+    const circuit = { ...CIRCUIT, access: [{ ...first!, photo: OTHER.picture }, ...others] };
+    const shown = showing(circuit, ONE.picture);
+    expect(code(packCircuit(shown, [ONE]))).toBe("picture-unknown");
+    const back = value(unpackCircuit(value(packCircuit(shown, [ONE, OTHER]))));
+    expect(formatCircuit(back.circuit)).toBe(formatCircuit(shown));
+    expect(back.pictures.map(({ picture }) => picture)).toEqual([ONE.picture, OTHER.picture]);
+  });
+
   it("is an ordinary archive: another reader finds its files, and a packing by another writer is taken", () => {
     const packed = value(packCircuit(CIRCUIT, [ONE, OTHER]));
     expect(Object.keys(unzipSync(packed)).toSorted()).toEqual([...Object.keys(files()), "checksums.json"].toSorted());

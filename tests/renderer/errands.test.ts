@@ -302,7 +302,7 @@ describe("files", () => {
     expect(sent("circuits.pack")).toHaveLength(1);
     expect(downloads).toMatchObject([{ name: "Horn.circuit.json", encoding: "text" }]);
     expect(got(readCircuit(downloads[0]!.content)).pages.some(({ underlays }) => underlays?.length === 1)).toBe(true);
-    expect(notices().at(-1)).toMatch(/^Saved without the printed pages\. /);
+    expect(notices().at(-1)).toMatch(/^Saved without its printed pages and photos\. /);
   });
 
   test("a packed circuit that is dropped in goes to the host as it is", async () => {

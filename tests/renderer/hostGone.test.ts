@@ -41,7 +41,7 @@ test("a file that comes without its printed pages says so", async () => {
   expect(downloads).toMatchObject([{ name: "Roof vents.circuit.json", encoding: "text" }]);
   expect(store.getState().notices.map((notice) => notice.title)).toEqual([
     "Handed to the browser.",
-    "Saved without the printed pages.",
+    "Saved without its printed pages and photos.",
   ]);
 });
 

@@ -25,6 +25,7 @@ import { fillPins } from "./fillPins.ts";
 import { linkPages } from "./linkPages.ts";
 import { mergePages } from "./mergePages.ts";
 import { noteSeen } from "./noteSeen.ts";
+import { photoAccess } from "./photoAccess.ts";
 import { reattachWire } from "./reattachWire.ts";
 import { recolourWires } from "./recolourWires.ts";
 import { removeAccess } from "./removeAccess.ts";
@@ -67,6 +68,7 @@ export const WIRING_COMMANDS = [
   { id: "change-table", key: null, make: changeTable },
   { id: "add-access", key: null, make: addAccess },
   { id: "change-access", key: null, make: changeAccess },
+  { id: "photo-access", key: null, make: photoAccess },
   { id: "remove-access", key: null, make: removeAccess },
   { id: "set-reach", key: null, make: setReach },
   { id: "add-page", key: null, make: addPage },

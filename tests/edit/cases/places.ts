@@ -4,6 +4,11 @@ import { CHECK, noted, vents } from "./benches.ts";
 import type { SomeCases } from "./cases.ts";
 
 const small = benchFor(SMALL);
+const PHOTO = { sha256: "ab".repeat(32), mime: "image/webp", widthPx: 1_600, heightPx: 1_200 } as const;
+const photographed = benchFor({
+  ...SMALL,
+  access: SMALL.access.map((group) => (group.id === "dash" ? { ...group, photo: PHOTO } : group)),
+});
 const LONG = "x".repeat(161);
 const driven = { set: { S1: "on", S5: "open" } };
 
@@ -35,6 +40,19 @@ export const PLACE_CASES = {
       ["access-loop", small, "dash", { after: ["dash"] }],
       ["minutes-limits", small, "dash", { minutes: Number.NaN }],
       ["already-so", small, "dash", { minutes: 4 }],
+    ],
+  },
+  "photo-access": {
+    good: [
+      [small, "dash", PHOTO],
+      [photographed, "dash", null],
+      [photographed, "dash", { ...PHOTO, sha256: "cd".repeat(32) }],
+    ],
+    bad: [
+      ["access-unknown", small, "roof", PHOTO],
+      ["photo-side", small, "dash", { ...PHOTO, heightPx: 1_601 }],
+      ["already-so", small, "dash", null],
+      ["already-so", photographed, "dash", PHOTO],
     ],
   },
   "remove-access": {
