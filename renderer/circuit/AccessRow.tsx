@@ -1,3 +1,4 @@
+import { useState } from "react";
 import { parseAmount } from "../../core/base/amount.ts";
 import type { AccessGroup, Circuit } from "../../core/circuit/circuit.ts";
 import { changeAccess } from "../../core/edit/commands/changeAccess.ts";
@@ -21,10 +22,11 @@ interface Shown {
 /** One access group, folded: what comes off and the minutes of it; unfolded, all that can be said of it. */
 export function AccessRow({ circuit, group }: Shown) {
   const { id, label, minutes, hands = 1 } = group;
+  const [isOpen, setOpen] = useState(false);
   const behind = Object.values(circuit.reach).filter(({ access }) => access === id).length;
   return (
     <li className="circuit-row">
-      <details className="access">
+      <details className="access" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
         <summary>
           <Icon name="down" size={16} />
           <b>{label}</b>
@@ -33,13 +35,19 @@ export function AccessRow({ circuit, group }: Shown) {
             {hands === 2 && ", two hands"}
           </span>
         </summary>
-        <AccessFields circuit={circuit} group={group} behind={behind} />
+        <AccessFields circuit={circuit} group={group} behind={behind} isOpen={isOpen} />
       </details>
     </li>
   );
 }
 
-function AccessFields({ circuit, group, behind }: Shown & { readonly behind: number }) {
+interface Fields extends Shown {
+  /** How many places are reached through it. */
+  readonly behind: number;
+  readonly isOpen: boolean;
+}
+
+function AccessFields({ circuit, group, behind, isOpen }: Fields) {
   const { ask, trouble } = useAsked();
   const { id, label, minutes, hands = 1, after = [], cautions = [] } = group;
   const others = circuit.access.filter((each) => each.id !== id);
@@ -86,7 +94,8 @@ function AccessFields({ circuit, group, behind }: Shown & { readonly behind: num
           change={(next) => (bench) => changeAccess(bench, id, { cautions: next })}
         />
       </div>
-      <PhotoField group={group} />
+      {/* A long list of folded places need not have all its photos read. */}
+      {isOpen && <PhotoField group={group} />}
       <div className="value-acts">
         <button type="button" className="button is-low" onClick={() => ask((bench) => removeAccess(bench, id))}>
           Remove

@@ -72,7 +72,7 @@ export function KeySheet() {
         />
       </label>
       <div className="key-all small">
-        <p>A key with a button beside it can be another one. It is kept for the next start.</p>
+        <p>Change gives a command another key, which is kept for the next start.</p>
         {(before !== null || Object.keys(own).length > 0) && (
           <button
             type="button"
