@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { FACTOR_LIMITS } from "../core/diagnose/weighing.ts";
 import { sentence } from "../core/base/words.ts";
+import { FACTOR_LIMITS } from "../core/diagnose/weighing.ts";
 import { ownKeysProblem } from "../core/edit/keys/giveKey.ts";
 import { CHANGEABLE } from "../core/edit/keys/rows.ts";
 
