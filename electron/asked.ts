@@ -1,11 +1,15 @@
 import { type Outcome, ok, refuse } from "../core/base/outcome.ts";
 import type { Volts } from "../core/base/units.ts";
 import type { Circuit, FunctionCheck } from "../core/circuit/circuit.ts";
+import { checkFor, drainCheck, sleepingAmpsOf } from "../core/diagnose/drain.ts";
 import type { Reading } from "../core/diagnose/reading.ts";
 import { batteryVoltsOf, parseReading } from "../core/diagnose/readingText.ts";
+import { complaintOf, type Seen } from "../core/diagnose/seen.ts";
 import type { Observation } from "../core/diagnose/suspects.ts";
 import type { Weighing } from "../core/diagnose/weighing.ts";
 import { parseWeight } from "../core/diagnose/weightText.ts";
+import { type WiggleSheet, wiggleSheet } from "../core/diagnose/wiggle.ts";
+import { readHappens, readWiggled } from "../core/diagnose/wiggleEntry.ts";
 import { type Fault, parseFault } from "../core/live/fault.ts";
 import { OBSERVED_WORDS } from "../core/live/judge.ts";
 
@@ -14,30 +18,27 @@ export function faultsOf(circuit: Circuit, texts: readonly string[]): Outcome<re
   return all(texts.map((text) => parseFault(circuit, text)));
 }
 
-/** A complaint with what else was seen. */
-export interface Seen {
-  readonly complaint: Observation;
-  readonly others: readonly Observation[];
-}
-
 /**
  * The function check that fails, seen dead, or wrong where it should be off; an observation of it says how else it
- * fails. Refuses `order-complaint`, `order-no-checks`, `check-unknown` and `observed-spelling`.
+ * fails; `sleeping` is the current expected of a sleeping vehicle. Refuses `sleeping-amps`, `order-complaint`, `order-no-checks`, `check-unknown` and `observed-spelling`.
  */
 export function seenOf(
   circuit: Circuit,
   complaint: string | undefined,
   observed: readonly string[] = [],
+  sleeping?: string,
 ): Outcome<Seen> {
-  if (circuit.checks.length === 0) return refuse("order-no-checks");
+  if (complaint === undefined && circuit.checks.length === 0) return refuse("order-no-checks");
   if (complaint === undefined) return refuse("order-complaint", { checks: checkIds(circuit) });
-  const check = checkOf(circuit, complaint);
-  if (!check.ok) return check;
+  const amps = sleeping === undefined ? ok(null) : sleepingAmpsOf(sleeping);
+  if (!amps.ok) return amps;
+  const found = checkFor(circuit, complaint);
+  if (!found) return refuse("check-unknown", { check: complaint, checks: checkIds(circuit) });
   const observations = all(observed.map((text) => observationOf(circuit, text)));
   if (!observations.ok) return observations;
-  const own = observations.value.find((observation) => observation.check.id === check.value.id);
+  const own = observations.value.find((observation) => observation.check === found);
   return ok({
-    complaint: own ?? { check: check.value, word: check.value.expect === "off" ? "wrong" : "dead" },
+    complaint: complaintOf(circuit, found, own?.word, amps.value),
     others: observations.value.filter((observation) => observation !== own),
   });
 }
@@ -80,6 +81,23 @@ export function knownOf(
   return volts.ok ? ok({ readings: readings.value, batteryVolts: volts.value, weighing: weighing.value }) : volts;
 }
 
+/** The wiggle sheet of a complaint, taken to fail sometimes. Refuses `wiggle-when`, `wiggle-place` and as `readSwing` does. */
+export function wiggleOf(
+  circuit: Circuit,
+  { complaint, others }: Seen,
+  when = "",
+  wiggled: readonly string[] = [],
+): Outcome<WiggleSheet> {
+  const happens = readHappens(when);
+  if (!happens.ok) return happens;
+  const read = all(wiggled.map((text) => readWiggled(text, circuit.nominalVolts)));
+  if (!read.ok) return read;
+  const sheet = wiggleSheet(circuit, { ...complaint, word: "sometimes" }, others, happens.value, read.value);
+  const places = sheet.rows.map(({ place }) => place.id);
+  const stray = read.value.find(({ place }) => !places.includes(place));
+  return stray ? refuse("wiggle-place", { place: stray.place, places: places.join(", ") }) : ok(sheet);
+}
+
 /** The connector of this id, or the circuit's first. Refuses `connector-none` and `connector-unknown`. */
 export function connectorOf(circuit: Circuit, typed: string | undefined): Outcome<string> {
   const ids = circuit.connectors.map((connector) => connector.id);
@@ -102,7 +120,8 @@ function checkOf(circuit: Circuit, id: string): Outcome<FunctionCheck> {
 }
 
 function checkIds(circuit: Circuit): string {
-  return circuit.checks.map((check) => check.id).join(", ");
+  const drain = drainCheck(circuit);
+  return [...circuit.checks, ...(drain ? [drain] : [])].map((check) => check.id).join(", ");
 }
 
 /** All values, or the first refusal. */

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { HAPPENS } from "../core/diagnose/comesAndGoes.ts";
 import { CIRCUMSTANCES, JOB_LIMITS, type Job } from "../core/diagnose/job.ts";
 import { OBSERVED_WORDS } from "../core/live/judge.ts";
 import { condition } from "./circuitShape.ts";
@@ -15,7 +16,7 @@ const volts = z.number().min(-2_000).max(2_000);
 const reading = z.strictObject({
   red: name,
   black: name,
-  instrument: z.enum(["meter volts", "4 A lamp", "0.25 A lamp", "look", "listen"]),
+  instrument: z.enum(["meter volts", "4 A lamp", "0.25 A lamp", "look", "listen", "scan tool"]),
   lampTo: z.enum(["battery +", "battery -", "black"]).nullable(),
   condition,
   volts: volts.nullable(),
@@ -33,6 +34,12 @@ const shape = z.strictObject({
   observed: z.record(name, z.enum(OBSERVED_WORDS)),
   readings: z.array(reading).max(LIMITS.readings),
   batteryVolts: volts.nullable(),
+  sleepingAmps: z.number().min(0).max(2).exactOptional(),
+  happens: z.array(z.enum(HAPPENS)).max(HAPPENS.length).exactOptional(),
+  wiggled: z
+    .array(z.strictObject({ place: name, min: volts, max: volts, when: z.string().max(80) }))
+    .max(LIMITS.readings)
+    .exactOptional(),
   verdict: z
     .strictObject({
       suspect: z.string().min(1).max(JOB_LIMITS.suspect),

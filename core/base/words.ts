@@ -9,6 +9,7 @@ import { LIVE_WORDS } from "./words/live.ts";
 import { PROBLEM_WORDS } from "./words/problem.ts";
 import { TERMINAL_WORDS } from "./words/terminal.ts";
 import { TRADE_WORDS } from "./words/trade.ts";
+import { WIGGLE_REFUSALS } from "./words/wiggle.ts";
 
 /** Code to sentence; `{name}` stands for the thing of that name in the refusal. */
 export type Words = Readonly<Record<string, string>>;
@@ -25,6 +26,7 @@ export const WORDS: readonly Words[] = [
   EDIT_WORDS,
   KEY_WORDS,
   DIAGNOSE_WORDS,
+  WIGGLE_REFUSALS,
 ];
 
 /**

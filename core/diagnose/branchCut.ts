@@ -94,13 +94,19 @@ function windowOf(shows: readonly Shows[], classes: readonly number[], one: numb
   };
 }
 
+/** Decimals of volts that limits are rounded to, the fewest first. */
+const DIGITS = { volts: [1, 2], millivolts: [3], tenths: [3, 4] } as const satisfies Readonly<
+  Record<Fineness, readonly number[]>
+>;
+
 /** A number between two others with as few decimals as will do: tenths of volts, or whole millivolts. */
 function between(one: Volts, other: Volts, fineness: Fineness): Volts {
   const middle = (one + other) / 2;
-  for (const digits of fineness === "volts" ? [1, 2] : [3]) {
+  // What a meter shows at last: a limit nearer than that to either would be missed by rounding.
+  const least = fineness === "tenths" ? 0.00005 : 0.005;
+  for (const digits of DIGITS[fineness]) {
     const rounded = Number(middle.toFixed(digits));
-    // A meter shows hundredths: a limit nearer than that to either would be missed by rounding.
-    if (rounded - one > 0.005 && other - rounded > 0.005) return rounded;
+    if (rounded - one > least && other - rounded > least) return rounded;
   }
   return middle;
 }

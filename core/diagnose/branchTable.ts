@@ -30,6 +30,8 @@ export interface BranchVerdict {
 /** A decision table for a complaint: start at row 1. */
 export interface Branches {
   readonly complaint: string;
+  /** What to do and to heed before the first row, in sentences. */
+  readonly before: readonly string[];
   readonly rows: readonly BranchRow[];
   readonly verdicts: readonly BranchVerdict[];
   /** Minutes that are expected from row 1 to a verdict. */

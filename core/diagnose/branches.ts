@@ -5,7 +5,7 @@ import { type Cut, cutAmong, summedUp } from "./branchCut.ts";
 import type { Branches, BranchLine, BranchRow, BranchVerdict } from "./branchTable.ts";
 import { firstMisled } from "./branchWalk.ts";
 import { probeFor } from "./candidates.ts";
-import { type Known, suspicion } from "./order.ts";
+import { beforeFirst, complaintWords, type Known, suspicion } from "./order.ts";
 import { tellsOf } from "./plan/information.ts";
 import { distinct, planner } from "./plan/next.ts";
 import { after, allLiving, isOneRepair, type Living, massOf, minutesFrom, type Stand } from "./plan/problem.ts";
@@ -139,7 +139,8 @@ function numbered(
     return { step: steps[index]!, lines };
   });
   return {
-    complaint: `${complaint.check.label}: ${complaint.word.replaceAll("-", " ")}`,
+    complaint: complaintWords(complaint),
+    before: beforeFirst(circuit, complaint),
     rows: printed,
     verdicts: leaves.verdicts(),
     minutes: nodes.reduce((sum, node) => sum + (node.minutes * massOf(rows.problem, node.living)) / whole, 0),

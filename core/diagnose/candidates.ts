@@ -1,5 +1,5 @@
 import type { ConnectorId, PartId } from "../base/ids.ts";
-import type { Minutes } from "../base/units.ts";
+import type { Minutes, Ohms } from "../base/units.ts";
 import type { Circuit, Condition, Connector } from "../circuit/circuit.ts";
 import { controlAt, springsBack } from "../circuit/points.ts";
 import type { Lead } from "../live/attachment.ts";
@@ -26,6 +26,8 @@ export interface Candidate {
   readonly positions: readonly string[];
   readonly hands: 1 | 2;
   readonly fineness: Fineness;
+  /** Cold ohms of the fuse across which milliamps are read. */
+  readonly ohms?: Ohms;
   /** Trim that must be off beside that of the place, or null. */
   readonly alsoOpen: string | null;
   /** Minutes of the row by itself: no trim, no way there. */
@@ -149,6 +151,13 @@ function bySense(
     hands: 1,
     fineness: "volts",
   });
+}
+
+/** A row that nothing is clipped on for, with what all such rows have in common. */
+export function withoutMeter(
+  given: Pick<Candidate, "at" | "instrument" | "conditions" | "positions" | "minutes">,
+): Candidate {
+  return { ...given, black: "battery -", lampTo: null, sweepOf: null, hands: 1, fineness: "volts", alsoOpen: null };
 }
 
 function row(given: Omit<Candidate, "minutes" | "alsoOpen">): Candidate {

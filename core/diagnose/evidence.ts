@@ -19,12 +19,14 @@ export interface Evidence {
   readonly fits: readonly (readonly number[])[];
 }
 
-/** Whether a probe is read in volts or, across a fuse that is in its place, in millivolts. */
+/** Whether a probe is read in volts or, across a fuse that is in its place, in millivolts; in tenths where all sleeps. */
 export function finenessOf(
   circuit: Circuit,
   { red, black, lampTo }: Pick<Probe, "red" | "black" | "lampTo">,
+  isAsleep = false,
 ): Fineness {
-  return lampTo === null && fuseAcross(circuit, red, black) ? "millivolts" : "volts";
+  if (lampTo !== null || !fuseAcross(circuit, red, black)) return "volts";
+  return isAsleep ? "tenths" : "millivolts";
 }
 
 /**
@@ -37,13 +39,14 @@ export function weighed(
   suspected: readonly Suspected[],
   readings: readonly Reading[],
   scale = 1,
+  isAsleep = false,
 ): Evidence {
   const read = readings.map((reading) => ({
     ...reading,
     // A lamp in a fuse's place is only looked at.
     volts: reading.volts === null || reading.lampTo === "black" ? null : reading.volts * scale,
   }));
-  const finenesses = read.map((reading) => finenessOf(circuit, reading));
+  const finenesses = read.map((reading) => finenessOf(circuit, reading, isAsleep));
   const planted = suspected.map(({ possible }) => possible);
   const predictions = read.map((reading) =>
     reading.standing === "struck" ? [] : shownTo(circuit, complaint, planted, reading),

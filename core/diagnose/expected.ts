@@ -11,6 +11,8 @@ const SPREAD_SHARE = 0.015;
 /** The same on millivolts across a fuse, whose ohms are known to a fifth or so. */
 const SPREAD_MILLIVOLTS = 1;
 const SPREAD_FINE = 0.2;
+/** The same where the vehicle sleeps: the last figure of the meter. */
+const SPREAD_TENTHS = 0.1;
 
 /** What the good circuit shows a probe, solved anew with the instrument in it. */
 export function expectedOf(
@@ -26,6 +28,11 @@ export function expectedOf(
     const spread = Math.max(SPREAD_MILLIVOLTS, SPREAD_FINE * Math.abs(millivolts));
     return { ...range(millivolts, spread, Math.round), unit: "mV", lamp, word: null };
   }
+  if (fineness === "tenths") {
+    const millivolts = 1000 * volts;
+    const spread = Math.max(SPREAD_TENTHS, SPREAD_FINE * Math.abs(millivolts));
+    return { ...range(millivolts, spread, tenth), unit: "mV", lamp, word: null };
+  }
   const spread = Math.max(SPREAD_VOLTS, SPREAD_SHARE * Math.abs(volts));
   return { ...range(volts, spread, tenth), unit: "V", lamp, word: null };
 }
@@ -34,6 +41,6 @@ function range(value: number, spread: number, round: (value: number) => number):
   return { low: Math.max(0, round(value - spread)), high: Math.max(0, round(value + spread)) };
 }
 
-function tenth(volts: Volts): Volts {
-  return Math.round(volts * 10) / 10;
+function tenth(value: number): number {
+  return Math.round(value * 10) / 10;
 }

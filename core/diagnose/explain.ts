@@ -4,6 +4,7 @@ import type { Volts } from "../base/units.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { partAt, pointAt } from "../circuit/points.ts";
 import type { Candidate } from "./candidates.ts";
+import { milliampsText } from "./drain.ts";
 import { type Column, outcomeWord } from "./outcomes.ts";
 import { isBySense, type OutcomeOf, type Suspect, type Window } from "./step.ts";
 import { groupsToOpen } from "./testPoint.ts";
@@ -46,7 +47,7 @@ function voltsAt({ volts, classes, candidate }: Column, circuits: readonly numbe
   );
   const reads = circuits.map((circuit) => volts[setting]![circuit]!);
   const mean = reads.reduce((sum, read) => sum + read, 0) / reads.length;
-  return candidate.fineness === "millivolts" ? `${figure(mean * 1000, 0)} mV` : `${figure(mean, 1)} V`;
+  return candidate.fineness === "volts" ? `${figure(mean, 1)} V` : millivoltsText(mean, candidate);
 }
 
 /** The word for what one circuit reads: of a sweep, the positions that differ from the good circuit. */
@@ -92,12 +93,18 @@ function windowsOf({ volts, classes, words }: Column, circuits: readonly number[
 function limitOf({ candidate }: Column, windows: readonly Window[]): string {
   if (candidate.sweepOf !== null || isBySense(candidate.instrument)) return "";
   const { low, high } = windows[0]!;
-  const isFine = candidate.fineness === "millivolts";
-  const at = (volts: Volts): string => (isFine ? `${figure(volts * 1000, 0)} mV` : figure(volts, 1));
+  const at = (volts: Volts): string =>
+    candidate.fineness === "volts" ? figure(volts, 1) : millivoltsText(volts, candidate);
   if (!Number.isFinite(low) && !Number.isFinite(high)) return "";
   if (!Number.isFinite(low)) return `below ${at(high)}`;
   if (!Number.isFinite(high)) return `above ${at(low)}`;
   return `${at(low)} to ${at(high)}`;
+}
+
+/** Millivolts across a fuse, and where it is read for milliamps those too: "0.7 mV (91 mA)". */
+function millivoltsText(volts: Volts, { fineness, ohms }: Candidate): string {
+  if (fineness !== "tenths" || ohms === undefined) return `${figure(volts * 1000, 0)} mV`;
+  return `${figure(volts * 1000, 1)} mV (${milliampsText(volts / ohms)} mA)`;
 }
 
 const OUTCOMES = 2;

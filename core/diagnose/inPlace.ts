@@ -1,10 +1,12 @@
 import type { PartId, PointId } from "../base/ids.ts";
+import type { Ohms } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { partAt, terminalPoint, wireSideOf } from "../circuit/points.ts";
 import type { Lead } from "../live/attachment.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
 import { kindOf } from "../parts/catalogue.ts";
+import { linkOhms } from "../parts/fuse.ts";
 import { viewOf } from "../parts/view.ts";
 
 /** A fuse of fewer amps gets the small lamp in its place: the heavy one could pass what the fuse is there to stop. */
@@ -16,6 +18,13 @@ export function lampForFuse(circuit: Circuit, fuse: PartId): "4 A lamp" | "0.25 
   const kind = part && kindOf(part.kind);
   const amps = part && kind ? viewOf(kind, part, circuit.nominalVolts).number("amps") : 0;
   return amps >= HEAVY_FROM_AMPS ? "4 A lamp" : "0.25 A lamp";
+}
+
+/** Cold ohms of a fuse: what turns the millivolts across it into milliamps. */
+export function fuseOhmsOf(circuit: Circuit, fuse: PartId): Ohms {
+  const part = partAt(circuit, fuse);
+  const kind = part && kindOf(part.kind);
+  return part && kind ? linkOhms(viewOf(kind, part, circuit.nominalVolts)) : 0;
 }
 
 /** The places to touch of a fuse's two blades, as they are numbered. */

@@ -1,6 +1,8 @@
-import type { Share, Volts } from "../base/units.ts";
+import type { Amps, Share, Volts } from "../base/units.ts";
 import type { Observed } from "../live/judge.ts";
+import type { Happens } from "./comesAndGoes.ts";
 import { isReading, type Reading } from "./reading.ts";
+import type { Wiggled } from "./wiggle.ts";
 
 /** When a complaint shows, as whoever brought it says. */
 export const CIRCUMSTANCES = ["hot", "cold", "wet", "bumps"] as const;
@@ -33,6 +35,10 @@ export interface Job {
   readonly readings: readonly Reading[];
   /** Volts of the battery at rest, measured; null where nobody did. */
   readonly batteryVolts: Volts | null;
+  /** Amps expected of the sleeping vehicle, what brings the complaint on, and what moving places did; absent where nobody said. */
+  readonly sleepingAmps?: Amps;
+  readonly happens?: readonly Happens[];
+  readonly wiggled?: readonly Wiggled[];
   readonly verdict: FiledVerdict | null;
   /** What was done about it; empty while nothing was. */
   readonly done: string;
@@ -41,7 +47,7 @@ export interface Job {
 }
 
 /** What a bench holds of a job whether there is one or not. */
-type OnAnyBench = "complaint" | "observed" | "readings" | "batteryVolts";
+type OnAnyBench = "complaint" | "observed" | "readings" | "batteryVolts" | "sleepingAmps" | "happens" | "wiggled";
 
 /** The rest of a job: who and what it is about, and how it ended. */
 export type JobAbout = Omit<Job, OnAnyBench>;

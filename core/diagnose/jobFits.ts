@@ -1,5 +1,6 @@
 import type { Circuit } from "../circuit/circuit.ts";
 import { parseFault } from "../live/fault.ts";
+import { checkFor } from "./drain.ts";
 import type { Job } from "./job.ts";
 import type { Reading } from "./reading.ts";
 import { readingFits } from "./readingFits.ts";
@@ -16,13 +17,12 @@ export interface Misfits {
 
 /** What of a job does not fit a circuit, as where the drawing was changed since. */
 export function misfitsOf(circuit: Circuit, job: Job): Misfits {
-  const ids = new Set(circuit.checks.map(({ id }) => id));
   const named = [...(job.complaint === null ? [] : [job.complaint]), ...Object.keys(job.observed)];
   const suspect = job.verdict?.suspect ?? null;
   const isThere = suspect?.split("+").every((fault) => parseFault(circuit, fault).ok) ?? true;
   return {
     readings: strays(circuit, job.readings),
-    checks: [...new Set(named)].filter((check) => !ids.has(check)),
+    checks: [...new Set(named)].filter((check) => checkFor(circuit, check) === null),
     verdict: isThere ? null : suspect,
   };
 }

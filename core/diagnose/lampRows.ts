@@ -162,14 +162,14 @@ function leadsOf({ at, black, instrument }: Across): Omit<Probe, "condition"> {
 }
 
 /** Something that is pulled apart or out while the lamp is in the fuse's place. */
-interface Parted {
+export interface Parted {
   readonly apart: readonly ConnectorId[];
   readonly out: readonly PartId[];
   readonly access: string | null;
 }
 
 /** All that can be parted from a fuse: plugs, the other fuses, relays in their sockets. */
-function partedFrom(circuit: Circuit, fuse: PartId): readonly Parted[] {
+export function partedFrom(circuit: Circuit, fuse: PartId): readonly Parted[] {
   const open = (id: string): boolean => reachOf(circuit, id).doNotProbe === undefined;
   const access = (id: string): string | null => reachOf(circuit, id).access ?? null;
   return [
@@ -181,7 +181,7 @@ function partedFrom(circuit: Circuit, fuse: PartId): readonly Parted[] {
 }
 
 /** A condition with more parts out and plugs apart. */
-function without(condition: Condition, out: readonly PartId[], apart: readonly ConnectorId[] = []): Condition {
+export function without(condition: Condition, out: readonly PartId[], apart: readonly ConnectorId[] = []): Condition {
   const unplugged = [...new Set([...(condition.apart ?? []), ...apart])];
   return {
     ...condition,

@@ -28,7 +28,7 @@ function voltsDensity(read: Volts, volts: Volts, fineness: Fineness): number {
   const spread = spreadAt(volts, fineness);
   const distance = read - volts;
   const plain = (1 - WIDE_SHARE) * bell(distance, spread) + WIDE_SHARE * bell(distance, WIDE * spread);
-  if (fineness === "millivolts" || Math.abs(volts) > spread) return plain;
+  if (fineness !== "volts" || Math.abs(volts) > spread) return plain;
   const drifts = read >= 0 && read <= DRIFT ? 1 / DRIFT : 0;
   return (1 - DRIFT_SHARE) * plain + DRIFT_SHARE * drifts;
 }

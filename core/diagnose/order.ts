@@ -3,7 +3,9 @@ import type { Circuit } from "../circuit/circuit.ts";
 import { restVoltsOf } from "../live/restVolts.ts";
 import { probeFor } from "./candidates.ts";
 import { clashesOf } from "./clash.ts";
+import { beforeDrain, drainWords, isDrain } from "./drain.ts";
 import { type Evidence, scaleFor, weighed } from "./evidence.ts";
+import { pairsNeeded } from "./jointly.ts";
 import { tellsOf } from "./plan/information.ts";
 import { linear } from "./plan/linear.ts";
 import { distinct, planner } from "./plan/next.ts";
@@ -59,8 +61,10 @@ export const NO_ORDER: ProbeOrder = {
   clearedBy: [],
   elsewhere: 0,
   progress: "none",
+  before: [],
   expectedMinutes: 0,
   clashes: [],
+  jointly: [],
   steps: [],
   minutes: 0,
 };
@@ -72,12 +76,11 @@ export const NO_ORDER: ProbeOrder = {
 export function probeOrder(circuit: Circuit, complaint: Observation, known: Known = {}): ProbeOrder {
   if (!mayBeProbed(circuit).ok) return NO_ORDER;
   const { condition } = complaint.check;
-  const { suspects, cleared, evidence, readings } = suspicion(circuit, complaint, known);
+  const { suspects, cleared, evidence, readings, clashes, jointly } = suspicion(circuit, complaint, known);
   const planned = suspects.slice(0, MOST_PLANNED);
   const tries = triesFor(circuit, complaint.check);
   const rows = rowsFor(circuit, condition, planned, tries, readings);
   const tells = tellsOf(rows.problem);
-  const clashes = clashesOf(evidence, readings);
   const pool = distinct(rows.problem, unread(rows, readings, clashes));
   const living = allLiving(rows.problem);
   const next = planned.length < 2 ? null : planner(rows.problem, tells, pool)(living, rows.stand);
@@ -89,7 +92,7 @@ export function probeOrder(circuit: Circuit, complaint: Observation, known: Know
   const steps = stepsOf(circuit, planned, rows, list, tries);
   const expectedMinutes = next?.expected ?? 0;
   return {
-    complaint: `${complaint.check.label}: ${complaint.word.replaceAll("-", " ")}`,
+    complaint: complaintWords(complaint),
     suspects,
     cleared: cleared.map(({ suspect }) => suspect),
     clearedBy: cleared,
@@ -101,11 +104,23 @@ export function probeOrder(circuit: Circuit, complaint: Observation, known: Know
       expectedMinutes,
       known.wrongPartMinutes ?? WRONG_PART_MINUTES,
     ),
+    before: beforeFirst(circuit, complaint),
     expectedMinutes,
     clashes,
+    jointly,
     steps,
     minutes: steps.reduce((sum, step) => sum + step.minutes, 0),
   };
+}
+
+/** The complaint as it is printed: "Middle vent opens: dead". */
+export function complaintWords({ check, word, sleeping }: Observation): string {
+  return typeof sleeping === "number" ? drainWords(sleeping) : `${check.label}: ${word.replaceAll("-", " ")}`;
+}
+
+/** What to do and to heed before the first row. */
+export function beforeFirst(circuit: Circuit, { sleeping }: Observation): readonly string[] {
+  return typeof sleeping === "number" ? beforeDrain(circuit, sleeping) : [];
 }
 
 /** Suspects as they stand after all that was seen and read. */
@@ -116,6 +131,10 @@ export interface Suspicion {
   readonly evidence: Evidence;
   /** The readings that count; what does not fit the drawing any more is struck. */
   readonly readings: readonly Reading[];
+  /** Readings that cannot be right together with one fault. */
+  readonly clashes: readonly Clash[];
+  /** Pairs that share a cause and explain all of them, likeliest first. */
+  readonly jointly: readonly string[];
 }
 
 /** Who is suspected of a complaint, weighed by what was seen and read. */
@@ -123,21 +142,33 @@ export function suspicion(circuit: Circuit, complaint: Observation, known: Known
   const readings = (known.readings ?? []).map(
     (reading): Reading => (readingFits(circuit, reading) ? reading : { ...reading, standing: "struck" }),
   );
+  const others = known.others ?? [];
   const { weighing = PLAIN_WEIGHING } = known;
-  const weighted = suspectsFor(circuit, complaint, known.others).map((each): Weighted => {
+  const withWeight = (each: Suspected): Weighted => {
     const { factor, notes } = weighedBy(circuit, each.possible, weighing);
     return { suspected: { ...each, weight: each.weight * factor }, notes };
-  });
-  const suspected = weighted.map((each) => each.suspected);
+  };
+  const singles = suspectsFor(circuit, complaint, others).map(withWeight);
   const scale = scaleFor(restVoltsOf(circuit), known.batteryVolts ?? null);
-  const evidence = weighed(circuit, complaint.check.condition, suspected, readings, scale);
-  return { ...sorted(weighted, evidence, readings), evidence, readings };
+  const evidenceOf = (weighted: readonly Weighted[]): Evidence =>
+    weighed(circuit, complaint.check.condition, plain(weighted), readings, scale, isDrain(complaint.check, circuit));
+  const single = evidenceOf(singles);
+  const clashes = clashesOf(single, readings);
+  const { pairs, explaining } = pairsNeeded({ circuit, complaint, others, readings, scale }, plain(singles), clashes);
+  const weighted = [...singles, ...pairs.map(withWeight)];
+  const evidence = pairs.length === 0 ? single : evidenceOf(weighted);
+  const jointly = explaining.map(({ possible }) => possible.title);
+  return { ...sorted(weighted, evidence, readings), evidence, readings, clashes, jointly };
 }
 
 /** A suspect with why it weighs otherwise than guessed. */
 interface Weighted {
   readonly suspected: Suspected;
   readonly notes: readonly string[];
+}
+
+function plain(weighted: readonly Weighted[]): readonly Suspected[] {
+  return weighted.map(({ suspected }) => suspected);
 }
 
 interface Sorted {

@@ -1,6 +1,7 @@
 import { figure } from "../base/figure.ts";
 import type { Share } from "../base/units.ts";
 import { DIAGNOSE_SENTENCES as SAY } from "../base/words/diagnose.ts";
+import { PAIR_WORDS } from "../base/words/pairs.ts";
 import { repairsOf } from "./repairs.ts";
 import type { ProbeOrder } from "./step.ts";
 
@@ -14,6 +15,7 @@ export function progressWords({
   expectedMinutes,
   elsewhere,
   clashes,
+  jointly,
 }: ProbeOrder): readonly string[] {
   const leader = repairsOf(suspects)[0];
   const found = leader ? `${leader.suspects[0]!.title}, ${percent(leader.share)}` : "";
@@ -28,6 +30,7 @@ export function progressWords({
     standing,
     ...(elsewhere >= LEAST_ELSEWHERE ? [SAY.elsewhere(percent(elsewhere))] : []),
     ...clashes.map((numbers) => (numbers.length === 2 ? SAY.clash(numbers[0]!, numbers[1]!) : SAY.misfit(numbers[0]!))),
+    ...(jointly[0] === undefined ? [] : [PAIR_WORDS.explains(jointly[0])]),
   ];
 }
 

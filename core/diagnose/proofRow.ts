@@ -77,6 +77,7 @@ export function rowFor(
       hands,
       cautions,
       outcomes: [],
+      ohms: null,
     },
   };
 }

@@ -56,6 +56,7 @@ const INSTRUMENTS: readonly unknown[] = [
   "0.25 A lamp",
   "look",
   "listen",
+  "scan tool",
   "fed direct",
   "fed loose",
   "like relay",

@@ -12,6 +12,7 @@ import { fuseAcross, lampForFuse } from "./inPlace.ts";
 import { type Probe, type Reading, readingOf, type Shows } from "./reading.ts";
 import { readingFits } from "./readingFits.ts";
 import { readValue } from "./readValue.ts";
+import { isModule } from "./scanTool.ts";
 import { type Act, isAct } from "./step.ts";
 import { testPointsOf } from "./testPoint.ts";
 
@@ -99,6 +100,8 @@ function senseAt(circuit: Circuit, id: string, typed: string, condition: Conditi
   const kind = kindOf(partAt(circuit, id)?.kind ?? "");
   const isSound = kind?.name === "relay" && /^(clicks|silent|ok)$/.test(typed);
   const isSeen = connectorAt(circuit, id) || kind?.name === "fuse" || kind?.role === "control";
+  if (isModule(circuit, id))
+    return ok({ red: id, black: "battery -", instrument: "scan tool", lampTo: null, condition });
   if (!isSound && !isSeen) return refuse("reading-part", { part: id });
   return ok({ red: id, black: "battery -", instrument: isSound ? "listen" : "look", lampTo: null, condition });
 }

@@ -10,6 +10,7 @@ import { lampOf } from "./candidates.ts";
 import { heardOf, seenOf } from "./outcomes.ts";
 import { leftIn, meltedIn, plugsWith } from "./predict.ts";
 import type { Probe, Shows } from "./reading.ts";
+import { scanSays } from "./scanTool.ts";
 import { isAct, isBySense } from "./step.ts";
 import { restOf } from "./tries.ts";
 
@@ -51,6 +52,7 @@ export function readInEach(
       return { volts: null, word: heardOf(before, rig.states.get(red)) };
     }
     reach(rig, condition, undefined, melted);
+    if (instrument === "scan tool") return { volts: null, word: scanSays(rig, red, faults) };
     if (instrument === "look")
       return { volts: null, word: seenOf(red, rig.states, leftIn(rig), plugsWith(circuit, faults)) };
     if (leads.lampTo === "black") return { volts: null, word: burns(rig) };

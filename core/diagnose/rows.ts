@@ -3,13 +3,15 @@ import type { Minutes } from "../base/units.ts";
 import type { AccessGroup, Circuit, Condition } from "../circuit/circuit.ts";
 import { conditionText } from "../live/condition.ts";
 import type { Rig } from "../live/rig.ts";
-import { actRows } from "./actRows.ts";
+import { type ActRows, actRows } from "./actRows.ts";
 import { type Candidate, candidatesFor } from "./candidates.ts";
+import { drainRows, restful } from "./drainRows.ts";
 import { lampRows } from "./lampRows.ts";
 import { type Column, columnOf } from "./outcomes.ts";
 import { MOST_TRIM, NOWHERE, type ProbeChoice, type Problem, type Stand } from "./plan/problem.ts";
 import { type Predicted, predict } from "./predict.ts";
 import type { Reading } from "./reading.ts";
+import { scanRows } from "./scanRows.ts";
 import type { Fineness } from "./spread.ts";
 import { isBySense, type LampTo, type Suspect } from "./step.ts";
 import { groupsToOpen, MINUTES, minutesToOpen, placeOf, reachOf, testPointsOf } from "./testPoint.ts";
@@ -39,15 +41,24 @@ export function rowsFor(
   const points = testPointsOf(circuit);
   const numbers = new Map(points.map(({ point }, index) => [point, index]));
   const all = predictAll(circuit, complaint, suspects, tries);
-  const lamps = lampRows(circuit, complaint, suspects, all, tries);
-  const acts = actRows(circuit, complaint, suspects, tries.conditions.length + lamps.conditions.length);
-  const read = candidatesFor(circuit, tries).map((candidate) =>
+  const first = tries.conditions.length;
+  const lamps = tries.isAsleep
+    ? drainRows(circuit, suspects, first)
+    : lampRows(circuit, complaint, suspects, all, tries);
+  const acts = tries.isAsleep ? NO_ACTS : actRows(circuit, complaint, suspects, first + lamps.conditions.length);
+  const offered = candidatesFor(circuit, tries);
+  const read = (tries.isAsleep ? restful(circuit, offered) : offered).map((candidate) =>
     columnOf(candidate, numbers, all, circuit.nominalVolts),
   );
-  const columns = [...read, ...lamps.columns, ...acts.columns]
+  const columns = [
+    ...read,
+    ...lamps.columns,
+    ...acts.columns,
+    ...scanRows(circuit, complaint, suspects, complaintNumber(tries, complaint)),
+  ]
     .filter(({ labels }) => labels.some((label) => label !== labels[0]))
     .filter(({ candidate, words }) => !isLampToPost(candidate) || words[0]![0] === "bright")
-    .filter(({ candidate, volts }) => candidate.fineness === "volts" || volts.some((reads) => reads[0]! > 0));
+    .filter(({ candidate, volts }) => candidate.fineness !== "millivolts" || volts.some((reads) => reads[0]! > 0));
   const trim = trimOf(circuit, columns);
   return {
     columns,
@@ -64,8 +75,20 @@ export function rowsFor(
   };
 }
 
+/** Where the vehicle sleeps, nothing is fed, swapped or taken off. */
+const NO_ACTS: ActRows = { conditions: [], columns: [] };
+
 function isLampToPost({ lampTo }: Candidate): boolean {
   return lampTo === "battery +" || lampTo === "battery -";
+}
+
+/** Number of the condition tried that is the complaint's own. */
+function complaintNumber({ conditions }: Tries, complaint: Condition): number {
+  const spelt = conditionText(complaint);
+  return Math.max(
+    0,
+    conditions.findIndex((condition) => conditionText(condition) === spelt),
+  );
 }
 
 /** Predictions by complaint and suspect: with every reading the same suspects are asked for again, only fewer. */

@@ -1,13 +1,15 @@
 import type { Volts } from "../base/units.ts";
 
-/** How finely a row is read: on volts, or on millivolts across a fuse. */
-export type Fineness = "volts" | "millivolts";
+/** How finely a row is read: on volts, on millivolts across a fuse, or on tenths of them where the vehicle sleeps. */
+export type Fineness = "volts" | "millivolts" | "tenths";
 
 /** Gap that parts two clusters of readings: at least this many volts, or this share of the higher one (guesses). */
 const GAP: Readonly<Record<Fineness, { readonly volts: Volts; readonly share: number }>> = {
   volts: { volts: 0.12, share: 0.03 },
   // A fuse's ohms are known to a tenth or so.
   millivolts: { volts: 0.003, share: 0.2 },
+  // A still reading, to the last figure of a usual meter.
+  tenths: { volts: 0.0003, share: 0.2 },
 };
 
 /** Volts by which two readings must differ to tell two suspects apart, for the higher of them. */

@@ -1,5 +1,5 @@
 import type { ConnectorId, PointId } from "../base/ids.ts";
-import type { Minutes, Share, Volts } from "../base/units.ts";
+import type { Minutes, Ohms, Share, Volts } from "../base/units.ts";
 import type { Condition } from "../circuit/circuit.ts";
 import type { Lead } from "../live/attachment.ts";
 import type { Fault } from "../live/fault.ts";
@@ -29,7 +29,10 @@ export type Act = "fed direct" | "fed loose" | "like relay";
  * What a row is read with. A lamp hangs from the red point to `lampTo` as a real load while the meter reads. A part is
  * looked at, listened to while a control is thrown, or acted on.
  */
-export type Instrument = "meter volts" | "4 A lamp" | "0.25 A lamp" | "look" | "listen" | Act;
+export type Instrument = "meter volts" | "4 A lamp" | "0.25 A lamp" | Sense;
+
+/** What is told by eye, by ear, by a module itself, or by what a part does when it is acted on: nothing is measured. */
+export type Sense = "look" | "listen" | "scan tool" | Act;
 
 /** Where a lamp's other clip goes: a post, or the black lead's point, where it stands in for a fuse; null without lamp. */
 export type LampTo = "battery +" | "battery -" | "black" | null;
@@ -41,9 +44,9 @@ export function isAct(instrument: Instrument): instrument is Act {
   return ACTS.includes(instrument);
 }
 
-/** Whether nothing is measured: a part is looked at, listened to or acted on, and the answer is a word. */
-export function isBySense(instrument: Instrument): instrument is "look" | "listen" | Act {
-  return instrument === "look" || instrument === "listen" || isAct(instrument);
+/** Whether nothing is measured: a part is looked at, listened to, asked about or acted on, and the answer is a word. */
+export function isBySense(instrument: Instrument): instrument is Sense {
+  return instrument === "look" || instrument === "listen" || instrument === "scan tool" || isAct(instrument);
 }
 
 /** What a good circuit shows: a range in volts or millivolts, for a lamp how it burns, for a look or a sound its word. */
@@ -105,6 +108,8 @@ export interface Step {
   readonly why: string;
   readonly cautions: readonly string[];
   readonly outcomes: readonly OutcomeOf[];
+  /** Cold ohms between the leads where the millivolts across a fuse tell milliamps; null elsewhere. */
+  readonly ohms: Ohms | null;
 }
 
 /** Suspects that something ruled out. */
@@ -142,9 +147,13 @@ export interface ProbeOrder {
   /** Share of what is not on the drawing. */
   readonly elsewhere: Share;
   readonly progress: Progress;
+  /** What to do and to heed before the first row, in sentences. */
+  readonly before: readonly string[];
   /** Minutes still expected, if the next row is chosen anew after every reading. */
   readonly expectedMinutes: Minutes;
   readonly clashes: readonly Clash[];
+  /** Pairs of one cause, by title, that would explain the readings that clash. */
+  readonly jointly: readonly string[];
   readonly steps: readonly Step[];
   /** Minutes of all rows together, trim opened once. */
   readonly minutes: Minutes;

@@ -1,4 +1,5 @@
 import type { PartId } from "../base/ids.ts";
+import { DRAIN_WORDS } from "../base/words/drain.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { workOf } from "../live/live.ts";
 import { probeFor } from "./candidates.ts";
@@ -6,7 +7,7 @@ import { expectedOf } from "./expected.ts";
 import { cautionsFor, outcomesOf, whyOf } from "./explain.ts";
 import type { Listed } from "./plan/linear.ts";
 import type { Rows } from "./rows.ts";
-import type { Step, Suspect } from "./step.ts";
+import type { Setting, Step, Suspect } from "./step.ts";
 import type { Tries } from "./tries.ts";
 
 /** Rows of a list in full: what to expect, why, and what each outcome would leave. */
@@ -15,7 +16,7 @@ export function stepsOf(
   suspects: readonly Suspect[],
   { columns, conditions }: Rows,
   list: readonly Listed[],
-  { sweepOf }: Tries,
+  { sweepOf, isAsleep }: Tries,
 ): readonly Step[] {
   // Only the conditions of rows on the list are tried: acts bring many that are not.
   const listed = new Set(list.flatMap(({ probe }) => columns[probe]!.candidate.conditions));
@@ -47,10 +48,17 @@ export function stepsOf(
       minutes,
       hands,
       why: whyOf(outcomes),
-      cautions: cautionsFor(circuit, candidate, turning),
+      cautions: [...cautionsFor(circuit, candidate, turning), ...(isAsleep ? partedCautions(settings) : [])],
       outcomes: instrument === "listen" ? outcomes.map(lastWindow) : outcomes,
+      ohms: candidate.ohms ?? null,
     };
   });
+}
+
+/** Where something is parted while the vehicle sleeps: wait, then read. */
+function partedCautions(settings: readonly Setting[]): readonly string[] {
+  const isParted = settings.some(({ condition: { apart = [], out = [] } }) => apart.length + out.length > 0);
+  return isParted ? [DRAIN_WORDS.parted] : [];
 }
 
 function lastWindow<T extends { readonly windows: readonly unknown[] }>(outcome: T): T {

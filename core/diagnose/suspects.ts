@@ -1,5 +1,5 @@
 import { remember } from "../base/memo.ts";
-import type { Share } from "../base/units.ts";
+import type { Amps, Share } from "../base/units.ts";
 import type { Circuit, FunctionCheck } from "../circuit/circuit.ts";
 import { doingIn } from "../live/doing.ts";
 import { agrees, judge, type Observed, type Verdict } from "../live/judge.ts";
@@ -7,7 +7,10 @@ import { levelOf } from "../live/live.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
 import type { Doing } from "../parts/kind.ts";
+import { drains } from "./drain.ts";
 import { type Possible, possibleFaults } from "./possible.ts";
+import { sharedCauses } from "./sharedCauses.ts";
+import { starved } from "./starved.ts";
 
 /** How often an observation is wrong (a guess): a suspect that contradicts one keeps this much of its weight. */
 export const OBSERVED_WRONGLY = 0.02;
@@ -16,6 +19,8 @@ export const OBSERVED_WRONGLY = 0.02;
 export interface Observation {
   readonly check: FunctionCheck;
   readonly word: Observed;
+  /** Amps expected of a sleeping vehicle, where a battery goes flat; null where a load is judged by its work. */
+  readonly sleeping?: Amps | null;
 }
 
 /** Something that reproduces the complaint, weighed by what else was seen. */
@@ -35,22 +40,50 @@ export function suspectsFor(
   complaint: Observation,
   others: readonly Observation[] = [],
 ): readonly Suspected[] {
-  const key = [complaint, ...others].map(({ check, word }) => `${check.id}=${word}`).join(" ");
+  const key = observedText(complaint, others);
   const known = lastOf(circuit);
   if (known.key !== key) Object.assign(known, { key, suspected: triedOut(circuit, complaint, others) });
   return known.suspected;
 }
 
-/** The last answer for each circuit: with every reading the same is asked again. */
-const lastOf = remember((_: Circuit): { key: string; suspected: readonly Suspected[] } => ({ key: "", suspected: [] }));
+/** The same for pairs of faults that share a cause. */
+export function pairsFor(
+  circuit: Circuit,
+  complaint: Observation,
+  others: readonly Observation[],
+): readonly Suspected[] {
+  const key = observedText(complaint, others);
+  const known = lastPairsOf(circuit);
+  if (known.key !== key)
+    Object.assign(known, { key, suspected: triedOut(circuit, complaint, others, sharedCauses(circuit)) });
+  return known.suspected;
+}
 
-function triedOut(circuit: Circuit, complaint: Observation, others: readonly Observation[]): readonly Suspected[] {
+function observedText(complaint: Observation, others: readonly Observation[]): string {
+  return [complaint, ...others].map(({ check, word, sleeping }) => `${check.id}=${word}${sleeping ?? ""}`).join(" ");
+}
+
+/** The last answer for each circuit: with every reading the same is asked again. */
+const lastOf = remember((_: Circuit): Asked => ({ key: "", suspected: [] }));
+const lastPairsOf = remember((_: Circuit): Asked => ({ key: "", suspected: [] }));
+
+interface Asked {
+  readonly key: string;
+  readonly suspected: readonly Suspected[];
+}
+
+function triedOut(
+  circuit: Circuit,
+  complaint: Observation,
+  others: readonly Observation[],
+  all: readonly Possible[] = [...possibleFaults(circuit), ...starved(circuit, complaint.check.condition)],
+): readonly Suspected[] {
   const further = others.filter((observation) => observation.word !== "not-tried");
   const healthy = new Rig(circuit);
   const good = [complaint, ...further].map(({ check }) => tryOut(healthy, check).doing);
   const found: Suspected[] = [];
   let rig = healthy;
-  for (const possible of possibleFaults(circuit)) {
+  for (const possible of all) {
     rig = new Rig(circuit, possible.faults, [], rig);
     if (!isSeen(rig, complaint, good[0]!)) continue;
     const against = further
@@ -68,7 +101,8 @@ export function tryOut(rig: Rig, check: FunctionCheck): { readonly doing: Doing;
   return { doing: doingIn(rig, check.load), melted };
 }
 
-function isSeen(rig: Rig, { check, word }: Observation, healthy: Doing): boolean {
+function isSeen(rig: Rig, { check, word, sleeping }: Observation, healthy: Doing): boolean {
+  if (typeof sleeping === "number") return drains(tryOut(rig, check).doing.amps, healthy.amps, sleeping);
   const { verdict, melted } = triedOn(rig, check, healthy);
   return agrees(verdict, word, melted);
 }

@@ -11,10 +11,13 @@ export const MINUTES = {
   probe: 0.5,
   throwControl: 0.1,
   plugApart: 0.5,
+  /** Until modules that a parted plug woke are still again. */
+  asleepAgain: 1.5,
   meterMode: 0.2,
   lamp: 0.3,
   look: 0.3,
   listen: 0.2,
+  scanTool: 3,
   /** A fused jumper clipped to both places of a load, and taken off again. */
   jumper: 1.5,
   /** A motor unbolted from what it drives, and bolted on again. */

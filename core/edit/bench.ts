@@ -1,8 +1,10 @@
-import type { Volts } from "../base/units.ts";
+import type { Amps, Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
+import type { Happens } from "../diagnose/comesAndGoes.ts";
 import type { JobAbout } from "../diagnose/job.ts";
 import type { Reading } from "../diagnose/reading.ts";
 import type { WeightFactor } from "../diagnose/weighing.ts";
+import type { Wiggled } from "../diagnose/wiggle.ts";
 import type { Fault } from "../live/fault.ts";
 import type { Observed } from "../live/judge.ts";
 import type { PartStates } from "../live/standing.ts";
@@ -38,6 +40,12 @@ export interface Bench {
   readonly readings: readonly Reading[];
   /** Volts of the battery at rest, measured; null where nobody did. */
   readonly batteryVolts: Volts | null;
+  /** Amps expected of the sleeping vehicle; null where nobody said. */
+  readonly sleepingAmps: Amps | null;
+  /** What brings on a complaint that comes and goes. */
+  readonly happens: readonly Happens[];
+  /** What the meter kept while places were moved. */
+  readonly wiggled: readonly Wiggled[];
   /** What else is known of the job in hand; null where what was noted belongs to none. */
   readonly job: JobAbout | null;
   /** Factors on starting weights that hold for this circuit, whatever the job. */
@@ -54,6 +62,9 @@ export const BENCH_FIELDS = [
   "observed",
   "readings",
   "batteryVolts",
+  "sleepingAmps",
+  "happens",
+  "wiggled",
   "job",
   "weights",
 ] as const satisfies readonly Exclude<keyof Bench, "circuit">[];
@@ -70,6 +81,9 @@ export function benchFor(circuit: Circuit): Bench {
     observed: {},
     readings: [],
     batteryVolts: null,
+    sleepingAmps: null,
+    happens: [],
+    wiggled: [],
     job: null,
     weights: [],
   };

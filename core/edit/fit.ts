@@ -4,9 +4,12 @@ import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { parsePoint, partAt, pointAt } from "../circuit/points.ts";
 import { restPose } from "../circuit/sheetPose.ts";
 import { underlaysOf } from "../circuit/underlays.ts";
+import { HAPPENS } from "../diagnose/comesAndGoes.ts";
+import { checkFor } from "../diagnose/drain.ts";
 import { isJobAbout } from "../diagnose/job.ts";
 import { isReading } from "../diagnose/reading.ts";
 import { areFactors } from "../diagnose/weightText.ts";
+import { isWiggled } from "../diagnose/wiggleEntry.ts";
 import { conditionRefusal } from "../live/condition.ts";
 import { faultText, parseFault } from "../live/fault.ts";
 import { kindOf } from "../parts/catalogue.ts";
@@ -168,26 +171,24 @@ function benchRefusal({
   observed,
   complaint,
   readings,
+  wiggled,
+  happens,
   job,
   weights,
 }: Bench): Refusal | null {
-  const checks = [...Object.keys(observed), ...(complaint === null ? [] : [complaint])];
+  const isKnown = (check: string): boolean => circuit.checks.some(({ id }) => id === check);
   return (
     conditionRefusal(circuit, condition) ??
     conditionRefusal(circuit, before.condition) ??
     unless(readings.every(isReading), "reading-shape", {}) ??
+    unless(wiggled.every(isWiggled) && happens.every((each) => HAPPENS.includes(each)), "wiggle-shape", {}) ??
     unless(areFactors(weights), "weight-shape", {}) ??
     unless(job === null || isJobAbout(job), "job-shape", {}) ??
     first(faults, (fault) => {
       const read = parseFault(circuit, faultText(fault));
       return read.ok ? null : read.refusal;
     }) ??
-    first(checks, (check) =>
-      unless(
-        circuit.checks.some(({ id }) => id === check),
-        "no-check",
-        { check },
-      ),
-    )
+    first(Object.keys(observed), (check) => unless(isKnown(check), "no-check", { check })) ??
+    unless(complaint === null || checkFor(circuit, complaint) !== null, "no-check", { check: complaint ?? "" })
   );
 }

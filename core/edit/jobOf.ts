@@ -2,6 +2,18 @@ import type { Job } from "../diagnose/job.ts";
 import type { Bench } from "./bench.ts";
 
 /** The job in hand, with what the bench holds of it; null where there is none. */
-export function jobOf({ job, complaint, observed, readings, batteryVolts }: Bench): Job | null {
-  return job && { ...job, complaint, observed, readings, batteryVolts };
+export function jobOf(bench: Bench): Job | null {
+  const { job, complaint, observed, readings, batteryVolts, sleepingAmps, happens, wiggled } = bench;
+  return (
+    job && {
+      ...job,
+      complaint,
+      observed,
+      readings,
+      batteryVolts,
+      ...(sleepingAmps !== null && { sleepingAmps }),
+      ...(happens.length > 0 && { happens }),
+      ...(wiggled.length > 0 && { wiggled }),
+    }
+  );
 }

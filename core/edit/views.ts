@@ -5,8 +5,8 @@ import type { Circuit } from "../circuit/circuit.ts";
 import { pointAt } from "../circuit/points.ts";
 import { probeOrder } from "../diagnose/order.ts";
 import type { PositionTable } from "../diagnose/positionTable.ts";
+import { type Seen, seenIn } from "../diagnose/seen.ts";
 import type { ProbeOrder } from "../diagnose/step.ts";
-import type { Observation } from "../diagnose/suspects.ts";
 import { positionTable } from "../diagnose/tableReading.ts";
 import { PLAIN_WEIGHING, type Weighing } from "../diagnose/weighing.ts";
 import type { Fault } from "../live/fault.ts";
@@ -44,19 +44,8 @@ export function whyAt(bench: Bench, point: PointId): Why | null {
 // ---------------------------------------------------------------- what to probe
 
 /** The complaint and what else was seen; null where nothing is complained of. A complaint not noted is taken as dead. */
-export function observationsNow({
-  circuit,
-  complaint,
-  observed,
-}: Bench): { readonly complaint: Observation; readonly others: readonly Observation[] } | null {
-  const check = circuit.checks.find(({ id }) => id === complaint);
-  if (!check) return null;
-  const others = circuit.checks.flatMap((other) => {
-    const word = observed[other.id];
-    return word === undefined || other === check ? [] : [{ check: other, word }];
-  });
-  const word = observed[check.id] ?? (check.expect === "off" ? "wrong" : "dead");
-  return { complaint: { check, word }, others };
+export function observationsNow({ circuit, complaint, observed, sleepingAmps }: Bench): Seen | null {
+  return seenIn(circuit, complaint, observed, sleepingAmps);
 }
 
 interface Ordered {
@@ -70,10 +59,10 @@ export function probeOrderNow(bench: Bench): ProbeOrder | null {
   const seen = observationsNow(bench);
   if (!seen) return null;
   const wiring = wiringOf(bench.circuit);
-  const { readings, batteryVolts } = bench;
+  const { readings, batteryVolts, sleepingAmps } = bench;
   const weighing: Weighing = { ...PLAIN_WEIGHING, circuit: bench.weights };
   const observed = [seen.complaint, ...seen.others].map(({ check, word }) => `${check.id}=${word}`);
-  const asked = JSON.stringify([observed, readings, batteryVolts, weighing]);
+  const asked = JSON.stringify([observed, readings, batteryVolts, sleepingAmps, weighing]);
   const last = lastOrder(wiring);
   if (last.known?.asked !== asked)
     last.known = {

@@ -1,6 +1,7 @@
 import type { PointId } from "../base/ids.ts";
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Circuit } from "../circuit/circuit.ts";
+import { terminalPoint, wireSideOf } from "../circuit/points.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import type { FaultMode } from "../parts/kind.ts";
 import { viewOf } from "../parts/view.ts";
@@ -45,7 +46,12 @@ export function faultModes(circuit: Circuit, target: Target): readonly FaultMode
   if (target.is === "cavity") return CAVITY_FAULTS;
   const part = circuit.parts.find((candidate) => candidate.id === target.id);
   const kind = part && kindOf(part.kind);
-  return part && kind ? kind.faults(viewOf(kind, part, circuit.nominalVolts)) : [];
+  if (!part || !kind) return [];
+  const ends = new Set(circuit.wires.flatMap(({ from, to }) => [from, to]));
+  const isBare = (terminal: string): boolean => !ends.has(wireSideOf(circuit, terminalPoint(part, terminal)));
+  return kind
+    .faults(viewOf(kind, part, circuit.nominalVolts))
+    .filter(({ unless }) => unless === undefined || unless.some(isBare));
 }
 
 /** Reads `TARGET:MODE[=VALUE]`; refuses an unknown target or mode, and a value outside the mode's limits. */

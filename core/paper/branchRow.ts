@@ -11,6 +11,7 @@ import { readingPiece } from "./fields.ts";
 import { type Block, type GridCell, glued, gridRow, roomIn } from "./grid.ts";
 import { lineMark, paragraph } from "./lines.ts";
 import { type Piece, stack } from "./piece.ts";
+import { plainNumber } from "./range.ts";
 import { cautionStrip, numberCell, probeCell, type RowSetting, rowCell, sided } from "./row.ts";
 import { setPiece, sweepSetPiece } from "./setCell.ts";
 import { TYPE } from "./sizes.ts";
@@ -103,7 +104,9 @@ export function limitsText(step: Step, windows: readonly Window[]): string {
 
 function limitText({ low, high }: Window, isFine: boolean): string {
   const text = (volts: number): string =>
-    isFine ? `${figure(volts * 1000, 0)} mV` : figure(volts, Math.round(volts * 10) === volts * 10 ? 1 : 2);
+    isFine
+      ? `${plainNumber(Math.round(volts * 10_000) / 10)} mV`
+      : figure(volts, Math.round(volts * 10) === volts * 10 ? 1 : 2);
   if (!Number.isFinite(low) && !Number.isFinite(high)) return "";
   if (!Number.isFinite(low)) return WORDS.below(text(high));
   return Number.isFinite(high) ? WORDS.limits(text(low), text(high)) : WORDS.up(text(low));

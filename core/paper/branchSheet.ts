@@ -4,6 +4,7 @@ import type { Circuit } from "../circuit/circuit.ts";
 import type { Branches } from "../diagnose/branchTable.ts";
 import { NO_ORDER } from "../diagnose/order.ts";
 import type { ProbeOrder } from "../diagnose/step.ts";
+import { beforeBlock } from "./beforeBlock.ts";
 import { BRANCH_COLUMNS, branchRow } from "./branchRow.ts";
 import { cautionFrame } from "./cautionFrame.ts";
 import { checklistCautions } from "./cautions.ts";
@@ -37,7 +38,13 @@ export interface BranchSheetInput {
  */
 export function branchSheets({ circuit, branches, date, restVolts }: BranchSheetInput): readonly Sheet[] {
   const steps = branches.rows.map(({ step }) => step);
-  const order: ProbeOrder = { ...NO_ORDER, complaint: branches.complaint, suspects: branches.suspects, steps };
+  const order: ProbeOrder = {
+    ...NO_ORDER,
+    complaint: branches.complaint,
+    before: branches.before,
+    suspects: branches.suspects,
+    steps,
+  };
   const facts = orderFacts({
     title: WORDS.branchSheet,
     circuit,
@@ -59,7 +66,7 @@ export function branchSheets({ circuit, branches, date, restVolts }: BranchSheet
     firstTop: first,
     laterTop: later,
     bottom: BODY_BOTTOM,
-    first: glued(howToUse(), cautionFrame(cautions), titles),
+    first: glued(howToUse(), cautionFrame(cautions), beforeBlock(branches.before), titles),
     later: titles,
     places: [...rowPlaces(setting, branches, order), verdictPlace(circuit, branches)],
     endingHeight: 0,

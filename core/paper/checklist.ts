@@ -2,6 +2,7 @@ import type { Millimetres, Volts } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import type { ProbeOrder, Step } from "../diagnose/step.ts";
+import { beforeBlock } from "./beforeBlock.ts";
 import { cautionFrame } from "./cautionFrame.ts";
 import { checklistCautions } from "./cautions.ts";
 import { type Drawn, inCell, ruled, stroke, together } from "./cell.ts";
@@ -56,7 +57,7 @@ export function checklistSheets(input: ChecklistInput): readonly Sheet[] {
     firstTop: first,
     laterTop: later,
     bottom: BODY_BOTTOM,
-    first: glued(cautionFrame(cautions), clearedBlock(circuit, order), columnTitles()),
+    first: glued(cautionFrame(cautions), beforeBlock(order.before), clearedBlock(circuit, order), columnTitles()),
     later: columnTitles(),
     places: placeBlocks(setting, placesOf(circuit, order)),
     endingHeight: signOff(circuit, order).height,

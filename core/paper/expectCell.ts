@@ -1,5 +1,6 @@
 import type { Millimetres, Volts } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
+import { milliampsText } from "../diagnose/drain.ts";
 import { type Expected, isBySense, type Step } from "../diagnose/step.ts";
 import { TEST_LAMPS } from "../trade/instruments.ts";
 import { paragraph, type Runs, runs, runsWidth } from "./lines.ts";
@@ -38,6 +39,7 @@ function rangePiece(expect: Expected, room: Millimetres): Piece {
 /** "battery less 0.3–0.7" for a reading near the battery, "drop at 4 A" for one near ground under a lamp; else nothing. */
 function otherWords(step: Step, { low, high }: Expected, restVolts: Volts): string {
   if (step.black === "battery +" || step.lampTo === "black" || isBySense(step.instrument)) return "";
+  if (step.ohms !== null) return WORDS.dropScale(milliampsText(0.001 / step.ohms));
   if (step.settings[0]?.expect.unit === "mV") return WORDS.drop;
   if (low > restVolts / 2) {
     const [least, most] = [restVolts - high, restVolts - low];

@@ -39,9 +39,10 @@ export function closeRange(low: number, high: number): string {
   return rangeText(low, high).replaceAll(" ", "");
 }
 
-/** What a good circuit shows in a row: the range without its unit, whole millivolts, or the word of a look or a sound. */
+/** What a good circuit shows in a row: the range without its unit, millivolts whole or in tenths, or the word of a look or a sound. */
 export function expectText({ low, high, unit, word }: Expected): string {
   if (word !== null) return word;
   if (unit === "V") return rangeText(low, high);
-  return low === high ? minusText(low, 0) : `${minusText(low, 0)} – ${minusText(high, 0)}`;
+  const [from, to] = [low, high].map((each) => minusText(each, Number.isInteger(each) ? 0 : 1));
+  return from === to ? from! : `${from} – ${to}`;
 }

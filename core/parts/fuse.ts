@@ -9,7 +9,7 @@ import { amount, choice } from "./settings.ts";
 import { WEIGHTS } from "./weights.ts";
 
 /** Cold ohms: as set, else those of the rating and family. */
-function linkOhms(view: PartView): Ohms {
+export function linkOhms(view: PartView): Ohms {
   const set = view.number("coldOhms");
   const family = view.word("family");
   return set > 0 ? set : coldOhms(isFuseFamily(family) ? family : "regular", view.number("amps")).ohms;

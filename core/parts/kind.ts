@@ -160,6 +160,8 @@ export interface FaultMode {
   readonly weight: number;
   /** Faults of one target with the same repair are one group: "replace", "clean", "free the mechanism". */
   readonly repair: string;
+  /** Terminals of which one must end on nothing in the drawing for this to be possible; absent where it always is. */
+  readonly unless?: readonly string[];
   effects(value: number): readonly FaultEffect[];
 }
 

@@ -125,7 +125,7 @@ function groundVolts(view: PartView, sees: Sees, whenFree: Volts): Volts {
 }
 
 /** What a pin sees: high, low, or null where it floats or lies between the two. */
-function levelOf(view: PartView, sees: Sees, pin: string): "high" | "low" | null {
+export function inputLevel(view: PartView, sees: Sees, pin: string): "high" | "low" | null {
   const volts = view.terminals.includes(pin) ? sees.terminalVolts(pin) : null;
   if (volts === null) return null;
   const share = (volts - groundVolts(view, sees, 0)) / view.nominalVolts;
@@ -135,7 +135,7 @@ function levelOf(view: PartView, sees: Sees, pin: string): "high" | "low" | null
 /** Whether a row holds: false as soon as one input says no, null where one says neither. */
 function holds(view: PartView, sees: Sees, row: WhenThen): boolean | null {
   const answers = Object.entries(row.when).map(([pin, wanted]) => {
-    const level = levelOf(view, sees, pin);
+    const level = inputLevel(view, sees, pin);
     return level === null ? null : level === wanted;
   });
   if (answers.includes(false)) return false;
@@ -168,6 +168,47 @@ function inputLoad(view: PartView, pin: string): readonly ModelElement[] {
   if (rail === undefined) return [];
   const ohms = view.number("inputOhms");
   return [{ key: `input-${pin}`, a: `~${pin}`, b: `~${rail}`, law: { law: "resistor", ohms }, passes: "load" }];
+}
+
+/** Amps that a module takes which does not go to sleep (guesses). */
+const AWAKE_AMPS = [0.3, 1] as const;
+
+/** Draws from its supply as if it were at work; only where it names a supply and a ground. */
+function staysAwake(view: PartView): readonly FaultMode[] {
+  const [[supply], [ground]] = [supplyPins(view), groundPins(view)];
+  if (supply === undefined || ground === undefined) return [];
+  return [
+    {
+      mode: "stays-awake",
+      title: "does not go to sleep",
+      value: { unit: "A", usual: AWAKE_AMPS, min: 0.01, max: 10 },
+      weight: WEIGHTS.moduleAwake,
+      repair: "find what wakes it",
+      effects: (amps) => [{ does: "bridge", from: supply, to: ground, ohms: view.nominalVolts / amps }],
+    },
+  ];
+}
+
+/**
+ * An output that it does not ask for, since something is missing which the drawing does not show: where no row of the table
+ * drives it, a pin is unknown, or an input that the table waits for ends on nothing.
+ */
+function notAsked(view: PartView): readonly FaultMode[] {
+  const isUnknown = pinsThat(view, "unknown").length > 0;
+  return pinsThat(view, "drives-high", "drives-low").map((pin): FaultMode => {
+    const rows = rowsOf(view).filter(({ joins }) => joins.some((pair) => pair.includes(pin)));
+    const waitsFor = [...new Set(rows.flatMap(({ when }) => Object.keys(when)))];
+    return {
+      ...opens(
+        `pin-${pin}`,
+        `output ${pin} not asked for`,
+        WEIGHTS.moduleNotAsked,
+        `not-asked-${pin}`,
+        "find what it waits for",
+      ),
+      ...(!isUnknown && rows.length > 0 && { unless: waitsFor }),
+    };
+  });
 }
 
 /**
@@ -209,6 +250,8 @@ export const controlModule: Kind = {
         if (key) keys.add(key);
       }
     }
+    // Without feed or ground nothing inside drives, whatever it is asked for.
+    if (state === "asleep") return [...keys];
     for (const [pin, level] of Object.entries(around.drive)) {
       for (const { key, a, b } of contacts) if (a === pin || b === pin) keys.delete(key);
       const driver = level === "on" ? driverOf(view, contacts, pin) : undefined;
@@ -247,6 +290,8 @@ export const controlModule: Kind = {
         repair: "replace",
         effects: () => [{ does: "hold", state: "asleep" }],
       },
+      ...staysAwake(view),
+      ...notAsked(view),
     ];
   },
   symbol: (view, pose) => moduleSymbol(view, pinRoles(view), pose),

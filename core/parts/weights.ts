@@ -34,5 +34,7 @@ export const WEIGHTS = {
   diodeOpen: 1,
   diodeShorted: 1,
   moduleOutput: 1,
+  moduleAwake: 2,
+  moduleNotAsked: 2,
   senderFault: 2,
 } as const;

@@ -36,6 +36,8 @@ function shown(circuit: Circuit, ask: SheetAsk): string {
       return WORDS.printedOrder;
     case "branches":
       return WORDS.printedBranches;
+    case "wiggle":
+      return WORDS.printedWiggle;
     case "table": {
       const connector = connectorOf(circuit, ask.connector);
       return WORDS.printedTable(connector.ok ? connector.value : "");

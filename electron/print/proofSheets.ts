@@ -3,18 +3,19 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { type Found, foundBy } from "../../core/diagnose/found.ts";
 import { handoverFacts } from "../../core/diagnose/handoverFacts.ts";
 import { proofRun } from "../../core/diagnose/proofRun.ts";
+import type { Seen } from "../../core/diagnose/seen.ts";
 import { restVoltsOf } from "../../core/live/restVolts.ts";
 import { handoverSheets } from "../../core/paper/handover.ts";
 import type { Sheet } from "../../core/paper/page.ts";
 import { proofSheets } from "../../core/paper/proofSheet.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
-import { faultsOf, type KnownNow, knownOf, type Seen, seenOf } from "../asked.ts";
+import { faultsOf, type KnownNow, knownOf, seenOf } from "../asked.ts";
 
 /** A search that ended, as it was asked for in words. */
 interface Ended extends Seen, Found, KnownNow {}
 
 function endedOf(circuit: Circuit, ask: SheetAsk): Outcome<Ended> {
-  const seen = seenOf(circuit, ask.complaint, ask.observed);
+  const seen = seenOf(circuit, ask.complaint, ask.observed, ask.sleeping);
   if (!seen.ok) return seen;
   const known = knownOf(circuit, ask.read, ask.battery);
   if (!known.ok) return known;

@@ -17,8 +17,9 @@ import { circuitSheets } from "../../core/paper/circuitSheets.ts";
 import type { Paper } from "../../core/paper/placing.ts";
 import { straightSheets } from "../../core/paper/straight.ts";
 import { tableSheets } from "../../core/paper/table.ts";
+import { wiggleSheets } from "../../core/paper/wiggle.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
-import { connectorOf, faultsOf, knownOf, seenOf } from "../asked.ts";
+import { connectorOf, faultsOf, knownOf, seenOf, wiggleOf } from "../asked.ts";
 import { handover, proof } from "./proofSheets.ts";
 
 /**
@@ -33,6 +34,8 @@ export function sheetsFor(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcom
       return checklist(circuit, ask);
     case "branches":
       return branches(circuit, ask);
+    case "wiggle":
+      return wiggle(circuit, ask);
     case "table":
       return table(circuit, ask);
     case "straight":
@@ -61,7 +64,7 @@ function sheet(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly 
 function checklist(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
   const probed = mayBeProbed(circuit);
   if (!probed.ok) return probed;
-  const seen = seenOf(circuit, ask.complaint, ask.observed);
+  const seen = seenOf(circuit, ask.complaint, ask.observed, ask.sleeping);
   if (!seen.ok) return seen;
   const known = knownOf(circuit, ask.read, ask.battery, ask);
   if (!known.ok) return known;
@@ -70,7 +73,7 @@ function checklist(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]>
 }
 
 function branches(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
-  const seen = seenOf(circuit, ask.complaint, ask.observed);
+  const seen = seenOf(circuit, ask.complaint, ask.observed, ask.sleeping);
   if (!seen.ok) return seen;
   const known = knownOf(circuit, ask.read, ask.battery, ask);
   if (!known.ok) return known;
@@ -81,6 +84,16 @@ function branches(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> 
     ...(ask.depth !== undefined && { depth: ask.depth }),
   });
   return found.ok ? ok(branchSheets({ circuit, branches: found.value })) : found;
+}
+
+function wiggle(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
+  const probed = mayBeProbed(circuit);
+  if (!probed.ok) return probed;
+  const seen = seenOf(circuit, ask.complaint, ask.observed, ask.sleeping);
+  if (!seen.ok) return seen;
+  const sheet = wiggleOf(circuit, seen.value, ask.when, ask.wiggled);
+  if (!sheet.ok) return sheet;
+  return sheet.value.rows.length === 0 ? refuse("no-suspects") : ok(wiggleSheets({ circuit, wiggle: sheet.value }));
 }
 
 function table(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {

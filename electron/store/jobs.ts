@@ -1,5 +1,7 @@
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
+import { DRAIN_WORDS } from "../../core/base/words/drain.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { DRAIN } from "../../core/diagnose/drain.ts";
 import { isSolved, type Job } from "../../core/diagnose/job.ts";
 import type { JobRow } from "../../schemas/calls.ts";
 import { jobShape } from "../../schemas/jobShape.ts";
@@ -46,7 +48,8 @@ function keepJob({ connection }: Store, key: number, circuit: () => Outcome<Circ
   if (found && unpacked(found.state) === text) return;
   const drawn = circuit();
   const { checks, title, vehicle } = drawn.ok ? drawn.value : { checks: [], title: "", vehicle: "" };
-  const complaint = checks.find(({ id }) => id === job.complaint)?.label ?? "";
+  const own = checks.find(({ id }) => id === job.complaint)?.label;
+  const complaint = own ?? (job.complaint === DRAIN ? DRAIN_WORDS.label : "");
   connection
     .prepare(
       `INSERT INTO jobs (circuit, id, vehicle, told, complaint, readings, suspect, share, solved, made, edited, state)

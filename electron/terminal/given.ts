@@ -1,4 +1,5 @@
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
+import type { Seen } from "../../core/diagnose/seen.ts";
 import { parseCondition } from "../../core/live/condition.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import * as asked from "../asked.ts";
@@ -10,6 +11,9 @@ export interface Typed {
   readonly fault?: readonly string[];
   readonly complaint?: string;
   readonly observed?: readonly string[];
+  readonly sleeping?: string;
+  readonly when?: string;
+  readonly wiggle?: readonly string[];
   readonly connector?: string;
   readonly json?: boolean;
 }
@@ -25,8 +29,8 @@ export function faultsOf(circuit: Circuit, typed: Typed): readonly Fault[] {
 }
 
 /** The function check typed after --complaint, with what was typed after --observed. */
-export function complaintOf(circuit: Circuit, typed: Typed): asked.Seen {
-  return need(asked.seenOf(circuit, typed.complaint, typed.observed));
+export function complaintOf(circuit: Circuit, typed: Typed): Seen {
+  return need(asked.seenOf(circuit, typed.complaint, typed.observed, typed.sleeping));
 }
 
 /** The connector typed after --connector, or the circuit's first. */

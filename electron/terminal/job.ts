@@ -4,9 +4,9 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { type Job, jobAbout } from "../../core/diagnose/job.ts";
 import { misfitWords } from "../../core/diagnose/misfitWords.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
+import type { Seen } from "../../core/diagnose/seen.ts";
 import { jobTextRefusal } from "../../core/edit/jobFields.ts";
 import { formatJob, type JobFile } from "../../schemas/job.ts";
-import type { Seen } from "../asked.ts";
 import { readJobFile, writeJobFile } from "../jobFile.ts";
 import { type Console, need } from "./console.ts";
 

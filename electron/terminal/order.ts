@@ -1,15 +1,19 @@
 import { figure } from "../../core/base/figure.ts";
 import { refuse } from "../../core/base/outcome.ts";
+import type { Ohms } from "../../core/base/units.ts";
+import { DRAIN_WORDS } from "../../core/base/words/drain.ts";
 import { JOB_SENTENCES as SAY } from "../../core/base/words/job.ts";
+import { SCAN_WORDS } from "../../core/base/words/scan.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { milliampsText } from "../../core/diagnose/drain.ts";
 import type { Job } from "../../core/diagnose/job.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
 import { percent, progressWords } from "../../core/diagnose/progressWords.ts";
 import { readingText } from "../../core/diagnose/readingText.ts";
 import { mayBeProbed } from "../../core/diagnose/scope.ts";
-import { isBySense, type ProbeOrder, type Setting, type Step } from "../../core/diagnose/step.ts";
+import { type Expected, isBySense, type ProbeOrder, type Setting, type Step } from "../../core/diagnose/step.ts";
 import { conditionText } from "../../core/live/condition.ts";
-import { knownOf } from "../asked.ts";
+import { knownOf, wiggleOf } from "../asked.ts";
 import { readCircuitFile } from "../files.ts";
 import { typedOver } from "../jobFile.ts";
 import { type Console, EXIT, need } from "./console.ts";
@@ -17,6 +21,7 @@ import { complaintOf, type Typed } from "./given.ts";
 import { type JobTyped, jobFrom, jobSaved } from "./job.ts";
 import { count, wrapped } from "./rows.ts";
 import { type WeightsTyped, weighed } from "./weights.ts";
+import { printWiggle } from "./wiggle.ts";
 
 /** Suspects that are named before the rows. */
 const MOST_NAMED = 5;
@@ -46,8 +51,10 @@ export async function order(
     weighing,
     ...(minutes !== undefined && { minutes }),
   });
+  const wiggle =
+    complaint.word === "sometimes" ? need(wiggleOf(circuit, { complaint, others }, typed.when, typed.wiggle)) : null;
   if (result.suspects.length === 0) need(refuse("no-suspects"));
-  if (typed.json) console.write(`${JSON.stringify({ ...orderJson(result), notes }, null, 2)}\n`);
+  if (typed.json) console.write(`${JSON.stringify({ ...orderJson(result), wiggle, notes }, null, 2)}\n`);
   else {
     for (const note of notes) console.write(`${note}\n`);
     console.write(`${circuit.vehicle ?? circuit.title}\nComplaint: ${result.complaint}\n`);
@@ -66,6 +73,9 @@ export async function order(
     );
     for (const { title, notes } of result.suspects.slice(0, MOST_NAMED))
       for (const note of notes) console.write(`${title}: ${note}\n`);
+    for (const line of result.before)
+      console.write(`${wrapped(`! ${line}`, Math.min(console.width, 110), "", "  ")}\n`);
+    if (wiggle) printWiggle(console, circuit, wiggle);
     printSteps(console, circuit, result);
     console.write(
       "\nThe vehicle maker's procedure, local codes and licensed practice come first. Back-probe, do not pierce.\n",
@@ -117,7 +127,10 @@ function printStep(console: Console, step: Step): void {
   );
   const sweep = step.sweepOf === null ? "" : `sweep ${step.sweepOf}: `;
   console.write(`     ${sweep}${step.settings.map((setting) => settingText(setting, step)).join("; ")}\n`);
+  if (step.ohms !== null) console.write(`     ${DRAIN_WORDS.scale(milliampsText(0.001 / step.ohms))}\n`);
   const width = Math.min(console.width, 110);
+  if (step.instrument === "scan tool")
+    console.write(`${wrapped(`${SCAN_WORDS.ask(step.point)}. ${SCAN_WORDS.means}`, width, "     ")}\n`);
   console.write(`${wrapped(step.why, width, "     ")}\n`);
   for (const caution of step.cautions) console.write(`${wrapped(`! ${caution}`, width, "     ", "       ")}\n`);
 }
@@ -128,13 +141,19 @@ function lampText({ lampTo, instrument, point, black }: Step): string {
   return lampTo === "battery -" ? `, ${instrument} ${point} to battery -` : `, ${instrument} battery + to ${point}`;
 }
 
-function settingText({ condition, position, expect }: Setting, { sweepOf, lampTo }: Step): string {
+function settingText({ condition, position, expect }: Setting, { sweepOf, lampTo, ohms }: Step): string {
   const where = sweepOf === null ? conditionText(condition) || "rest" : position;
   const lamp = expect.lamp === null ? "" : `, lamp ${expect.lamp}`;
   if (expect.word !== null) return `${where} ${expect.word}`;
   if (lampTo === "black") return `${where}${lamp}`;
-  const digits = expect.unit === "V" ? 1 : 0;
-  return `${where} ${figure(expect.low, digits)} – ${figure(expect.high, digits)} ${expect.unit}${lamp}`;
+  return `${where} ${rangeOf(expect, ohms)}${lamp}`;
+}
+
+/** "11.9 – 12.7 V"; across a fuse of a sleeping vehicle the milliamps too: "0 – 0.1 mV, 13 mA at most". */
+function rangeOf({ low, high, unit }: Expected, ohms: Ohms | null): string {
+  const digits = unit === "V" || ohms !== null ? 1 : 0;
+  const most = ohms === null ? "" : `, ${milliampsText(high / 1000 / ohms)} mA at most`;
+  return `${figure(low, digits)} – ${figure(high, digits)} ${unit}${most}`;
 }
 
 function orderJson({
@@ -147,6 +166,7 @@ function orderJson({
   progress,
   expectedMinutes,
   clashes,
+  before,
 }: ProbeOrder): object {
   return {
     complaint,
@@ -155,6 +175,7 @@ function orderJson({
     expectedMinutes,
     elsewhere,
     clashes,
+    before,
     steps: steps.map((step) => {
       const first = step.settings[0]!;
       const { point, black, connector, cavity, colour, instrument, lampTo, sweepOf, access, hands, why, cautions } =
@@ -174,6 +195,7 @@ function orderJson({
         access,
         minutes: step.minutes,
         hands,
+        ohms: step.ohms,
         why,
         caution: cautions.length === 0 ? null : cautions.join(" "),
       };

@@ -40,7 +40,17 @@ interface PrintTyped extends Typed, JobTyped, WeightsTyped {
 /** What a handover page says in people's own words. */
 const OWN_WORDS = ["told", "done", "after", "watch", "vehicle", "number"] as const;
 
-const SHEETS = ["sheet", "checklist", "branches", "table", "straight", "budget", "proof", "handover"] as const;
+const SHEETS = [
+  "sheet",
+  "checklist",
+  "branches",
+  "wiggle",
+  "table",
+  "straight",
+  "budget",
+  "proof",
+  "handover",
+] as const;
 
 /** `print FILE --what ... --out FILE`: writes one PDF or HTML, or an SVG for each sheet, and says where. */
 export async function print(console: Console, file: string, typed: PrintTyped): Promise<number> {
@@ -101,6 +111,9 @@ function askOf(typed: PrintTyped): SheetAsk {
     shop: [...(typed.shop ?? [])],
     solved: [...(typed.solved ?? [])],
     ...(typed.battery !== undefined && { battery: typed.battery }),
+    ...(typed.sleeping !== undefined && { sleeping: typed.sleeping }),
+    ...(typed.when !== undefined && { when: typed.when }),
+    wiggled: [...(typed.wiggle ?? [])],
     ...(typed.depth !== undefined && { depth: need(depthOf(typed.depth)) }),
     ...(typed.page !== undefined && { page: typed.page }),
     ...(typed.load !== undefined && { load: typed.load }),

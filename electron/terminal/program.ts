@@ -79,10 +79,13 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .command("order")
     .description("test points in the order to probe them")
     .argument("<file>", "circuit file")
-    .option("--complaint <check>", "function check that fails")
+    .option("--complaint <check>", "function check that fails, or battery-goes-flat")
     .option("--observed <check=word>", "what another check does; may be given again", several)
     .option("--read <reading>", "what was read: RED[/BLACK] @ CONDITION : VALUE; may be given again", several)
     .option("--battery <volts>", "volts of the battery at rest, measured")
+    .option("--when <hot,wet,bumps>", "what brings on a complaint that comes and goes")
+    .option("--wiggle <reading>", "PLACE : MIN..MAX while it was moved; may be given again", several)
+    .option("--sleeping <milliamps>", "current expected of the sleeping vehicle, for battery-goes-flat")
     .option("--job <file>", "job file to go on from; what is typed goes over it, readings are added")
     .option("--save-job <file>", "write the job as it stands then to a file ending in .job.json")
     .option("--vehicle <plate>", "this very vehicle, for the job")
@@ -112,7 +115,7 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .argument("<file>", "circuit file")
     .requiredOption(
       "--what <sheet>",
-      "sheet, checklist, branches, table, straight (one load's branch), budget (its volts lost), proof (before and after) or handover (for the owner)",
+      "sheet, checklist, branches, wiggle (for what fails sometimes), table, straight (one load's branch), budget (its volts lost), proof (before and after) or handover (for the owner)",
     )
     .requiredOption("--out <file>", "file ending in .pdf, .svg or .html")
     .option("--page <id>", "page of the circuit, for a sheet; without it, every page")
@@ -134,6 +137,9 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .option("--vehicle <words>", "the vehicle; without it, the circuit's")
     .option("--number <number>", "number of the job")
     .option("--battery <volts>", "volts of the battery at rest, measured")
+    .option("--when <hot,wet,bumps>", "what brings on a complaint that comes and goes")
+    .option("--wiggle <reading>", "PLACE : MIN..MAX while it was moved; may be given again", several)
+    .option("--sleeping <milliamps>", "current expected of the sleeping vehicle, for battery-goes-flat")
     .option("--job <file>", "job file to go on from; what is typed goes over it, readings are added")
     .option("--weigh <weight>", "WHAT=TIMES: SOURCE, such as M3:seized=3: bulletin 12; may be given again", several)
     .option("--shop <weight>", "the same for a kind, such as motor=2: own records; may be given again", several)

@@ -1,5 +1,6 @@
 import { useMemo } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { isDrain } from "../../core/diagnose/drain.ts";
 import { finenessOf } from "../../core/diagnose/evidence.ts";
 import { expectedOf } from "../../core/diagnose/expected.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
@@ -7,8 +8,9 @@ import { readingFits } from "../../core/diagnose/readingFits.ts";
 import { markReading } from "../../core/edit/commands/markReading.ts";
 import { removeReading } from "../../core/edit/commands/removeReading.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
-import { useAppStore } from "../state/AppContext.tsx";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
+import { complaintNow } from "../state/views.ts";
 import { isAsWanted, readingLeads, timeText, valueText, wantedText } from "../words/reading.ts";
 import { settingWords } from "../words/step.ts";
 
@@ -25,12 +27,14 @@ interface Shown {
 export function ReadingRow({ circuit, reading, number, isClashing }: Shown) {
   const { dispatch } = useAppStore();
   const make = useMake();
+  const complaint = useApp(complaintNow);
+  const isAsleep = complaint !== null && isDrain(complaint, circuit);
   const isFitting = readingFits(circuit, reading);
   const wanted = useMemo(() => {
     if (!isFitting) return null;
     const wiring = wiringOf(circuit);
-    return expectedOf(wiring, { ...reading, fineness: finenessOf(wiring, reading) });
-  }, [circuit, reading, isFitting]);
+    return expectedOf(wiring, { ...reading, fineness: finenessOf(wiring, reading, isAsleep) });
+  }, [circuit, reading, isFitting, isAsleep]);
   const isOff = wanted !== null && !isAsWanted(reading, wanted);
   const { standing, time } = reading;
   const mark = (next: Reading["standing"]): void => make((bench) => markReading(bench, number, next));

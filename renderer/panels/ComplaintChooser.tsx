@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { drainCheck } from "../../core/diagnose/drain.ts";
 import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
 import { AddCheck } from "../circuit/AddCheck.tsx";
 import { useMake } from "../state/useMake.ts";
@@ -12,7 +13,10 @@ export function ComplaintChooser({ circuit }: { readonly circuit: Circuit }) {
   const make = useMake();
   const [typed, setTyped] = useState("");
   const words = typed.trim().toLowerCase().split(/\s+/);
-  const shown = circuit.checks.filter(({ label }) => words.every((word) => label.toLowerCase().includes(word)));
+  const drain = drainCheck(circuit);
+  const shown = [...(drain ? [drain] : []), ...circuit.checks].filter(({ label }) =>
+    words.every((word) => label.toLowerCase().includes(word)),
+  );
   return (
     <>
       <header className="view-head">

@@ -1,4 +1,5 @@
 import type { Circuit, FunctionCheck } from "../../core/circuit/circuit.ts";
+import { isDrain } from "../../core/diagnose/drain.ts";
 import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
 import { observeCheck } from "../../core/edit/commands/observeCheck.ts";
 import type { Observed } from "../../core/live/judge.ts";
@@ -9,6 +10,7 @@ import { observedNow } from "../state/views.ts";
 import { failsAs, OBSERVED_TITLES } from "../words/check.ts";
 import { counted, minutesText } from "../words/figures.ts";
 import type { OrderAnswer } from "../workers/question.ts";
+import { Asleep } from "./Asleep.tsx";
 import { Caution } from "./Caution.tsx";
 
 const FAILING: readonly Observed[] = ["dead", "weak", "wrong", "stays-on", "sometimes", "blows-its-fuse"];
@@ -25,6 +27,7 @@ export function OrderHead({ circuit, check, answer, isOld }: Shown) {
   const { dispatch } = useAppStore();
   const make = useMake();
   const observed = useApp(observedNow);
+  const isAsleep = isDrain(check, circuit);
   const word = observed[check.id] ?? failsAs(check);
   const works = Object.values(observed).filter((each) => each === "works").length;
   return (
@@ -40,19 +43,21 @@ export function OrderHead({ circuit, check, answer, isOld }: Shown) {
         </button>
       </div>
       <p className="order-facts small">
-        <label className="inline-select">
-          <span className="unseen">How it fails</span>
-          <select
-            value={word}
-            onChange={(event) => make((bench) => observeCheck(bench, check.id, event.target.value as Observed))}
-          >
-            {FAILING.map((each) => (
-              <option key={each} value={each}>
-                {OBSERVED_TITLES[each]}
-              </option>
-            ))}
-          </select>
-        </label>
+        {isAsleep ? null : (
+          <label className="inline-select">
+            <span className="unseen">How it fails</span>
+            <select
+              value={word}
+              onChange={(event) => make((bench) => observeCheck(bench, check.id, event.target.value as Observed))}
+            >
+              {FAILING.map((each) => (
+                <option key={each} value={each}>
+                  {OBSERVED_TITLES[each]}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
         {answer && !isOld && <span className="figures">{factsOf(answer)}</span>}
       </p>
       {answer && !isOld && answer.order.suspects.length > 0 && <ProgressLines order={answer.order} />}
@@ -66,7 +71,7 @@ export function OrderHead({ circuit, check, answer, isOld }: Shown) {
           What works
         </button>
       </p>
-      <HeadCautions cautions={circuit.cautions ?? []} />
+      {isAsleep ? <Asleep before={answer?.order.before ?? []} /> : <HeadCautions cautions={circuit.cautions ?? []} />}
     </header>
   );
 }

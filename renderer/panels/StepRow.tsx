@@ -1,6 +1,9 @@
 import { memo } from "react";
 import type { WireState } from "../../core/base/states.ts";
+import { DRAIN_WORDS } from "../../core/base/words/drain.ts";
+import { SCAN_WORDS } from "../../core/base/words/scan.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { milliampsText } from "../../core/diagnose/drain.ts";
 import { probeText } from "../../core/diagnose/reading.ts";
 import { isBySense, type Step } from "../../core/diagnose/step.ts";
 import { wiresAt } from "../../core/diagnose/testPoint.ts";
@@ -120,16 +123,20 @@ function Opened({ circuit, step, steps, moved, onTaken }: Omit<Shown, "states">)
   return (
     <>
       {isBySense(step.instrument) ? (
-        <p className="small">
-          {senseWords(circuit, step)}, {minutesText(step.minutes)}.
-        </p>
+        <>
+          <p className="small">
+            {senseWords(circuit, step)}, {minutesText(step.minutes)}.
+          </p>
+          {step.instrument === "scan tool" && <p className="small">{SCAN_WORDS.means}</p>}
+        </>
       ) : (
         <div className="step-face">
           <ConnectorFace circuit={circuit} point={step.point} />
           <div className="step-leads">
             <Leads step={step} />
             <p className="caption">
-              {meter}, {minutesText(step.minutes)}.{plug}
+              {step.ohms === null ? meter : "Meter on millivolts"}, {minutesText(step.minutes)}.
+              {step.ohms === null ? plug : ` ${DRAIN_WORDS.scale(milliampsText(0.001 / step.ohms))}.`}
             </p>
           </div>
         </div>

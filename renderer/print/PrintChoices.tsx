@@ -34,6 +34,7 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
           ["sheet", "Circuit sheet"],
           ["checklist", "Probe order"],
           ["branches", "Branch sheet"],
+          ["wiggle", "Wiggle sheet"],
           ["straight", "Straight branch"],
           ["table", "Position table"],
           ["budget", "Drop budget"],
@@ -60,7 +61,7 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
           <p className="caption">As it is drawn now: {phrase}.</p>
         </>
       )}
-      {(what === "checklist" || what === "branches") && (
+      {(what === "checklist" || what === "branches" || what === "wiggle") && (
         <p className="caption">
           {complaint ? complaint.label : "Choose under Probe order what does not work; the sheet follows from it."}
         </p>

@@ -53,8 +53,18 @@ function wantedIn(open: Open, state: AppState): readonly Wanted[] {
   const weighing = weighingNow(open, state.settings);
   const wanted: Wanted[] = [];
   if (bench.complaint !== null) {
-    const { complaint, observed, readings, batteryVolts } = bench;
-    const question = { ask: "order", complaint, observed, readings, batteryVolts, weighing } as const;
+    const { complaint, observed, readings, batteryVolts, sleepingAmps, happens, wiggled } = bench;
+    const question = {
+      ask: "order",
+      complaint,
+      observed,
+      readings,
+      batteryVolts,
+      sleepingAmps,
+      happens,
+      wiggled,
+      weighing,
+    } as const;
     wanted.push({ question, text: JSON.stringify(question) });
   }
   const found = foundNow(open);

@@ -71,10 +71,13 @@ function restored(circuit: Circuit, kept: Readonly<Record<string, unknown>>): Be
   return canStand(found) ? found : benchFor(circuit);
 }
 
+/** Fields that are a number once they are set. */
+const NUMBERS: readonly string[] = ["batteryVolts", "sleepingAmps"] satisfies readonly (keyof Bench)[];
+
 /** Whether a value is of the sort of another: text, a number or a job for what is not set on a new bench. */
 function isLike(field: (typeof BENCH_FIELDS)[number], plain: unknown, value: unknown): boolean {
   if (field === "job") return isJobAbout(value);
-  if (plain === null) return field === "batteryVolts" ? Number.isFinite(value) : typeof value === "string";
+  if (plain === null) return NUMBERS.includes(field) ? Number.isFinite(value) : typeof value === "string";
   return typeof value === typeof plain && value !== null && Array.isArray(value) === Array.isArray(plain);
 }
 

@@ -4,6 +4,7 @@ import { readingText } from "../../core/diagnose/readingText.ts";
 import type { Suspect } from "../../core/diagnose/step.ts";
 import { mayBeWeighed, type Weighing } from "../../core/diagnose/weighing.ts";
 import { weightText } from "../../core/diagnose/weightText.ts";
+import { swingText } from "../../core/diagnose/wiggleEntry.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import { observationsNow } from "../../core/edit/views.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
@@ -60,6 +61,8 @@ export function sheetsWanted(
     vehicle: bench.job?.vehicle ?? "",
     readings: bench.readings,
     batteryVolts: bench.batteryVolts,
+    happens: bench.happens,
+    wiggled: bench.wiggled,
     weighing,
     look: settings.look,
     paper: settings.paper,
@@ -78,7 +81,11 @@ export function pdfArgument(
   const { what, page, connector } = printing;
   const isProof = what === "proof" || what === "handover";
   const seen = observationsNow(bench);
-  const observed = seen ? [seen.complaint, ...seen.others].map(({ check, word }) => `${check.id}=${word}`) : [];
+  const observed = seen
+    ? [seen.complaint, ...seen.others]
+        .filter(({ check }) => bench.circuit.checks.includes(check))
+        .map(({ check, word }) => `${check.id}=${word}`)
+    : [];
   return {
     circuit: bench.circuit,
     what,
@@ -86,13 +93,18 @@ export function pdfArgument(
     condition: conditionText(bench.condition),
     faults: (isProof ? (found?.faults ?? []) : bench.showFaults ? bench.faults : []).map(faultText),
     ...(seen &&
-      (isProof || what === "checklist" || what === "branches") && {
+      (isProof || what === "checklist" || what === "branches" || what === "wiggle") && {
         complaint: seen.complaint.check.id,
         observed,
         ...readIn(bench),
         weigh: weighing.circuit.filter(({ of }) => mayBeWeighed(bench.circuit, of)).map(weightText),
         shop: weighing.shop.map(weightText),
         solved: [...weighing.solved],
+        ...(what === "wiggle" && {
+          ...(bench.happens.length > 0 && { when: bench.happens.join(",") }),
+          wiggled: bench.wiggled.map((each) => `${each.place} : ${swingText(each)}`),
+        }),
+        ...(bench.sleepingAmps !== null && { sleeping: String(bench.sleepingAmps * 1000) }),
       }),
     ...(what === "handover" && saidIn(bench, printing)),
     ...(what === "table" && { connector }),

@@ -143,7 +143,7 @@ export interface Open {
 
 /** What is to be printed. Paper, ink and symbols are settings of the person. */
 export interface PrintWhat {
-  readonly what: "sheet" | "checklist" | "branches" | "table" | "straight" | "budget" | "proof" | "handover";
+  readonly what: "sheet" | "checklist" | "branches" | "wiggle" | "table" | "straight" | "budget" | "proof" | "handover";
   /** Page of the circuit; null for all. */
   readonly page: string | null;
   readonly connector: string;

@@ -1,9 +1,11 @@
 import { remember } from "../../core/base/memo.ts";
-import type { Volts } from "../../core/base/units.ts";
+import type { Amps, Volts } from "../../core/base/units.ts";
 import { sentence } from "../../core/base/words.ts";
 import type { Circuit, Condition, FunctionCheck, Page } from "../../core/circuit/circuit.ts";
 import { type CircuitControl, controlsOf, partAt } from "../../core/circuit/points.ts";
 import type { Problem } from "../../core/circuit/problem.ts";
+import type { Happens } from "../../core/diagnose/comesAndGoes.ts";
+import { checkFor } from "../../core/diagnose/drain.ts";
 import type { JobAbout } from "../../core/diagnose/job.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
 import { mayBeProbed } from "../../core/diagnose/scope.ts";
@@ -100,7 +102,7 @@ export function redoName({ open }: AppState): string | null {
 /** The check that is complained of. */
 export function complaintNow(state: AppState): FunctionCheck | null {
   const bench = benchOf(state);
-  return bench?.circuit.checks.find(({ id }) => id === bench.complaint) ?? null;
+  return bench ? checkFor(bench.circuit, bench.complaint) : null;
 }
 
 /** What was seen of the checks. */
@@ -111,6 +113,16 @@ export function observedNow(state: AppState): Readonly<Record<string, Observed>>
 /** What was read on the vehicle, in order. */
 export function readingsNow(state: AppState): readonly Reading[] {
   return benchOf(state)?.readings ?? NOTHING;
+}
+
+/** What brings on a complaint that comes and goes. */
+export function happensNow(state: AppState): readonly Happens[] {
+  return benchOf(state)?.happens ?? NOTHING;
+}
+
+/** Amps expected of the sleeping vehicle, where they were said. */
+export function sleepingAmpsNow(state: AppState): Amps | null {
+  return benchOf(state)?.sleepingAmps ?? null;
 }
 
 /** Volts of the battery at rest, where they were measured. */

@@ -12,9 +12,10 @@ export function rangeText(low: number, high: number): string {
   return `${figures}\u00A0V`;
 }
 
-/** A range of millivolts across a fuse: "20–30 mV". */
+/** A range of millivolts across a fuse: "20–30 mV", in tenths where it is written so: "0–0.1 mV". */
 export function millivoltsText(low: number, high: number): string {
-  return `${low === high ? signed(low) : `${signed(low)}–${signed(high)}`}\u00A0mV`;
+  const [from, to] = [low, high].map((each) => signed(each, Number.isInteger(each) ? 0 : 1));
+  return `${from === to ? from : `${from}–${to}`}\u00A0mV`;
 }
 
 /** A number with a true minus, and none before a zero. */

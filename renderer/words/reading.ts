@@ -1,3 +1,4 @@
+import { SCAN_WORDS } from "../../core/base/words/scan.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { type Entry, outcomeOf, sweepTexts } from "../../core/diagnose/entry.ts";
 import { finenessOf } from "../../core/diagnose/evidence.ts";
@@ -47,6 +48,7 @@ export function suspectName({ faults, title }: Suspect): string {
 export function entryHint(step: Step): string {
   if (step.settings.length > 1) return step.settings.map(({ position }) => position.replaceAll("-", " ")).join("   ");
   if (isBySense(step.instrument)) return step.settings[0]?.expect.word ?? "";
+  if (step.ohms !== null) return "0.4";
   return step.lampTo === null ? "11.9" : "bright, dim or dark";
 }
 
@@ -76,8 +78,8 @@ export function wantedText({ low, high, unit, lamp, word }: Expected): string {
   return unit === "V" ? rangeText(low, high) : millivoltsText(low, high);
 }
 
-/** Half of the last figure that a meter shows. */
-const ROUNDING = { V: 0.05, mV: 0.5 } as const;
+/** Half of the last figure that is read: tenths, or whole millivolts where the range is in whole ones. */
+const ROUNDING = { tenths: 0.05, whole: 0.5 } as const;
 
 /** Whether a reading is what a good circuit shows. */
 export function isAsWanted({ volts, word }: Shows, expect: Expected): boolean {
@@ -85,7 +87,8 @@ export function isAsWanted({ volts, word }: Shows, expect: Expected): boolean {
   if (wantedWord !== word) return false;
   if (volts === null) return true;
   const value = expect.unit === "mV" ? volts * 1000 : volts;
-  const slack = ROUNDING[expect.unit];
+  const isWhole = expect.unit === "mV" && [expect.low, expect.high].every(Number.isInteger);
+  const slack = ROUNDING[isWhole ? "whole" : "tenths"];
   return value >= expect.low - slack && value <= expect.high + slack;
 }
 
@@ -93,6 +96,7 @@ export function isAsWanted({ volts, word }: Shows, expect: Expected): boolean {
 export function readingLeads({ black, instrument, lampTo }: Reading): string {
   if (instrument === "look") return "by eye";
   if (instrument === "listen") return "by ear";
+  if (instrument === "scan tool") return SCAN_WORDS.bySocket;
   if (isAct(instrument))
     return { "fed direct": "fed direct", "fed loose": "fed off its mechanism", "like relay": "with a like relay" }[
       instrument

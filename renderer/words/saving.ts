@@ -31,7 +31,7 @@ export function followed({ desk }: Open): Omit<Notice, "id"> {
 
 /** What was noted on a sample beside how it stands: "the complaint, 2 ticks and 6 readings"; "" where nothing was. */
 export function notedOn({ desk }: Pick<Open, "desk">): string {
-  const { complaint, observed, readings, batteryVolts, faults, job } = desk.bench;
+  const { complaint, observed, readings, batteryVolts, sleepingAmps, faults, job } = desk.bench;
   const ticks = Object.keys(observed).filter((check) => check !== complaint).length;
   const said = [
     ...(job === null ? [] : ["the job"]),
@@ -39,6 +39,7 @@ export function notedOn({ desk }: Pick<Open, "desk">): string {
     ...(ticks === 0 ? [] : [counted(ticks, "tick")]),
     ...(readings.length === 0 ? [] : [counted(readings.length, "reading")]),
     ...(batteryVolts === null ? [] : ["volts of the battery"]),
+    ...(sleepingAmps === null ? [] : ["the sleeping current"]),
     ...(faults.length === 0 ? [] : [counted(faults.length, "fault")]),
   ];
   return said.length < 2 ? said.join("") : `${said.slice(0, -1).join(", ")} and ${said.at(-1)}`;

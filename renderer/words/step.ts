@@ -1,3 +1,4 @@
+import { SCAN_WORDS } from "../../core/base/words/scan.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { controlsOf } from "../../core/circuit/points.ts";
 import { feedingOf } from "../../core/diagnose/feeding.ts";
@@ -36,6 +37,7 @@ export function closedLeads(step: Step): string {
   const { point, black, lampTo, instrument } = step;
   if (instrument === "look") return `look at ${point}`;
   if (instrument === "listen") return `listen to ${point}`;
+  if (instrument === "scan tool") return SCAN_WORDS.closed(point);
   if (instrument === "like relay") return `a like relay in place of ${point}`;
   if (instrument === "fed loose") return `${point} off its mechanism, fed by a fused jumper`;
   if (instrument === "fed direct") return `${point} fed by a fused jumper`;
@@ -65,6 +67,7 @@ export function senseWords(circuit: Circuit, { point, instrument, settings }: St
   if (instrument === "like relay") return `Put a like relay in place of ${point} and try it again`;
   if (isAct(instrument)) return feedWords(circuit, point, instrument);
   if (instrument === "listen") return `Listen to ${point} while the control is thrown`;
+  if (instrument === "scan tool") return SCAN_WORDS.ask(point);
   const { word } = settings[0]?.expect ?? {};
   if (word === "whole") return `Pull ${point} and look at it`;
   return word === "sound" ? `Part ${point}, look into both halves and tug at the wires` : `Look where ${point} stands`;

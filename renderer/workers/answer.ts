@@ -2,9 +2,11 @@ import type { WireState } from "../../core/base/states.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { NO_ORDER, probeOrder } from "../../core/diagnose/order.ts";
 import { proofRun } from "../../core/diagnose/proofRun.ts";
+import { mayBeProbed } from "../../core/diagnose/scope.ts";
+import { seenIn } from "../../core/diagnose/seen.ts";
 import type { ProbeOrder } from "../../core/diagnose/step.ts";
-import type { Observation } from "../../core/diagnose/suspects.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
+import { wiggleSheet } from "../../core/diagnose/wiggle.ts";
 import { conditionText } from "../../core/live/condition.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import { judge, type Verdict } from "../../core/live/judge.ts";
@@ -30,23 +32,24 @@ export function answerTo(circuit: Circuit, question: Question): Answers[Question
 
 function orderAnswer(
   circuit: Circuit,
-  { complaint, observed, readings, batteryVolts, weighing }: Extract<Question, { ask: "order" }>,
-): OrderAnswer {
-  const observations = Object.entries(observed).flatMap(([id, word]): readonly Observation[] => {
-    const check = circuit.checks.find((each) => each.id === id);
-    return check ? [{ check, word }] : [];
-  });
-  const check = circuit.checks.find(({ id }) => id === complaint);
-  if (!check) return { order: NO_ORDER, states: [] };
-  const own = observations.find((each) => each.check.id === complaint);
-  const seen: Observation = own ?? { check, word: check.expect === "off" ? "wrong" : "dead" };
-  const order = probeOrder(circuit, seen, {
-    others: observations.filter((each) => each !== own),
+  {
+    complaint,
+    observed,
     readings,
     batteryVolts,
+    sleepingAmps,
+    happens,
+    wiggled,
     weighing,
-  });
-  return { order, states: statesOf(circuit, order) };
+  }: Extract<Question, { ask: "order" }>,
+): OrderAnswer {
+  const seen = seenIn(circuit, complaint, observed, sleepingAmps);
+  if (!seen) return { order: NO_ORDER, states: [], wiggle: null };
+  const order = probeOrder(circuit, seen.complaint, { others: seen.others, readings, batteryVolts, weighing });
+  const { complaint: own, others } = seen;
+  const wiggle =
+    own.word === "sometimes" && mayBeProbed(circuit).ok ? wiggleSheet(circuit, own, others, happens, wiggled) : null;
+  return { order, states: statesOf(circuit, order), wiggle };
 }
 
 function proofAnswer(circuit: Circuit, { complaint, ...asked }: Extract<Question, { ask: "proof" }>): Answers["proof"] {

@@ -1,11 +1,13 @@
 import type { WireState } from "../../core/base/states.ts";
-import type { Volts } from "../../core/base/units.ts";
+import type { Amps, Volts } from "../../core/base/units.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Happens } from "../../core/diagnose/comesAndGoes.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
 import type { ProofRun } from "../../core/diagnose/proofRun.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
 import type { ProbeOrder, Suspect } from "../../core/diagnose/step.ts";
 import type { Weighing } from "../../core/diagnose/weighing.ts";
+import type { Wiggled, WiggleSheet } from "../../core/diagnose/wiggle.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import type { Observed, Verdict } from "../../core/live/judge.ts";
 import type { PrintedPage, SheetsWanted } from "./sheets.ts";
@@ -18,6 +20,9 @@ export type Question =
       readonly observed: Readonly<Record<string, Observed>>;
       readonly readings: readonly Reading[];
       readonly batteryVolts: Volts | null;
+      readonly sleepingAmps: Amps | null;
+      readonly happens: readonly Happens[];
+      readonly wiggled: readonly Wiggled[];
       readonly weighing: Weighing;
     }
   | { readonly ask: "table"; readonly connectors: readonly string[]; readonly faults: readonly Fault[] }
@@ -35,6 +40,8 @@ export type Question =
 export interface OrderAnswer {
   readonly order: ProbeOrder;
   readonly states: readonly (readonly WireState[])[];
+  /** Places to move, where the complaint comes and goes. */
+  readonly wiggle: WiggleSheet | null;
 }
 
 /** What proves a repair; null where nothing can. */

@@ -2,6 +2,7 @@ import type { Outcome } from "../../core/base/outcome.ts";
 import type { Volts } from "../../core/base/units.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { branchesFor } from "../../core/diagnose/branches.ts";
+import type { Happens } from "../../core/diagnose/comesAndGoes.ts";
 import { foundBy } from "../../core/diagnose/found.ts";
 import { handoverFacts } from "../../core/diagnose/handoverFacts.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
@@ -11,6 +12,7 @@ import { mayBeProbed } from "../../core/diagnose/scope.ts";
 import type { Observation } from "../../core/diagnose/suspects.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
 import type { Weighing } from "../../core/diagnose/weighing.ts";
+import { type Wiggled, wiggleSheet } from "../../core/diagnose/wiggle.ts";
 import type { Drawing } from "../../core/drawing/mark.ts";
 import { svgOf } from "../../core/drawing/svg.ts";
 import { branchOf } from "../../core/live/branch.ts";
@@ -26,11 +28,12 @@ import { type Paper, type Placing, type PrintPalette, placingOn } from "../../co
 import { proofSheets } from "../../core/paper/proofSheet.ts";
 import { straightSheets } from "../../core/paper/straight.ts";
 import { tableSheets } from "../../core/paper/table.ts";
+import { wiggleSheets } from "../../core/paper/wiggle.ts";
 import type { Look } from "../../core/parts/kind.ts";
 
 /** What is to be printed: the bench's own values, where the host's call has their spellings. */
 export interface SheetsWanted {
-  readonly what: "sheet" | "checklist" | "branches" | "table" | "straight" | "budget" | "proof" | "handover";
+  readonly what: "sheet" | "checklist" | "branches" | "wiggle" | "table" | "straight" | "budget" | "proof" | "handover";
   /** Page of a sheet; all pages where null. */
   readonly page: string | null;
   readonly condition: Condition;
@@ -44,6 +47,8 @@ export interface SheetsWanted {
   readonly vehicle?: string;
   readonly readings: readonly Reading[];
   readonly batteryVolts: Volts | null;
+  readonly happens: readonly Happens[];
+  readonly wiggled: readonly Wiggled[];
   readonly weighing: Weighing;
   readonly connector: string;
   /** Load of a straight branch; "" where the circuit has none. */
@@ -97,6 +102,11 @@ function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] 
     return sheetsIn(straightSheets({ circuit, load, condition, faults, look }));
   }
   if (!complaint) return [];
+  if (what === "wiggle") {
+    if (!mayBeProbed(circuit).ok) return [];
+    const wiggle = wiggleSheet(circuit, { ...complaint, word: "sometimes" }, others, wanted.happens, wanted.wiggled);
+    return wiggle.rows.length === 0 ? [] : wiggleSheets({ circuit, wiggle });
+  }
   if (what === "proof" || what === "handover") return proofDrawings(circuit, wanted, complaint);
   if (what === "branches") {
     const branches = branchesFor(circuit, complaint, { others, readings, batteryVolts, weighing });

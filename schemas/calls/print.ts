@@ -8,7 +8,7 @@ const typed = z.string().max(LIMITS.textLength);
 
 /** What a printed sheet shows, in the spellings of the command line. */
 export const sheetAsk = z.strictObject({
-  what: z.enum(["sheet", "checklist", "branches", "table", "straight", "budget", "proof", "handover"]),
+  what: z.enum(["sheet", "checklist", "branches", "wiggle", "table", "straight", "budget", "proof", "handover"]),
   /** Page of the circuit, for a sheet; every page where absent. */
   page: shortWords.exactOptional(),
   /** `S1=on,S5=open`; rest where empty. */
@@ -23,6 +23,12 @@ export const sheetAsk = z.strictObject({
   read: z.array(typed).max(LIMITS.readings).default([]),
   /** Volts of the battery at rest, measured. */
   battery: shortWords.exactOptional(),
+  /** Milliamps expected of the sleeping vehicle, `50`. */
+  sleeping: shortWords.exactOptional(),
+  /** What brings on a complaint that comes and goes, `hot,wet`. */
+  when: shortWords.exactOptional(),
+  /** What was read while places were moved, `X5 : 2.1..11.8`. */
+  wiggled: z.array(typed).max(LIMITS.readings).default([]),
   /** What weighs otherwise than guessed on this circuit, `M3:seized=3: bulletin 12`, and in the shop, `motor=2: own records`. */
   weigh: z.array(typed).max(FACTOR_LIMITS.count).default([]),
   shop: z.array(typed).max(FACTOR_LIMITS.count).default([]),

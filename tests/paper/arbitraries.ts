@@ -177,10 +177,12 @@ export const orders: fc.Arbitrary<{
         steps: steps.map((each, i) => ({ ...each, number: i + 1 })),
         minutes: 20,
         clearedBy: [],
+        before: [],
         elsewhere: 0.02,
         progress: "open" as const,
         expectedMinutes: 12,
         clashes: [],
+        jointly: [],
       },
     })),
 );

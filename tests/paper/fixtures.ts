@@ -217,6 +217,7 @@ export function step(number: number, point: string, changes: Partial<Step> = {})
     why: "",
     cautions: [],
     outcomes: [],
+    ohms: null,
     ...changes,
   };
 }
@@ -314,10 +315,12 @@ export const VENT_ORDER: ProbeOrder = {
   ],
   minutes: 24,
   clearedBy: [],
+  before: [],
   elsewhere: 0.02,
   progress: "open",
   expectedMinutes: 12,
   clashes: [],
+  jointly: [],
 };
 
 /** A cell of the position table by its state's first letter: g0.06 grounded, p12.1 powered, f floating. */

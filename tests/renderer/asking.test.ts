@@ -26,6 +26,9 @@ const ORDER = answerTo(VENTS, {
   observed: {},
   readings: [],
   batteryVolts: null,
+  sleepingAmps: null,
+  happens: [],
+  wiggled: [],
   weighing: PLAIN_WEIGHING,
 }) as Answers["order"];
 const orderWith = (complaint: string): Answers["order"] => ({ ...ORDER, order: { ...ORDER.order, complaint } });
@@ -247,11 +250,15 @@ describe("answers", () => {
         observed: {},
         readings: [],
         batteryVolts: null,
+        sleepingAmps: null,
+        happens: [],
+        wiggled: [],
         weighing: PLAIN_WEIGHING,
       }),
     ).toMatchObject({
       order: { steps: [], suspects: [] },
       states: [],
+      wiggle: null,
     });
   });
 
@@ -273,6 +280,9 @@ describe("answers", () => {
       others: [],
       readings: [],
       batteryVolts: null,
+      sleepingAmps: null,
+      happens: [],
+      wiggled: [],
       weighing: PLAIN_WEIGHING,
       connector: "",
       load: "",
@@ -310,6 +320,8 @@ describe("answers", () => {
       others: [],
       readings: [],
       batteryVolts: null,
+      happens: [],
+      wiggled: [],
       weighing: PLAIN_WEIGHING,
       connector: "",
       load: "",
@@ -337,6 +349,9 @@ describe("answers", () => {
       others: [],
       readings: [],
       batteryVolts: null,
+      sleepingAmps: null,
+      happens: [],
+      wiggled: [],
       weighing: PLAIN_WEIGHING,
       connector: "",
       load: "M3",

@@ -329,7 +329,7 @@ describe("the window", () => {
 describe("the answer before", () => {
   const ordered = (complaint: string, minutes: number): Action => ({
     do: "ordered",
-    answer: { order: { ...NO_ORDER, complaint, minutes }, states: [] },
+    answer: { order: { ...NO_ORDER, complaint, minutes }, states: [], wiggle: null },
   });
 
   test("is kept to compare with while the complaint is the same, and never for another one", () => {

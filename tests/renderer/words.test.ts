@@ -218,6 +218,9 @@ describe("steps", () => {
     observed: {},
     readings: [],
     batteryVolts: null,
+    sleepingAmps: null,
+    happens: [],
+    wiggled: [],
     weighing: PLAIN_WEIGHING,
   }) as Answers["order"];
   const step = order.steps.find(({ sweepOf }) => sweepOf === "S6")!;

@@ -18,6 +18,7 @@ export const DIAGNOSE_WORDS = {
   "readings-none": "Nothing has been read yet.",
   "branches-one": "No row parts the suspects of this complaint: there is nothing to branch on.",
   "branches-misled": "The sheet would not lead {suspect} to its own verdict, so it is not printed; use the checklist.",
+  "sleeping-amps": "{typed} is no sleeping current; write milliamps, such as {usual}.",
   "proof-fault": "{fault} does not bring this complaint about, so there is nothing to prove; name a suspect of order.",
   "proof-no-load": "{load} carries no current in any function check, so no reading under load can prove a repair.",
   "handover-words":

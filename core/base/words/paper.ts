@@ -129,6 +129,7 @@ export const PAPER_WORDS = {
   senses: {
     look: "look",
     listen: "listen",
+    "scan tool": "scan tool",
     "fed direct": "fed direct",
     "fed loose": "fed off its mechanism",
     "like relay": "like relay",
@@ -136,6 +137,7 @@ export const PAPER_WORDS = {
   senseAt: {
     look: "look at",
     listen: "listen to",
+    "scan tool": "ask the scan tool about",
     "fed direct": "fused jumper to the plug of",
     "fed loose": "off its mechanism, fused jumper to the plug of",
     "like relay": "a like relay in place of",
@@ -144,6 +146,8 @@ export const PAPER_WORDS = {
   batteryLess: (range: string) => `battery less ${range}`,
   dropAt: (amps: string) => `drop at ${amps} A`,
   drop: "drop",
+  beforeRows: "Before row 1",
+  dropScale: (milliamps: string) => `1 mV is ${milliamps} mA`,
   brightness: ["bright", "dim", "dark"],
   rowCaution: (caution: string) => `Caution: ${caution}`,
   more: "more",
@@ -165,6 +169,7 @@ export const PAPER_WORDS = {
   printedSheet: "circuit sheet",
   printedPage: (page: number) => `page ${page}`,
   printedOrder: "probe order",
+  printedWiggle: "wiggle sheet",
   printedBranches: "branch sheet",
   printedTable: (connector: string) => `position table ${connector}`,
   printedBranch: (load: string) => `straight branch of ${load}`,

@@ -1,5 +1,6 @@
 import type { Outcome } from "../../base/outcome.ts";
 import type { Circuit } from "../../circuit/circuit.ts";
+import { checkFor } from "../../diagnose/drain.ts";
 import { conditionRefusal } from "../../live/condition.ts";
 import { faultText, parseFault } from "../../live/fault.ts";
 import type { Bench } from "../bench.ts";
@@ -100,6 +101,6 @@ function benchChanges({ condition, faults, observed, complaint }: Bench, earlier
       field: "observed",
       value: Object.fromEntries(Object.entries(observed).filter(([check]) => checks.has(check))),
     },
-    { change: "bench", field: "complaint", value: complaint !== null && checks.has(complaint) ? complaint : null },
+    { change: "bench", field: "complaint", value: checkFor(earlier, complaint) ? complaint : null },
   ];
 }

@@ -1,5 +1,6 @@
 import { type Outcome, refuse } from "../../base/outcome.ts";
 import { EDIT_NAMES } from "../../base/words/edit.ts";
+import { checkFor } from "../../diagnose/drain.ts";
 import type { Bench } from "../bench.ts";
 import type { Change } from "../change.ts";
 import type { Edit } from "../edit.ts";
@@ -10,7 +11,7 @@ import { alreadySo, editOf, without } from "../editOf.ts";
  * `no-check` and `already-so`.
  */
 export function chooseComplaint(bench: Bench, check: string | null): Outcome<Edit> {
-  const found = bench.circuit.checks.find(({ id }) => id === check);
+  const found = checkFor(bench.circuit, check);
   if (check !== null && !found) return refuse("no-check", { check });
   if (bench.complaint === check) return alreadySo("The complaint");
   const isDenied = check !== null && bench.observed[check] === "works";

@@ -2,7 +2,10 @@ import { clearReadings } from "./clearReadings.ts";
 import { markReading } from "./markReading.ts";
 import { removeReading } from "./removeReading.ts";
 import { setBatteryVolts } from "./setBatteryVolts.ts";
+import { setHappens } from "./setHappens.ts";
+import { setSleepingAmps } from "./setSleepingAmps.ts";
 import { takeReadings } from "./takeReadings.ts";
+import { takeWiggled } from "./takeWiggled.ts";
 
 /** Commands that keep what was read; `index.ts` lists them with all others. */
 export const READING_COMMANDS = [
@@ -11,4 +14,7 @@ export const READING_COMMANDS = [
   { id: "remove-reading", key: null, make: removeReading },
   { id: "clear-readings", key: null, make: clearReadings },
   { id: "set-battery-volts", key: null, make: setBatteryVolts },
+  { id: "take-wiggled", key: null, make: takeWiggled },
+  { id: "set-happens", key: null, make: setHappens },
+  { id: "set-sleeping-amps", key: null, make: setSleepingAmps },
 ] as const;

@@ -1,5 +1,6 @@
 import type { Outcome } from "../../base/outcome.ts";
 import { JOB_NAMES } from "../../base/words/job.ts";
+import { checkFor } from "../../diagnose/drain.ts";
 import type { Job } from "../../diagnose/job.ts";
 import type { Bench } from "../bench.ts";
 import type { Edit } from "../edit.ts";
@@ -11,11 +12,20 @@ import { jobOf } from "../jobOf.ts";
  * of a check that the circuit has no more is left out. Refuses `already-so` and `job-shape`.
  */
 export function takeJobUp(bench: Bench, job: Job): Outcome<Edit> {
-  const { complaint, observed, readings, batteryVolts, ...about } = job;
+  const {
+    complaint,
+    observed,
+    readings,
+    batteryVolts,
+    sleepingAmps = null,
+    happens = [],
+    wiggled = [],
+    ...about
+  } = job;
   const checks = new Set(bench.circuit.checks.map(({ id }) => id));
   const fitting: Job = {
     ...job,
-    complaint: complaint !== null && checks.has(complaint) ? complaint : null,
+    complaint: checkFor(bench.circuit, complaint) ? complaint : null,
     observed: Object.fromEntries(Object.entries(observed).filter(([check]) => checks.has(check))),
   };
   const inHand = jobOf(bench);
@@ -26,6 +36,9 @@ export function takeJobUp(bench: Bench, job: Job): Outcome<Edit> {
     { change: "bench", field: "observed", value: fitting.observed },
     { change: "bench", field: "readings", value: readings },
     { change: "bench", field: "batteryVolts", value: batteryVolts },
+    { change: "bench", field: "sleepingAmps", value: sleepingAmps },
+    { change: "bench", field: "happens", value: happens },
+    { change: "bench", field: "wiggled", value: wiggled },
     { change: "bench", field: "job", value: about },
   ]);
 }

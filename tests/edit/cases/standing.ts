@@ -216,9 +216,40 @@ export const STANDING_CASES = {
       ["already-so", vents, ""],
     ],
   },
+  "take-wiggled": {
+    good: [
+      [vents, "X5", { min: 2.1, max: 11.8, when: "bumped" }],
+      [{ ...vents, wiggled: [{ place: "X5", min: 2.1, max: 11.8, when: "" }] }, "X5", { min: 11, max: 12, when: "" }],
+      [{ ...vents, wiggled: [{ place: "X5", min: 2.1, max: 11.8, when: "" }] }, "X5", null],
+    ],
+    bad: [
+      ["wiggle-shape", vents, "X5", { min: Number.NaN, max: 1, when: "" }],
+      ["already-so", vents, "X5", null],
+    ],
+  },
+  "set-happens": {
+    good: [
+      [vents, "wet", true],
+      [{ ...vents, happens: ["hot", "wet"] }, "hot", false],
+    ],
+    bad: [["already-so", vents, "wet", false]],
+  },
+  "set-sleeping-amps": {
+    good: [
+      [vents, "35"],
+      [vents, "0,05 A"],
+      [{ ...vents, sleepingAmps: 0.035 }, ""],
+    ],
+    bad: [
+      ["sleeping-amps", vents, "nothing"],
+      ["sleeping-amps", vents, "50 A"],
+      ["already-so", { ...vents, sleepingAmps: 0.035 }, "35 mA"],
+    ],
+  },
   "choose-complaint": {
     good: [
       [vents, CHECK],
+      [vents, "battery-goes-flat"],
       [noted, null],
       [{ ...vents, observed: { [CHECK]: "works" } }, CHECK],
     ],
