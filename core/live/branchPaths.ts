@@ -1,4 +1,5 @@
 import type { PartId } from "../base/ids.ts";
+import { remember } from "../base/memo.ts";
 import type { Amps, Share } from "../base/units.ts";
 import { terminalPoint } from "../circuit/points.ts";
 import { type Direction, type Flow, flowFrom, leadsTo, onward } from "./branchFlow.ts";
@@ -48,8 +49,19 @@ function through({ places }: Currents, ways: readonly Way[]): Amps {
   return (entering.length > 0 ? entering : ways.slice(0, 1)).reduce((sum, { amps }) => sum + amps, 0);
 }
 
-/** Whole paths through one element, the one with most current first. */
-function pathsThrough(currents: Currents, seed: Way): readonly BranchPath[] {
+/** How the current of one element spreads: up to where it comes from, down to where it goes back. */
+export interface Spread {
+  readonly up: Flow;
+  readonly down: Flow;
+  /** Places where it comes from a source, and where it is home again. */
+  readonly returns: ReadonlySet<number>;
+  readonly home: ReadonlySet<number>;
+  /** The element itself begins at a source. */
+  readonly isStart: boolean;
+}
+
+/** The spread of the current of one element, amps by way. */
+export function spreadOf(currents: Currents, seed: Way): Spread {
   const { places } = currents;
   const returns = sourceReturns(currents);
   const up = flowFrom(currents, places[seed.from]!, seed.amps, "up", (place) => returns.has(place));
@@ -57,6 +69,18 @@ function pathsThrough(currents: Currents, seed: Way): readonly BranchPath[] {
   const isStart = returns.has(places[seed.from]!) && up.ends.size === 0;
   const home = isStart ? new Set([places[seed.from]!]) : ends;
   const down = flowFrom(currents, places[seed.to]!, seed.amps, "down", (place) => home.has(place));
+  return { up, down, returns, home, isStart };
+}
+
+/** The path through one element that takes most of its current: from a source and back. */
+export function pathThrough(currents: Currents, seed: Way): readonly Way[] {
+  return pathsThrough(currents, seed)[0]!.ways;
+}
+
+/** Whole paths through one element, the one with most current first. */
+function pathsThrough(currents: Currents, seed: Way): readonly BranchPath[] {
+  const { places } = currents;
+  const { up, down, returns, home, isStart } = spreadOf(currents, seed);
   const least = LEAST_SHARE * seed.amps;
   const ups = isStart ? [[]] : sidePaths(currents, up, places[seed.from]!, "up", least, (place) => returns.has(place));
   const downs = sidePaths(currents, down, places[seed.to]!, "down", least, (place) => home.has(place));
@@ -78,7 +102,7 @@ function pathsThrough(currents: Currents, seed: Way): readonly BranchPath[] {
 }
 
 /** Places where a source takes its current back: terminals of batteries and alternators that are grounded. */
-function sourceReturns({ rig, places }: Currents): ReadonlySet<number> {
+const sourceReturns = remember(({ rig, places }: Currents): ReadonlySet<number> => {
   const { state } = snapshotOf(rig).nodes;
   const returns = new Set([places[0]!]);
   for (const { part, kind, view } of rig.network.parts.values()) {
@@ -89,7 +113,7 @@ function sourceReturns({ rig, places }: Currents): ReadonlySet<number> {
     }
   }
   return returns;
-}
+});
 
 /** The paths of one side: along what takes most, then one for each way that parts from it with a share worth showing. */
 function sidePaths(

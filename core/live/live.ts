@@ -192,10 +192,15 @@ function pointLive(moments: readonly Snapshot[], node: number): PointLive {
 /** Words of a part that does no work. */
 const IDLE: readonly Doing["doing"][] = ["off", "released", "stalled", "melted", "tripped"];
 
+/** Whether a part does no work: off, released, stalled, melted or tripped. */
+export function isIdle({ doing }: Doing): boolean {
+  return IDLE.includes(doing);
+}
+
 /** Share of the healthy circuit's work; where that is idle, 1 for doing anything at all. */
 export function levelOf(now: Doing, healthy: Doing): number {
-  if (!IDLE.includes(healthy.doing) && healthy.work !== 0) return Math.abs(now.work / healthy.work);
-  return IDLE.includes(now.doing) ? 0 : 1;
+  if (!isIdle(healthy) && healthy.work !== 0) return Math.abs(now.work / healthy.work);
+  return isIdle(now) ? 0 : 1;
 }
 
 function partLive(moment: Snapshot, id: PartId, good: Work | null): PartLive {

@@ -67,6 +67,23 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .action(async (file, point, options) => ended(await (await import("./why.ts")).why(console, file, point, options)));
 
   program
+    .command("shares")
+    .description("what else hangs on a fuse, splice, ground, connector, pin or wire, and what its opening does")
+    .argument("<file>", "circuit file")
+    .argument("<target>", "a fuse F7, splice SP1, ground GP2, connector X5, pin X5-6 or wire W13")
+    .option("--json", "one JSON object")
+    .action(async (file, target, options) =>
+      ended(await (await import("./shares.ts")).shares(console, file, target, options)),
+    );
+
+  program
+    .command("sneaks")
+    .description("every way current can run against the drawn direction, with nothing or one place open")
+    .argument("<file>", "circuit file")
+    .option("--json", "one JSON object")
+    .action(async (file, options) => ended(await (await import("./sneaks.ts")).sneaks(console, file, options)));
+
+  program
     .command("table")
     .description("position table: what every pin of a connector reads in every position")
     .argument("<file>", "circuit file")

@@ -1,5 +1,8 @@
 /** Sentences for readings that cannot be taken as typed. */
 export const DIAGNOSE_WORDS = {
+  "shares-target": "{target} is no place that others share; ask for a fuse, splice, ground, connector, pin or wire.",
+  "shares-unknown": "There is no fuse, splice, ground, connector, pin or wire {target} in this circuit.",
+  "shares-no-wire": "No wire ends at {target}, so nothing hangs on it.",
   "reading-spelling":
     "{text} is no reading; write RED @ CONDITION : VALUE, such as X5-6 @ S1=on : 11.9V or battery+/X5-1 @ S1=on : dim.",
   "reading-empty": "Write what was read, such as 11.9 or dim.",

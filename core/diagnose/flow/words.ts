@@ -1,0 +1,120 @@
+import type { Amps, Share } from "../../base/units.ts";
+import type { Circuit, Condition } from "../../circuit/circuit.ts";
+import { controlAt } from "../../circuit/points.ts";
+import { offRest, standingText } from "../../circuit/sheetCondition.ts";
+import type { MeltWindow } from "../../trade/meltWindow.ts";
+import type { Change, Effect } from "./changes.ts";
+import type { Limit } from "./limits.ts";
+import type { Shares } from "./shares.ts";
+import type { PathStep } from "./sneakPath.ts";
+import type { Sneak, SneakLoad } from "./sneaks.ts";
+
+/** Amps as they are said: "14.2 A", "85 mA". */
+export function ampsSaid(amps: Amps): string {
+  const size = Math.abs(amps);
+  return size < 1 ? `${Math.round(size * 1000)} mA` : `${size.toFixed(size < 100 ? 1 : 0)} A`;
+}
+
+/** A condition in running words: "S1 low, S3 held pressed"; "all at rest" where nothing differs. */
+export function conditionSaid(circuit: Circuit, condition: Condition): string {
+  const thrown = offRest(circuit, condition).map((each) => {
+    const { key, part } = each.control;
+    return `${part.id} ${standingText(each, { withName: controlAt(circuit, key)?.key !== part.id, isScreen: true })}`;
+  });
+  const others = [
+    ...(condition.apart ?? []).map((id) => `${id} apart`),
+    ...(condition.out ?? []).map((id) => `${id} out`),
+    ...Object.entries(condition.drive ?? {}).map(([pin, level]) => `${pin} driven ${level}`),
+    ...(condition.batteryOff ? ["battery off"] : []),
+    ...(condition.running ? ["engine running"] : []),
+    ...(condition.ambientC === undefined ? [] : [`${condition.ambientC} °C`]),
+  ];
+  return [...thrown, ...others].join(", ") || "all at rest";
+}
+
+/** When a fuse melts: "melts within 0.15 to 5 s"; "holds" where its gates let it carry that for ever. */
+export function meltSaid({ least, most }: MeltWindow): string {
+  if (most === "never") return least >= HOLDS_FROM ? "holds" : `may melt, after ${secondsSaid(least)} at the soonest`;
+  return `melts within ${least < 120 === most < 120 ? least : secondsSaid(least)} to ${secondsSaid(most)}`;
+}
+
+/** Gates name no time beyond this, seconds: a hundred hours count as for ever. */
+const HOLDS_FROM = 360_000;
+
+function secondsSaid(seconds: number): string {
+  if (seconds < 120) return `${seconds} s`;
+  return seconds < 7200 ? `${Math.round(seconds / 60)} min` : `${Math.round(seconds / 3600)} h`;
+}
+
+/** A limit against what runs: "F7, 10 A: 14.2 A, melts within 0.15 to 5 s". */
+export function limitSaid({ target, amps, allowed, melts, mm2 }: Limit): string {
+  const share = `${Math.round((100 * amps) / allowed)} %`;
+  if (mm2 !== null) return `${target}, ${mm2} mm²: ${ampsSaid(amps)}, ${share} of the ${allowed} A of its size`;
+  return `${target}, ${allowed} A: ${ampsSaid(amps)}, ${share}${melts ? `, ${meltSaid(melts)}` : ""}`;
+}
+
+/** What the place carries at the worst, and what all that hangs on it would take together. */
+export function mostSaid(circuit: Circuit, { opening, most, sum, sharers }: Shares): string {
+  const { target } = opening;
+  if (sharers.length === 0) return `No load's current runs through ${target} in any position.`;
+  const worst = `At most ${ampsSaid(most.amps)} with ${conditionSaid(circuit, most.condition)}`;
+  return sum > 1.02 * most.amps ? `${worst}; all loads at their most would take ${ampsSaid(sum)}.` : `${worst}.`;
+}
+
+const VERDICTS: Readonly<Record<Change["verdict"], string>> = {
+  dead: "dead",
+  weak: "weak",
+  wrong: "odd",
+  strong: "too strong",
+};
+
+/** An effect of an opening: "E1 weak, 63 % of its work, with S1 low". */
+export function effectSaid(circuit: Circuit, { part, verdict, doing, healthy, level, condition }: Effect): string {
+  const share = `${Math.round(100 * level)} % of its work`;
+  const how =
+    verdict === "wrong" ? `${doing} instead of ${healthy}` : verdict === "dead" ? `${healthy} is gone` : share;
+  return `${part} ${VERDICTS[verdict]}: ${how}, with ${conditionSaid(circuit, condition)}`;
+}
+
+/** What a load does by a sneak path: "K3 pulls in (50 mA)", "E7 glows (0.3 A)". */
+export function loadSaid({ part, doing, amps, verdict, share }: SneakLoad): string {
+  const does =
+    { forward: "runs forward", reverse: "runs backwards", "pulled-in": "pulls in", stalled: "stalls" }[
+      doing as string
+    ] ??
+    (verdict === "wrong" ? "lights or works" : share >= VISIBLE_FROM && doing !== "off" ? "glows" : "gets current");
+  return `${part} ${does} (${ampsSaid(amps)})`;
+}
+
+/** Share of its amps from which something may be seen of a load. */
+const VISIBLE_FROM: Share = 0.3;
+
+/** A path in words: "G1, F1, F9, S3, E5 54 to 58 backwards, F3, E3 backwards, GP3". */
+export function pathSaid(path: readonly PathStep[]): string {
+  return path
+    .map(({ part, entry, exit, isReversed }) => {
+      const way = entry !== "" && exit !== "" ? ` ${entry} to ${exit}` : "";
+      return `${part}${way}${isReversed ? " (not its way)" : ""}`;
+    })
+    .join(", ");
+}
+
+/** The sentence of a sneak path: what must be open, where the controls stand, and what gets current that should not. */
+export function sneakSaid(circuit: Circuit, sneak: Sneak): string {
+  const { openings, condition, loads, wires, failing } = sneak;
+  const open = openings.length === 0 ? "With nothing wrong" : `With ${openings.map(({ title }) => title).join(" or ")}`;
+  const isDead = (part: string): boolean => failing.some((each) => each.part === part && each.verdict === "dead");
+  const reached = loads.filter(({ part }) => !isDead(part));
+  const told = reached.slice(0, MOST_LOADS).map(loadSaid);
+  const more = reached.length > MOST_LOADS ? ` and ${reached.length - MOST_LOADS} more` : "";
+  const gets =
+    told.length > 0
+      ? `${told.join(", ")}${more}`
+      : wires.length > 0
+        ? `${wires[0]!.wire} carries ${ampsSaid(wires[0]!.amps)} the other way`
+        : `${loads.map(({ part }) => part).join(", ")} carries ${ampsSaid(sneak.amps)} the other way`;
+  const dead = failing.filter(({ verdict }) => verdict === "dead").map(({ part }) => part);
+  return `${open} and ${conditionSaid(circuit, condition)}: ${gets}${dead.length > 0 ? `; dead: ${dead.join(", ")}` : ""}.`;
+}
+
+const MOST_LOADS = 4;
