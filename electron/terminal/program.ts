@@ -84,6 +84,20 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .action(async (file, options) => ended(await (await import("./sneaks.ts")).sneaks(console, file, options)));
 
   program
+    .command("jumper")
+    .description("what would flow through a jumper between two points, what melts and what it makes run")
+    .argument("<file>", "circuit file")
+    .argument("<from>", "a point S5.6 or X5-6, or battery+")
+    .argument("<to>", "another point, or battery-")
+    .option("--in <condition>", "what differs from rest")
+    .option("--fuse <amps>", "rating of the jumper's own fuse; without it, a bare lead")
+    .option("--fault <fault>", "plant a fault; may be given again", several)
+    .option("--json", "one JSON object")
+    .action(async (file, from, to, options) =>
+      ended(await (await import("./jumper.ts")).jumper(console, file, [from, to], options)),
+    );
+
+  program
     .command("table")
     .description("position table: what every pin of a connector reads in every position")
     .argument("<file>", "circuit file")

@@ -312,3 +312,44 @@ describe("commands", () => {
     expect(out).toContain("Usage:");
   });
 });
+
+describe("where current runs", () => {
+  const file = (name: string): string => VENTS.replace("1-roof-vents", name);
+
+  it("shares: what hangs on a ground, with amps, limits and what its opening does", async () => {
+    const { out, code } = await run("shares", file("2-exterior-lights"), "GP6");
+    expect(code).toBe(0);
+    expect(out).toContain("At most 4.8 A with S1 parking, S3 held pressed.");
+    expect(out).toMatch(/E5 +2\.2 A/);
+    expect(out).toContain("E6 dead");
+    const json = JSON.parse((await run("shares", file("2-exterior-lights"), "GP6", "--json")).out);
+    expect(json.sharers.map(({ part }: { part: string }) => part)).toEqual(["E5", "E6", "E7"]);
+  });
+
+  it("sneaks: what turns with one place open, in sentences", async () => {
+    const { out, code } = await run("sneaks", file("7-charging"));
+    expect(code).toBe(0);
+    expect(out).toContain("With GP5 off its stud and S2 on: E1 comes on");
+  });
+
+  it("jumper: the sentence that names the fuse, and a finding", async () => {
+    const { out, code } = await run("jumper", VENTS, "F4.2", "GP2.stud", "--in", "S1=on");
+    expect(code).toBe(1);
+    expect(out).toContain("247 A would flow through F4 (25 A): it melts within 0.1 s.");
+    expect(out).toContain("It is a dead short from feed to ground");
+  });
+
+  it.each([
+    ["shares", VENTS, "M1"],
+    ["shares", VENTS, "Q1"],
+    ["jumper", VENTS, "F4.2", "F4.2"],
+    ["jumper", VENTS, "F4.2", "nothing"],
+    ["jumper", VENTS, "F4.2", "GP2.stud", "--fuse", "ten"],
+    ["jumper", VENTS, "F4.2", "GP2.stud", "--fuse", "400A"],
+  ])("refuse %s %s %s in one sentence", async (...words) => {
+    const { complaint, out, code } = await run(...words);
+    expect(code).toBe(2);
+    expect(out).toBe("");
+    expect(isOneSentence(complaint)).toBe(true);
+  });
+});

@@ -2,6 +2,9 @@
 export const DIAGNOSE_WORDS = {
   "shares-target": "{target} is no place that others share; ask for a fuse, splice, ground, connector, pin or wire.",
   "shares-unknown": "There is no fuse, splice, ground, connector, pin or wire {target} in this circuit.",
+  "jumper-same": "Both ends of the jumper are on {point}; name two points.",
+  "jumper-fuse": "A jumper's fuse has {least} to {most} A, not {typed}.",
+  "jumper-fuse-spelling": "{text} is no rating of a fuse; write it like 10A.",
   "shares-no-wire": "No wire ends at {target}, so nothing hangs on it.",
   "reading-spelling":
     "{text} is no reading; write RED @ CONDITION : VALUE, such as X5-6 @ S1=on : 11.9V or battery+/X5-1 @ S1=on : dim.",

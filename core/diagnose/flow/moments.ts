@@ -31,8 +31,11 @@ export interface Healthy {
 
 /** Less than this along an element is no current that says which way it is meant to run. */
 export const LEAST_FLOW: Amps = 0.005;
-/** Shares of an element's most current below which it is no current either: what leaks beside a dark lamp. */
-export const LEAST_FLOW_SHARE: Share = 0.01;
+/**
+ * Share of an element's most current below which it is none either (our own number): what leaks backwards through a dark lamp
+ * whose ground wire it shares with one that is lit.
+ */
+export const LEAST_FLOW_SHARE: Share = 0.05;
 
 /** Reads a settled rig out: amps of its elements, and what its parts do. */
 export function momentOf(rig: Rig, condition: Condition): Moment {
@@ -66,25 +69,32 @@ export const healthyOf: (circuit: Circuit) => Healthy = remember((circuit) => {
     moments.push(moment);
     moment.amps.forEach((amps, index) => {
       most[index] = Math.max(most[index]!, Math.abs(amps));
-      if (!intended.has(condition) || Math.abs(amps) < LEAST_FLOW) return;
-      if (amps > 0) along[index] = 1;
-      else against[index] = 1;
     });
     for (const [part, { work: done }] of moment.doing) work.set(part, Math.max(work.get(part) ?? 0, Math.abs(done)));
   }
-  settleUntold(moments, along, against);
+  tellWays(
+    moments.filter(({ condition }) => intended.has(condition)),
+    most,
+    { along, against },
+  );
+  tellWays(moments, most, { along, against });
   return { moments, along, against, most, work };
 });
 
-/** An element that carries nothing where the drawing speaks is meant to run as it does in the other positions. */
-function settleUntold(moments: readonly Moment[], along: Uint8Array, against: Uint8Array): void {
-  for (let index = 0; index < along.length; index++) {
-    if (along[index] || against[index]) continue;
+/** Notes which way the elements run of which nothing is known so far. */
+function tellWays(
+  moments: readonly Moment[],
+  most: Float64Array,
+  { along, against }: { readonly along: Uint8Array; readonly against: Uint8Array },
+): void {
+  most.forEach((top, index) => {
+    if (along[index] || against[index]) return;
+    const least = Math.max(LEAST_FLOW, LEAST_FLOW_SHARE * top);
     for (const { amps } of moments) {
-      if (amps[index]! >= LEAST_FLOW) along[index] = 1;
-      else if (amps[index]! <= -LEAST_FLOW) against[index] = 1;
+      if (amps[index]! >= least) along[index] = 1;
+      else if (amps[index]! <= -least) against[index] = 1;
     }
-  }
+  });
 }
 
 /** Share of a part's most work in the good circuit that it does now; 0 for one that is idle. */

@@ -7,7 +7,7 @@ import { Rig } from "../../live/rig.ts";
 import { reach } from "../../live/settle.ts";
 import type { Doing } from "../../parts/kind.ts";
 import { type Change, changesIn } from "./changes.ts";
-import { type Healthy, healthyOf, LEAST_FLOW, type Moment, momentOf } from "./moments.ts";
+import { type Healthy, healthyOf, LEAST_FLOW, LEAST_FLOW_SHARE, type Moment, momentOf } from "./moments.ts";
 import { type Opening, openingsOf } from "./openings.ts";
 import { type PathStep, stepsAlong, type TurnedWire } from "./sneakPath.ts";
 
@@ -48,8 +48,6 @@ export interface SneakSearch {
   readonly sneaks: readonly Sneak[];
 }
 
-/** Less than this share of what a filament, coil or winding carries at its most shows nowhere (our own number). */
-const LEAST_SHARE: Share = 0.05;
 /** A wire that turns with less than this tells nothing to a person with a clamp (our own number). */
 const LEAST_TURNED: Amps = 0.02;
 
@@ -81,7 +79,13 @@ export function sneaksOf(circuit: Circuit): SneakSearch {
 /** Adds a sneak path; one that does just the same with another opening is told with it. */
 function joined(sneaks: readonly Sneak[], sneak: Sneak): readonly Sneak[] {
   const text = (each: Sneak): string =>
-    JSON.stringify([each.condition, namesOf(each), each.amps.toFixed(2), each.failing.map(({ part }) => part)]);
+    JSON.stringify([
+      each.condition,
+      namesOf(each),
+      each.amps.toFixed(2),
+      each.failing.map(({ part }) => part),
+      each.path,
+    ]);
   const at = sneaks.findIndex((each) => each.openings.length > 0 && text(each) === text(sneak));
   if (at < 0) return [...sneaks, sneak];
   return sneaks.map((each, index) =>
@@ -172,15 +176,15 @@ function turnedIn(
     const size = Math.abs(is);
     const isOtherWay = size >= LEAST_FLOW && (is > 0 ? !healthy.along[index] : !healthy.against[index]);
     if (isLoadElement(rig, owner, passes)) {
-      if (size < LEAST_SHARE * healthy.most[index]! || size < LEAST_FLOW) return;
-      const isUnasked = Math.abs(was) < LEAST_SHARE * healthy.most[index]!;
+      if (size < LEAST_FLOW_SHARE * healthy.most[index]! || size < LEAST_FLOW) return;
+      const isUnasked = Math.abs(was) < LEAST_FLOW_SHARE * healthy.most[index]!;
       if (isOtherWay || isUnasked) turned.add(index);
       if (isOtherWay) isAgainst = true;
     } else if (
       rig.network.wires.has(owner) &&
       isOtherWay &&
       size >= LEAST_TURNED &&
-      size >= LEAST_SHARE * healthy.most[index]!
+      size >= LEAST_FLOW_SHARE * healthy.most[index]!
     ) {
       turned.add(index);
       isAgainst = true;

@@ -4,6 +4,7 @@ import { controlAt } from "../../circuit/points.ts";
 import { offRest, standingText } from "../../circuit/sheetCondition.ts";
 import type { MeltWindow } from "../../trade/meltWindow.ts";
 import type { Change, Effect } from "./changes.ts";
+import type { JumperCaution, JumperCheck, JumperEffect } from "./jumper.ts";
 import type { Limit } from "./limits.ts";
 import type { Shares } from "./shares.ts";
 import type { PathStep } from "./sneakPath.ts";
@@ -35,6 +36,7 @@ export function conditionSaid(circuit: Circuit, condition: Condition): string {
 /** When a fuse melts: "melts within 0.15 to 5 s"; "holds" where its gates let it carry that for ever. */
 export function meltSaid({ least, most }: MeltWindow): string {
   if (most === "never") return least >= HOLDS_FROM ? "holds" : `may melt, after ${secondsSaid(least)} at the soonest`;
+  if (least === 0) return `melts within ${secondsSaid(most)}`;
   return `melts within ${least < 120 === most < 120 ? least : secondsSaid(least)} to ${secondsSaid(most)}`;
 }
 
@@ -81,8 +83,7 @@ export function loadSaid({ part, doing, amps, verdict, share }: SneakLoad): stri
   const does =
     { forward: "runs forward", reverse: "runs backwards", "pulled-in": "pulls in", stalled: "stalls" }[
       doing as string
-    ] ??
-    (verdict === "wrong" ? "lights or works" : share >= VISIBLE_FROM && doing !== "off" ? "glows" : "gets current");
+    ] ?? (verdict === "wrong" ? "comes on" : share >= VISIBLE_FROM && doing !== "off" ? "glows" : "gets current");
   return `${part} ${does} (${ampsSaid(amps)})`;
 }
 
@@ -118,3 +119,40 @@ export function sneakSaid(circuit: Circuit, sneak: Sneak): string {
 }
 
 const MOST_LOADS = 4;
+
+/** What a jumper does, in one sentence: "14.2 A would flow through F7 (10 A): it melts within 0.75 s to 30 min." */
+export function jumperSaid({ amps, melts, limits, fuseAmps }: JumperCheck): string {
+  if (melts) {
+    const fuse =
+      melts.target === "" ? `the jumper's own fuse (${melts.rating} A)` : `${melts.target} (${melts.rating} A)`;
+    return `${ampsSaid(melts.amps)} would flow through ${fuse}: it ${meltSaid(melts.window)}.`;
+  }
+  if (Math.abs(amps) < NO_AMPS) return "No current would flow through the jumper.";
+  const lead = fuseAmps === null ? "the jumper" : `the jumper (${fuseAmps} A)`;
+  const hot = limits.find(({ amps: is, allowed }) => is > allowed);
+  const which = hot ? `; ${limitSaid(hot)}` : "; no fuse melts";
+  return `${ampsSaid(amps)} would flow through ${lead}${which}.`;
+}
+
+const NO_AMPS: Amps = 0.001;
+
+/** A caution of a jumper, in a sentence. */
+export function jumperCautionSaid(caution: JumperCaution): string {
+  switch (caution.caution) {
+    case "module-pin":
+      return `${caution.point} hangs on a module's pin: no jumper goes there.`;
+    case "do-not-probe":
+      return `${caution.point} is not to be probed: ${caution.reason}.`;
+    case "dead-short":
+      return "It is a dead short from feed to ground: do not clip it on.";
+    case "across-load":
+      return `It bridges ${caution.part}, which takes current: it would short what feeds it.`;
+    case "bare-lead":
+      return "Use a lead with a fuse of 5 A, and never set it across a motor or other heavy load.";
+  }
+}
+
+/** What a jumper makes a part do: "M3 goes from off to forward, 3.0 A". */
+export function jumperEffectSaid({ part, before, now, amps }: JumperEffect): string {
+  return `${part} goes from ${before} to ${now}${amps >= NO_AMPS ? `, ${ampsSaid(amps)}` : ""}`;
+}
