@@ -25,6 +25,7 @@ export async function shares(
   const rows = sharers.map(({ part, amps, condition }) => [part, ampsSaid(amps), conditionSaid(circuit, condition)]);
   for (const line of aligned(rows, [1])) console.write(`  ${line}\n`);
   console.write(`\n${opening.title}: ${effects.length === 0 ? "nothing changes" : "what changes"}\n`);
-  for (const effect of effects) console.write(`  ${effectSaid(circuit, effect)}\n`);
+  for (const effect of effects)
+    console.write(`  ${effectSaid(effect)}, with ${conditionSaid(circuit, effect.condition)}\n`);
   return EXIT.fine;
 }

@@ -3,6 +3,7 @@ import type { Part } from "../../core/parts/kind.ts";
 import { ChooseActs } from "../draw/ChooseActs.tsx";
 import { FollowActs } from "../draw/FollowActs.tsx";
 import { WireAcross } from "../draw/WireAcross.tsx";
+import { SharesAct } from "../flow/SharesAct.tsx";
 import { PrintTie } from "../printed/PrintTie.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { plugIdsOf } from "../state/places.ts";
@@ -60,6 +61,7 @@ export function PartMenu({ circuit, part, close }: Shown) {
         ))}
       </div>
       <FollowActs circuit={circuit} thing={{ is: "part", id: part.id }} close={close} />
+      <SharesAct circuit={circuit} place={part.id} close={close} />
       <ChooseActs circuit={circuit} thing={{ is: "part", id: part.id }} close={close} />
       {plugs.map((id) => (
         <WireAcross key={id} circuit={circuit} connector={id} close={close} />

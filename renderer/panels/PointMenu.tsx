@@ -4,6 +4,7 @@ import { pushHome } from "../../core/edit/commands/pushHome.ts";
 import { ChooseActs } from "../draw/ChooseActs.tsx";
 import { FollowActs } from "../draw/FollowActs.tsx";
 import { WireAcross } from "../draw/WireAcross.tsx";
+import { SharesAct } from "../flow/SharesAct.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { conditionNow, liveShown } from "../state/views.ts";
@@ -46,6 +47,7 @@ export function PointMenu({ circuit, point, connector, close }: Shown) {
       )}
       <FaultPick circuit={circuit} target={point} />
       <FollowActs circuit={circuit} thing={{ is: "point", id: point }} close={close} />
+      <SharesAct circuit={circuit} place={point} close={close} />
       <ChooseActs circuit={circuit} thing={{ is: "point", id: point }} close={close} />
       {connector !== null && <WireAcross circuit={circuit} connector={connector} close={close} />}
       {connector !== null && (

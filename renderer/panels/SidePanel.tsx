@@ -3,6 +3,7 @@ import { StraightBranch } from "../branch/StraightBranch.tsx";
 import { CircuitView } from "../circuit/CircuitView.tsx";
 import { ReadingsView } from "../diagnose/ReadingsView.tsx";
 import { SuspectsView } from "../diagnose/SuspectsView.tsx";
+import { SharedPaths } from "../flow/SharedPaths.tsx";
 import { JobHead } from "../job/JobHead.tsx";
 import { PrintedView } from "../printed/PrintedView.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
@@ -23,6 +24,7 @@ const VIEWS: Readonly<Record<Panel, { readonly title: string; readonly View: Com
   suspects: { title: "Suspects", View: SuspectsView },
   readings: { title: "Readings", View: ReadingsView },
   branch: { title: "Straight branch", View: StraightBranch },
+  shares: { title: "Shared paths", View: SharedPaths },
   works: { title: "What works", View: WhatWorks },
   table: { title: "Position table", View: PositionTableView },
   faults: { title: "Faults", View: Faults },

@@ -2,6 +2,7 @@ import type { Circuit, Wire } from "../../core/circuit/circuit.ts";
 import { ChooseActs } from "../draw/ChooseActs.tsx";
 import { FollowActs } from "../draw/FollowActs.tsx";
 import { SeenValues } from "../draw/SeenValues.tsx";
+import { SharesAct } from "../flow/SharesAct.tsx";
 import { PrintTie } from "../printed/PrintTie.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { liveShown } from "../state/views.ts";
@@ -32,6 +33,7 @@ export function WireMenu({ circuit, wire, close }: Shown) {
       </header>
       <FaultPick circuit={circuit} target={wire.id} />
       <FollowActs circuit={circuit} thing={{ is: "wire", id: wire.id }} close={close} />
+      <SharesAct circuit={circuit} place={wire.id} close={close} />
       <ChooseActs circuit={circuit} thing={{ is: "wire", id: wire.id }} close={close} />
       <PrintTie circuit={circuit} id={wire.id} close={close} />
       <details className="menu-values">

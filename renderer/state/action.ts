@@ -48,6 +48,10 @@ export type BenchAction =
   | { readonly do: "find-named"; readonly id: string }
   | { readonly do: "go-to-step"; readonly step: number }
   | { readonly do: "show-table"; readonly connector: string }
+  /** Shows what else hangs on a fuse, splice, ground, connector, pin or wire. */
+  | { readonly do: "show-shares"; readonly place: string }
+  /** Has every way sought in which current can run against the drawn direction. */
+  | { readonly do: "seek-sneaks" }
   | { readonly do: "open-panel"; readonly panel: Panel };
 
 /** Everything that can be asked of the window itself. */

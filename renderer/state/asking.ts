@@ -48,7 +48,7 @@ export function askingReaction(asker: Asker): Reaction {
 }
 
 function wantedIn(open: Open, state: AppState): readonly Wanted[] {
-  const { desk, panel, connector, printing } = open;
+  const { desk, panel, connector, printing, place, isSeeking } = open;
   const { bench } = desk;
   const weighing = weighingNow(open, state.settings);
   const wanted: Wanted[] = [];
@@ -85,6 +85,8 @@ function wantedIn(open: Open, state: AppState): readonly Wanted[] {
       question: { ask: "verdicts", faults: bench.faults },
       text: bench.faults.map(faultText).join(" "),
     });
+  if (panel === "shares" && place !== "") wanted.push({ question: { ask: "shares", place }, text: place });
+  if (panel === "shares" && isSeeking) wanted.push({ question: { ask: "sneaks" }, text: "sneaks" });
   if (state.isPrinting) {
     const question = { ask: "pages", wanted: sheetsWanted(bench, printing, state.settings, weighing, found) } as const;
     wanted.push({ question, text: JSON.stringify(question) });
@@ -129,6 +131,14 @@ async function answerOf(asker: Asker, circuit: Circuit, question: Question): Pro
     case "pages": {
       const answer = await asker.ask<"pages">(circuit, question);
       return answer && { do: "paged", answer };
+    }
+    case "shares": {
+      const answer = await asker.ask<"shares">(circuit, question);
+      return answer && { do: "shared", answer };
+    }
+    case "sneaks": {
+      const answer = await asker.ask<"sneaks">(circuit, question);
+      return answer && { do: "sneaks-found", answer };
     }
     case "verdicts": {
       const answer = await asker.ask<"verdicts">(circuit, question);

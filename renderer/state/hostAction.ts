@@ -4,7 +4,7 @@ import type { Verdict } from "../../core/live/judge.ts";
 import type { CircuitRow, JobRow, OpenedCircuit, SampleRow, VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Picture } from "../workers/picture.ts";
-import type { OrderAnswer, ProofAnswer, Question } from "../workers/question.ts";
+import type { Answers, OrderAnswer, ProofAnswer, Question } from "../workers/question.ts";
 import type { PrintedPage } from "../workers/sheets.ts";
 import type { PrintWhat, Standing } from "./state.ts";
 
@@ -77,6 +77,8 @@ export type HostAnswer =
   | { readonly do: "ordered"; readonly answer: OrderAnswer }
   | { readonly do: "tabled"; readonly answer: readonly PositionTable[] }
   | { readonly do: "judged"; readonly answer: Readonly<Record<string, Verdict>> }
+  | { readonly do: "shared"; readonly answer: Answers["shares"] }
+  | { readonly do: "sneaks-found"; readonly answer: Answers["sneaks"] }
   | { readonly do: "worker-troubled"; readonly about: Asked; readonly words: string };
 
 /** What is left for the library and the open bench once settings are dealt with. */

@@ -84,6 +84,8 @@ const BENCH: Readonly<Record<BenchAction["do"], true>> = {
   "find-named": true,
   "go-to-step": true,
   "show-table": true,
+  "show-shares": true,
+  "seek-sneaks": true,
   "open-panel": true,
 };
 

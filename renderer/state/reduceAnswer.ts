@@ -35,6 +35,8 @@ export function reduceAnswer(state: AppState, action: Remaining): AppState {
     case "tabled":
     case "judged":
     case "paged":
+    case "shared":
+    case "sneaks-found":
     case "print-what":
     case "worker-troubled":
       return state.open ? { ...state, open: reduceOpen(state.open, action) } : state;
@@ -88,6 +90,8 @@ type OfOpen = Extract<
       | "tabled"
       | "judged"
       | "paged"
+      | "shared"
+      | "sneaks-found"
       | "print-what"
       | "worker-troubled";
   }
@@ -126,6 +130,10 @@ function reduceOpen(open: Open, action: OfOpen): Open {
       return { ...open, verdicts: fresh(action.answer) };
     case "paged":
       return { ...open, pages: fresh(action.answer) };
+    case "shared":
+      return { ...open, shares: fresh(action.answer) };
+    case "sneaks-found":
+      return { ...open, sneaks: fresh(action.answer) };
     case "print-what":
       return { ...open, printing: { ...open.printing, ...action.sheets } };
     case "worker-troubled":
@@ -152,6 +160,10 @@ function withAsking(open: Open, about: Asked, change: <T>(asking: Asking<T>) => 
       return { ...open, tables: change(open.tables) };
     case "verdicts":
       return { ...open, verdicts: change(open.verdicts) };
+    case "shares":
+      return { ...open, shares: change(open.shares) };
+    case "sneaks":
+      return { ...open, sneaks: change(open.sneaks) };
     case "pages":
       return { ...open, pages: change(open.pages) };
   }

@@ -182,6 +182,10 @@ function seen(open: Open, action: Sight): Open {
     }
     case "show-table":
       return { ...open, connector: action.connector };
+    case "show-shares":
+      return { ...open, place: action.place, panel: "shares" };
+    case "seek-sneaks":
+      return { ...open, isSeeking: true };
     case "open-panel":
       return { ...open, panel: action.panel };
   }

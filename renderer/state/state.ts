@@ -10,7 +10,7 @@ import type { JobRow, VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
-import type { OrderAnswer, ProofAnswer } from "../workers/question.ts";
+import type { Answers, OrderAnswer, ProofAnswer } from "../workers/question.ts";
 import type { HandoverSaid, PrintedPage } from "../workers/sheets.ts";
 import type { Shelf } from "./shelf.ts";
 
@@ -27,6 +27,7 @@ export const PANELS = [
   "readings",
   "works",
   "branch",
+  "shares",
   "faults",
   "table",
   "condition",
@@ -132,6 +133,12 @@ export interface Open {
   readonly tables: Asking<readonly PositionTable[]>;
   /** By check: what the circuit does in it with its faults. */
   readonly verdicts: Asking<Readonly<Record<string, Verdict>>>;
+  /** The fuse, splice, ground, connector, pin or wire of which it is asked what else hangs on it; "" for none. */
+  readonly place: string;
+  readonly shares: Asking<Answers["shares"]>;
+  /** Whether sneak paths are sought while the view of shared paths is open. */
+  readonly isSeeking: boolean;
+  readonly sneaks: Asking<Answers["sneaks"]>;
   readonly saved: "saved" | "waiting" | "failed";
   readonly versions: Versions;
   /** Jobs of this circuit that the library has; null while they were not asked for. */

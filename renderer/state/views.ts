@@ -160,6 +160,16 @@ export function tablesNow({ open }: AppState): Open["tables"] {
   return open?.tables ?? NOT_ASKED;
 }
 
+/** What hangs on the place that was asked for. */
+export function sharesNow({ open }: AppState): Open["shares"] {
+  return open?.shares ?? NOT_ASKED;
+}
+
+/** The sneak paths found. */
+export function sneaksNow({ open }: AppState): Open["sneaks"] {
+  return open?.sneaks ?? NOT_ASKED;
+}
+
 /** What the circuit does in a check with its faults; null where there are none or it is not known yet. */
 export function verdictOf(state: AppState, check: string): Verdict | null {
   if (!hasFaults(state)) return null;

@@ -1,5 +1,7 @@
 import type { WireState } from "../../core/base/states.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
+import { sharesOf } from "../../core/diagnose/flow/shares.ts";
+import { sneaksOf } from "../../core/diagnose/flow/sneaks.ts";
 import { NO_ORDER, probeOrder } from "../../core/diagnose/order.ts";
 import { proofRun } from "../../core/diagnose/proofRun.ts";
 import { mayBeProbed } from "../../core/diagnose/scope.ts";
@@ -27,6 +29,10 @@ export function answerTo(circuit: Circuit, question: Question): Answers[Question
       return proofAnswer(circuit, question);
     case "pages":
       return printedPages(circuit, question.wanted);
+    case "shares":
+      return sharesOf(circuit, question.place);
+    case "sneaks":
+      return sneaksOf(circuit);
   }
 }
 

@@ -1,7 +1,10 @@
+import type { Outcome } from "../../core/base/outcome.ts";
 import type { WireState } from "../../core/base/states.ts";
 import type { Amps, Volts } from "../../core/base/units.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Happens } from "../../core/diagnose/comesAndGoes.ts";
+import type { Shares } from "../../core/diagnose/flow/shares.ts";
+import type { SneakSearch } from "../../core/diagnose/flow/sneaks.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
 import type { ProofRun } from "../../core/diagnose/proofRun.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
@@ -34,7 +37,9 @@ export type Question =
       readonly living: readonly Suspect[];
       readonly batteryVolts: Volts | null;
     }
-  | { readonly ask: "pages"; readonly wanted: SheetsWanted };
+  | { readonly ask: "pages"; readonly wanted: SheetsWanted }
+  | { readonly ask: "shares"; readonly place: string }
+  | { readonly ask: "sneaks" };
 
 /** The probe order with the state of its point in the good circuit for every setting of every row. */
 export interface OrderAnswer {
@@ -57,6 +62,9 @@ export interface Answers {
   readonly verdicts: Readonly<Record<string, Verdict>>;
   readonly proof: ProofAnswer;
   readonly pages: readonly PrintedPage[];
+  /** What hangs on a place; a refusal where it is none that others share. */
+  readonly shares: Outcome<Shares>;
+  readonly sneaks: SneakSearch;
 }
 
 /** A question on its way to the worker. */

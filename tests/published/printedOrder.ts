@@ -62,6 +62,7 @@ export function suspectsOf(
       title: verdict,
       repairGroup: verdict,
       probability: each / faults.length,
+      notes: [],
     })),
   );
 }

@@ -70,12 +70,12 @@ const VERDICTS: Readonly<Record<Change["verdict"], string>> = {
   strong: "too strong",
 };
 
-/** An effect of an opening: "E1 weak, 63 % of its work, with S1 low". */
-export function effectSaid(circuit: Circuit, { part, verdict, doing, healthy, level, condition }: Effect): string {
+/** An effect of an opening: "E1 weak: 63 % of its work", "K3 odd: pulled-in instead of released". */
+export function effectSaid({ part, verdict, doing, healthy, level }: Effect): string {
   const share = `${Math.round(100 * level)} % of its work`;
-  const how =
-    verdict === "wrong" ? `${doing} instead of ${healthy}` : verdict === "dead" ? `${healthy} is gone` : share;
-  return `${part} ${VERDICTS[verdict]}: ${how}, with ${conditionSaid(circuit, condition)}`;
+  if (verdict === "dead") return `${part} dead`;
+  const how = verdict === "wrong" ? `${doing} instead of ${healthy}` : share;
+  return `${part} ${VERDICTS[verdict]}: ${how}`;
 }
 
 /** What a load does by a sneak path: "K3 pulls in (50 mA)", "E7 glows (0.3 A)". */
