@@ -18,7 +18,7 @@ import type { Refusal } from "../../core/base/outcome.ts";
 import { makeCopy } from "../../electron/store/backup.ts";
 import { addCircuit, saveCircuit } from "../../electron/store/circuits.ts";
 import { isSound } from "../../electron/store/connect.ts";
-import { storeRefusal } from "../../electron/store/failure.ts";
+import { isDamage, storeRefusal } from "../../electron/store/failure.ts";
 import { keepStore } from "../../electron/store/keeper.ts";
 import { listCircuits } from "../../electron/store/list.ts";
 import { closeStore, copyOfTheDay, openStore, STORE_FILE, type Store } from "../../electron/store/open.ts";
@@ -172,6 +172,9 @@ describe("a damaged library", () => {
             const read = circuitInVersion(store, key, 1);
             if (read.ok) expect(read.value.parts).toEqual(sample().parts);
           }
+        } catch (error) {
+          // An index may disagree with its table, which only a read finds: it is told as damage then.
+          if (!isDamage(error)) throw error;
         } finally {
           closeStore(store);
         }
