@@ -1,6 +1,7 @@
-import { CIRCUMSTANCES, type Circumstance, type JobAbout } from "../../core/diagnose/job.ts";
+import { CIRCUMSTANCES, type JobAbout } from "../../core/diagnose/job.ts";
 import { changeJob } from "../../core/edit/commands/changeJob.ts";
 import { putJobAway } from "../../core/edit/commands/putJobAway.ts";
+import { whenWith } from "../../core/edit/jobFields.ts";
 import { Toggle } from "../panels/Toggle.tsx";
 import { ValueField } from "../panels/ValueField.tsx";
 import { useAppStore } from "../state/AppContext.tsx";
@@ -14,8 +15,6 @@ import { TakeUp } from "./TakeUp.tsx";
 export function JobFields({ job }: { readonly job: JobAbout }) {
   const { dispatch } = useAppStore();
   const make = useMake();
-  const whenOver = (each: Circumstance, isOn: boolean): readonly Circumstance[] =>
-    CIRCUMSTANCES.filter((known) => (known === each ? isOn : job.when.includes(known)));
   return (
     <>
       <div className="job-fields">
@@ -33,7 +32,7 @@ export function JobFields({ job }: { readonly job: JobAbout }) {
               key={each}
               words={CIRCUMSTANCE_TITLES[each]}
               isOn={job.when.includes(each)}
-              onChange={(isOn) => make((bench) => changeJob(bench, { when: whenOver(each, isOn) }))}
+              onChange={(isOn) => make((bench) => changeJob(bench, { when: whenWith(job.when, each, isOn) }))}
             />
           ))}
         </fieldset>

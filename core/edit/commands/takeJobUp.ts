@@ -5,6 +5,7 @@ import type { Job } from "../../diagnose/job.ts";
 import type { Bench } from "../bench.ts";
 import type { Edit } from "../edit.ts";
 import { alreadySo, editOf } from "../editOf.ts";
+import { happensIn } from "../jobFields.ts";
 import { jobOf } from "../jobOf.ts";
 
 /**
@@ -18,7 +19,7 @@ export function takeJobUp(bench: Bench, job: Job): Outcome<Edit> {
     readings,
     batteryVolts,
     sleepingAmps = null,
-    happens = [],
+    happens = happensIn(job.when),
     wiggled = [],
     ...about
   } = job;
