@@ -12,6 +12,7 @@ import type { Look } from "../../core/parts/kind.ts";
 import type { Paper } from "../printed/papers.ts";
 import type { Thing, Wish } from "../state/state.ts";
 import type { Knot } from "./knots.ts";
+import type { ReadHere } from "./readingFlags.ts";
 import type { Dropping, Tool } from "./tool.ts";
 import type { Margins, Pixel, Viewport } from "./viewport.ts";
 
@@ -34,6 +35,8 @@ export interface Shown {
   readonly hover: Thing | null;
   /** Steps of the probe order. */
   readonly knots: readonly Knot[];
+  /** What was read in the present condition; each gets an inverse flag. */
+  readonly readings: readonly ReadHere[];
   /** Printed pages under the drawing, the lowest first. */
   readonly papers: readonly Paper[];
   /** Planted faults; each gets a flag. */

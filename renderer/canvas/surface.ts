@@ -22,6 +22,7 @@ import { paintPins } from "./pins.ts";
 import { spotOf } from "./places.ts";
 import { paintPreview, type ThrowPreview } from "./preview.ts";
 import { paintPrinted } from "./printedMark.ts";
+import { paintReadings } from "./readingFlags.ts";
 import { SheetIndex } from "./sheetIndex.ts";
 import type { Calls, Shown } from "./shown.ts";
 import { SheetStage } from "./stage.ts";
@@ -295,7 +296,7 @@ export class SheetSurface {
 
   private paintOver(canvas: CanvasRenderingContext2D): void {
     const ground = this.ground(canvas);
-    const { circuit, knots, faults, selection } = this.shown;
+    const { circuit, knots, readings, faults, selection } = this.shown;
     if (this.turning && this.paintedNow) {
       const share = (performance.now() - this.turning.begun) / TURN_MS;
       paintTurning(ground, this.paintedNow, this.turning.blades, share);
@@ -306,6 +307,7 @@ export class SheetSurface {
       faults.map(({ target }) => target),
     );
     paintPins(ground, circuit, this.shown.page);
+    paintReadings(ground, readings);
     paintKnots(ground, knots);
     if (this.showsFocus && selection) paintFocus(ground, selection);
     paintPrinted(ground, circuit, this.shown.page, selection);

@@ -5,6 +5,7 @@ import { usePapers } from "../printed/usePapers.ts";
 import { useApp } from "../state/AppContext.tsx";
 import type { AppState } from "../state/state.ts";
 import type { Knot } from "./knots.ts";
+import { readHere } from "./readingFlags.ts";
 import type { Shown } from "./shown.ts";
 import { HAND } from "./tool.ts";
 import type { Margins } from "./viewport.ts";
@@ -46,6 +47,7 @@ export function useShown(): Shown | null {
       tool,
       hover: hovered,
       knots,
+      readings: readHere(bench),
       faults: bench.showFaults ? bench.faults : [],
       different: bench.showFaults ? new Set([...differs.parts, ...differs.wires]) : NO_IDS,
       wish,

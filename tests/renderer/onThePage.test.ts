@@ -182,6 +182,7 @@ describe("walking by the keys", () => {
     tool: HAND,
     hover: null,
     knots: [],
+    readings: [],
     faults: [],
     different: new Set(),
     wish: null,
