@@ -1,3 +1,4 @@
+import { capital } from "../base/capital.ts";
 import { figure } from "../base/figure.ts";
 import type { PartId } from "../base/ids.ts";
 import type { Volts } from "../base/units.ts";
@@ -134,10 +135,6 @@ function nameIn(shown: readonly OutcomeOf[], suspect: Suspect): string {
 /** A mode in words: "stuck-open-4-6" is "stuck open 4-6", the contact's own dash kept. */
 function modeWords(mode: string): string {
   return mode.replace(/(?<=[a-z])-/g, " ");
-}
-
-function capital(word: string): string {
-  return word.charAt(0).toUpperCase() + word.slice(1);
 }
 
 /**

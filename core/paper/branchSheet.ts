@@ -8,9 +8,10 @@ import { beforeBlock } from "./beforeBlock.ts";
 import { BRANCH_COLUMNS, branchRow } from "./branchRow.ts";
 import { cautionFrame } from "./cautionFrame.ts";
 import { checklistCautions } from "./cautions.ts";
-import { inCell, outline, ruled, together } from "./cell.ts";
+import { inCell } from "./cell.ts";
 import { columnTitles, drawBody } from "./checklist.ts";
 import { fillSheets, type Place } from "./fill.ts";
+import { framed } from "./framed.ts";
 import { type Block, gapBlock, glued, roomIn } from "./grid.ts";
 import { leadParagraph } from "./lines.ts";
 import { orderFacts } from "./orderFacts.ts";
@@ -107,13 +108,5 @@ function wordsBlock(lead: string, words: string): Block {
     height,
     draw: (top) =>
       inCell("words", { x: 0, y: top, width: SHEET.width, height }, piece.at((SHEET.width - room) / 2, top + 1)),
-  };
-}
-
-function framed(block: Block): Block {
-  return {
-    height: block.height,
-    draw: (top) =>
-      together(block.draw(top), ruled(outline("place", { x: 0, y: top, width: SHEET.width, height: block.height }))),
   };
 }

@@ -25,6 +25,7 @@ import { bodyTops, sheetsOf } from "./sheets.ts";
 import { TYPE } from "./sizes.ts";
 import { aboutPart, ampsWords } from "./straightWords.ts";
 import { conditionWords } from "./throws.ts";
+import { wordsRow } from "./wordsRow.ts";
 
 /** Widths of the columns of a drop budget; together the width of the sheet. */
 const COLUMNS = { row: 12, leads: 48, what: 54, allowed: 20, good: 23, field: 29 } as const satisfies Readonly<
@@ -52,7 +53,7 @@ export function budgetSheets({ circuit, budget, faults = [] }: BudgetInput): rea
   };
   const cautions = checklistCautions(circuit, { ...NO_ORDER, complaint: "", steps: [] });
   const set = conditionWords(circuit, condition, []).map(({ words }) => words);
-  const fault = faults.length === 0 ? [] : [words(putInWords(circuit, faults), "")];
+  const fault = faults.length === 0 ? [] : [wordsRow(putInWords(circuit, faults), "")];
   const { first, later } = bodyTops(facts);
   const titles = columnTitles(Object.values(COLUMNS), WORDS.budgetColumns);
   // The side that is worst off stands first, as its worst piece does.
@@ -66,8 +67,8 @@ export function budgetSheets({ circuit, budget, faults = [] }: BudgetInput): rea
     laterTop: later,
     bottom: BODY_BOTTOM,
     first: glued(
-      words(WORDS.budgetHow, WORDS.budgetHowWords),
-      words(`${set.join(", ")}.`, ""),
+      wordsRow(WORDS.budgetHow, WORDS.budgetHowWords),
+      wordsRow(`${set.join(", ")}.`, ""),
       ...fault,
       gapBlock(1),
       cautionFrame(cautions),
@@ -79,11 +80,6 @@ export function budgetSheets({ circuit, budget, faults = [] }: BudgetInput): rea
     ending: () => gapBlock(0),
   });
   return sheetsOf(facts, laid.map(drawBody));
-}
-
-function words(lead: string, rest: string): Block {
-  const room = roomIn(SHEET.width);
-  return gridRow(0, [{ name: "words", width: SHEET.width, piece: leadParagraph(lead, rest, TYPE.body, room) }]);
 }
 
 function sidePlace(

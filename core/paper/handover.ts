@@ -1,3 +1,4 @@
+import { capital } from "../base/capital.ts";
 import { figure } from "../base/figure.ts";
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Millimetres } from "../base/units.ts";
@@ -11,7 +12,7 @@ import { handoverPicture } from "./handoverPicture.ts";
 import { lineMark, paragraph } from "./lines.ts";
 import { BODY_BOTTOM, SHEET, type Sheet } from "./page.ts";
 import { type Piece, space, stack } from "./piece.ts";
-import { capital, designatorsIn, inPlainWords, plainCause, plainFound, plainName } from "./plainWords.ts";
+import { designatorsIn, inPlainWords, plainCause, plainFound, plainName } from "./plainWords.ts";
 import { TYPE, type TypeSize } from "./sizes.ts";
 
 /** Words that a handover page holds at most: more is not read. */

@@ -1,3 +1,4 @@
+import { capital } from "../base/capital.ts";
 import type { Millimetres } from "../base/units.ts";
 import { HANDOVER_WORDS as WORDS } from "../base/words/proof.ts";
 import type { Circuit } from "../circuit/circuit.ts";
@@ -7,7 +8,7 @@ import type { BranchRow } from "../live/branch.ts";
 import { inCell, outline, ring, ruled, stroke, together } from "./cell.ts";
 import type { Block } from "./grid.ts";
 import { lineMark, paragraph } from "./lines.ts";
-import { capital, plainFound, plainRow } from "./plainWords.ts";
+import { plainFound, plainRow } from "./plainWords.ts";
 import { TYPE } from "./sizes.ts";
 import { grown, middleLine, shifted } from "./straightMarks.ts";
 import { straightSymbol } from "./straightSymbol.ts";

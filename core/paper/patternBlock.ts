@@ -1,3 +1,4 @@
+import { capital } from "../base/capital.ts";
 import type { Millimetres } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import type { OutcomeOf, Step } from "../diagnose/step.ts";
@@ -49,8 +50,4 @@ function patternsText(outcomes: readonly OutcomeOf[]): string {
       return WORDS.pattern(capital(word), limit === "" ? "" : ` (${limit})`, listed(names, ", ", MOST_NAMES));
     })
     .join(" ");
-}
-
-function capital(word: string): string {
-  return word.charAt(0).toUpperCase() + word.slice(1);
 }

@@ -1,3 +1,4 @@
+import { capital } from "../base/capital.ts";
 import { HANDOVER_WORDS as WORDS } from "../base/words/proof.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { partAt, pointAt } from "../circuit/points.ts";
@@ -120,9 +121,4 @@ function withoutCodes(title: string): string {
     .split(" ")
     .filter((word) => !/\d/.test(word))
     .join(" ");
-}
-
-/** A sentence with its first letter large. */
-export function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -6,9 +6,10 @@ import type { ProofRun } from "../diagnose/proofRun.ts";
 import { relearnText } from "../diagnose/relearn.ts";
 import { cautionFrame } from "./cautionFrame.ts";
 import { checklistCautions } from "./cautions.ts";
-import { outline, ruled, together } from "./cell.ts";
+import { outline } from "./cell.ts";
 import { columnTitles, drawBody } from "./checklist.ts";
 import { fillSheets, type Place } from "./fill.ts";
+import { framed } from "./framed.ts";
 import { type Block, gapBlock, glued, gridRow, roomIn } from "./grid.ts";
 import { leadParagraph, lineMark, paragraph } from "./lines.ts";
 import { orderFacts } from "./orderFacts.ts";
@@ -21,6 +22,7 @@ import type { RowSetting } from "./row.ts";
 import { bodyTops, sheetsOf } from "./sheets.ts";
 import { TYPE } from "./sizes.ts";
 import { thrownIn } from "./throws.ts";
+import { wordsRow } from "./wordsRow.ts";
 
 /** What a proof run is printed from. */
 export interface ProofSheetInput {
@@ -69,7 +71,7 @@ export function proofSheets(input: ProofSheetInput): readonly Sheet[] {
     firstTop: first,
     laterTop: later,
     bottom: BODY_BOTTOM,
-    first: glued(wordsBlock(WORDS.how, WORDS.howWords), cautionFrame(cautions), titles),
+    first: glued(wordsRow(WORDS.how, WORDS.howWords), cautionFrame(cautions), titles),
     later: gapBlock(2),
     places: [...rows, ...listsOf(proof)],
     endingHeight: ending.height,
@@ -124,7 +126,7 @@ function listBar(title: string, words: string): Block {
       piece: leadParagraph(`${title}.`, words, TYPE.placeWork, roomIn(SHEET.width)),
     },
   ]);
-  return framedBlock(row);
+  return framed(row);
 }
 
 function tickRow(line: string, about: string): Block {
@@ -138,11 +140,6 @@ function tickRow(line: string, about: string): Block {
     { name: "line", width, middle: true, edge: false, piece: paragraph(line, TYPE.set, roomIn(width)) },
     { name: "about", width: ABOUT, middle: true, piece: paragraph(about, TYPE.note, roomIn(ABOUT)) },
   ]);
-}
-
-function wordsBlock(lead: string, rest: string): Block {
-  const room = roomIn(SHEET.width);
-  return gridRow(0, [{ name: "words", width: SHEET.width, piece: leadParagraph(lead, rest, TYPE.body, room) }]);
 }
 
 /** Whether it is proven, by whom, and when. */
@@ -161,13 +158,5 @@ function signBlock(): Block {
       outline("place", { x: x + 40, y: y - 0.2, width: TICK, height: TICK }),
     ],
   };
-  return framedBlock(gridRow(11, [{ ...cell(""), piece: proven }, cell(WORDS.signed), cell(WORDS.dateTime)]));
-}
-
-function framedBlock(row: Block): Block {
-  return {
-    height: row.height,
-    draw: (top) =>
-      together(row.draw(top), ruled(outline("place", { x: 0, y: top, width: SHEET.width, height: row.height }))),
-  };
+  return framed(gridRow(11, [{ ...cell(""), piece: proven }, cell(WORDS.signed), cell(WORDS.dateTime)]));
 }

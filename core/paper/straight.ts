@@ -1,3 +1,4 @@
+import { capital } from "../base/capital.ts";
 import type { PartId } from "../base/ids.ts";
 import { type Outcome, ok } from "../base/outcome.ts";
 import { PAPER_WORDS } from "../base/words/paper.ts";
@@ -101,9 +102,9 @@ const headingFor: HeadingFor = (of) => {
 };
 
 function controlWords({ sort, part, what, state, wanted }: BranchControl): string {
-  const name = `${what.charAt(0).toUpperCase()}${what.slice(1)}`;
+  const name = capital(what);
   if (sort === "coil") return WORDS.coil(part, name, state.replaceAll("-", " "));
-  const words = WORDS.pin(part, `${sort.charAt(0).toUpperCase()}${sort.slice(1)}`, what);
+  const words = WORDS.pin(part, capital(sort), what);
   return wanted === null ? words : `${words}, ${WORDS.mustBe(wanted)}`;
 }
 

@@ -12,15 +12,16 @@ import { columnTitles, drawBody } from "./checklist.ts";
 import { fieldPiece } from "./fields.ts";
 import { fillSheets } from "./fill.ts";
 import { type Block, type GridCell, gapBlock, glued, gridRow, roomIn } from "./grid.ts";
-import { leadParagraph, paragraph } from "./lines.ts";
+import { paragraph } from "./lines.ts";
 import { orderFacts } from "./orderFacts.ts";
-import { BODY_BOTTOM, type Facts, SHEET, type Sheet } from "./page.ts";
+import { BODY_BOTTOM, type Facts, type Sheet } from "./page.ts";
 import { type Piece, stack } from "./piece.ts";
 import { expectText, plainNumber } from "./range.ts";
 import { sided } from "./row.ts";
 import { bodyTops, sheetsOf } from "./sheets.ts";
 import { TYPE } from "./sizes.ts";
 import { conditionWords } from "./throws.ts";
+import { wordsRow } from "./wordsRow.ts";
 
 /** Widths of the columns of a wiggle sheet; together the width of the sheet. */
 const COLUMNS = { row: 12, place: 48, move: 52, min: 22, max: 22, when: 30 } as const satisfies Readonly<
@@ -55,8 +56,8 @@ export function wiggleSheets({ circuit, wiggle }: WiggleInput): readonly Sheet[]
     laterTop: later,
     bottom: BODY_BOTTOM,
     first: glued(
-      words(watchWords(wiggle), ""),
-      words(`${set.join(", ")}.`, SAY.swing),
+      wordsRow(watchWords(wiggle), ""),
+      wordsRow(`${set.join(", ")}.`, SAY.swing),
       gapBlock(1),
       cautionFrame(cautions),
       titles,
@@ -74,11 +75,6 @@ export function watchWords({ watched, load }: WiggleSheet): string {
   if (!watched) return SAY.watchLoad(load);
   const clip = SAY.watch(watched.red, watched.black, `${expectText(watched.expect)} ${watched.expect.unit}`);
   return [...watched.trim.map((label) => `${label}.`), clip].join(" ");
-}
-
-function words(lead: string, rest: string): Block {
-  const piece = leadParagraph(lead, rest, TYPE.body, roomIn(SHEET.width));
-  return gridRow(0, [{ name: "words", width: SHEET.width, piece }]);
 }
 
 /** One place. Trim is told in the first row behind it; `opened` is what was told so far. */

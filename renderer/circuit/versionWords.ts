@@ -1,3 +1,4 @@
+import { capital } from "../../core/base/capital.ts";
 import type { VersionRow } from "../../schemas/calls.ts";
 
 /** When a version was kept, by the clock of this place: "12 March 2026, 14:05". */
@@ -14,5 +15,5 @@ export function backWords(row: Pick<VersionRow, "saved">): string {
 
 /** The edit that made a version, as the line of a list: "Move relay K2". */
 export function editTitle({ name }: Pick<VersionRow, "name">): string {
-  return name.charAt(0).toUpperCase() + name.slice(1);
+  return capital(name);
 }

@@ -1,4 +1,5 @@
 import { useId } from "react";
+import { capital } from "../../core/base/capital.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { changeSetting } from "../../core/edit/commands/changeSetting.ts";
 import { flipPart } from "../../core/edit/commands/flipPart.ts";
@@ -53,7 +54,7 @@ function SettingField({ circuit, part, spec }: Shown & { readonly spec: SettingS
   const make = useMake();
   const id = useId();
   const { value } = spec;
-  const label = spec.label.charAt(0).toUpperCase() + spec.label.slice(1);
+  const label = capital(spec.label);
   const now = part.settings?.[spec.name];
   const change = (typed: string) => (bench: Parameters<typeof changeSetting>[0]) =>
     changeSetting(bench, part.id, spec.name, typed);

@@ -1,3 +1,4 @@
+import { capital } from "../../core/base/capital.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { type CircuitControl, controlAt, controlsOf, springsBack } from "../../core/circuit/points.ts";
 import { signed } from "./figures.ts";
@@ -5,7 +6,7 @@ import { signed } from "./figures.ts";
 /** The name of a position as people read it: "speed-1" as "Speed 1". */
 export function positionTitle(position: string): string {
   const words = position.replaceAll("-", " ");
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capital(words);
 }
 
 /** What a control is called in running words: "Key" for the only key, else "S6", or "S2 Rear" on a panel of several. */
@@ -43,5 +44,5 @@ export function conditionPhrase(circuit: Circuit, condition: Condition): string 
   const list = conditionList(circuit, condition);
   if (list.length === 0) return "All at rest";
   const words = list.join(", ");
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capital(words);
 }

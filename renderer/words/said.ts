@@ -1,3 +1,4 @@
+import { capital } from "../../core/base/capital.ts";
 import { controlAt } from "../../core/circuit/points.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import { changesBetween, saidChanges } from "../../core/edit/changesBetween.ts";
@@ -30,8 +31,4 @@ function doneWords(before: Bench, after: Bench): string | null {
   if (!isOnlySet || key === undefined || keys.length !== 1) return conditionPhrase(after.circuit, after.condition);
   const position = is[key] ?? controlAt(after.circuit, key)?.rest ?? "";
   return capital(thrownWords(after.circuit, key, position));
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

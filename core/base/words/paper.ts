@@ -1,3 +1,4 @@
+import { capital } from "../capital.ts";
 /** Words of the printed sheets. Verb first, one act a sentence; an instrument is named every time. */
 export const PAPER_WORDS = {
   // ---------------------------------------------------------------- head and foot
@@ -151,7 +152,7 @@ export const PAPER_WORDS = {
   brightness: ["bright", "dim", "dark"],
   rowCaution: (caution: string) => `Caution: ${caution}`,
   more: "more",
-  patternRows: (rows: string) => `${rows.charAt(0).toUpperCase()}${rows.slice(1)}.`,
+  patternRows: (rows: string) => `${capital(rows)}.`,
   pattern: (word: string, limit: string, names: string) => `${word}${limit}: ${names}.`,
   partAtFault: "Part at fault",
   proof: (rows: string) => `Proof after repair: ${rows} again`,
