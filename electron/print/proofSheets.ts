@@ -3,27 +3,25 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { type Found, foundBy } from "../../core/diagnose/found.ts";
 import { handoverFacts } from "../../core/diagnose/handoverFacts.ts";
 import { proofRun } from "../../core/diagnose/proofRun.ts";
-import type { Seen } from "../../core/diagnose/seen.ts";
 import { restVoltsOf } from "../../core/live/restVolts.ts";
 import { handoverSheets } from "../../core/paper/handover.ts";
 import type { Sheet } from "../../core/paper/page.ts";
 import { proofSheets } from "../../core/paper/proofSheet.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
-import { faultsOf, type KnownNow, knownOf, seenOf } from "../asked.ts";
+import { faultsOf, knownOf } from "../asked.ts";
+import { type Searched, searchedIn } from "./searched.ts";
 
 /** A search that ended, as it was asked for in words. */
-interface Ended extends Seen, Found, KnownNow {}
+interface Ended extends Searched, Found {}
 
 function endedOf(circuit: Circuit, ask: SheetAsk): Outcome<Ended> {
-  const seen = seenOf(circuit, ask.complaint, ask.observed, ask.sleeping);
-  if (!seen.ok) return seen;
-  const known = knownOf(circuit, ask.read, ask.battery);
-  if (!known.ok) return known;
+  const searched = searchedIn(circuit, ask);
+  if (!searched.ok) return searched;
   const faults = faultsOf(circuit, ask.faults);
   if (!faults.ok) return faults;
-  const { complaint, others } = seen.value;
-  const found = foundBy(circuit, complaint, { others, ...known.value }, faults.value);
-  return found.ok ? ok({ ...seen.value, ...known.value, ...found.value }) : found;
+  const { complaint, ...known } = searched.value;
+  const found = foundBy(circuit, complaint, known, faults.value);
+  return found.ok ? ok({ ...searched.value, ...found.value }) : found;
 }
 
 /** The sheets of a proof run. Refuses as `foundBy` and `proofRun` do. */

@@ -19,8 +19,9 @@ import { straightSheets } from "../../core/paper/straight.ts";
 import { tableSheets } from "../../core/paper/table.ts";
 import { wiggleSheets } from "../../core/paper/wiggle.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
-import { connectorOf, faultsOf, knownOf, seenOf, wiggleOf } from "../asked.ts";
+import { connectorOf, faultsOf, seenOf, wiggleOf } from "../asked.ts";
 import { handover, proof } from "./proofSheets.ts";
+import { searchedIn } from "./searched.ts";
 
 /**
  * The sheets of a circuit that are asked for, on this paper. Refuses what the circuit does not have, `no-suspects`, and
@@ -64,23 +65,19 @@ function sheet(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly 
 function checklist(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
   const probed = mayBeProbed(circuit);
   if (!probed.ok) return probed;
-  const seen = seenOf(circuit, ask.complaint, ask.observed, ask.sleeping);
-  if (!seen.ok) return seen;
-  const known = knownOf(circuit, ask.read, ask.battery, ask);
-  if (!known.ok) return known;
-  const order = probeOrder(circuit, seen.value.complaint, { others: seen.value.others, ...known.value });
+  const searched = searchedIn(circuit, ask);
+  if (!searched.ok) return searched;
+  const { complaint, ...known } = searched.value;
+  const order = probeOrder(circuit, complaint, known);
   return order.suspects.length === 0 ? refuse("no-suspects") : ok(checklistSheets({ circuit, order }));
 }
 
 function branches(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
-  const seen = seenOf(circuit, ask.complaint, ask.observed, ask.sleeping);
-  if (!seen.ok) return seen;
-  const known = knownOf(circuit, ask.read, ask.battery, ask);
-  if (!known.ok) return known;
-  const { complaint, others } = seen.value;
+  const searched = searchedIn(circuit, ask);
+  if (!searched.ok) return searched;
+  const { complaint, ...known } = searched.value;
   const found = branchesFor(circuit, complaint, {
-    others,
-    ...known.value,
+    ...known,
     ...(ask.depth !== undefined && { depth: ask.depth }),
   });
   return found.ok ? ok(branchSheets({ circuit, branches: found.value })) : found;

@@ -117,9 +117,9 @@ function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] 
 }
 
 function proofDrawings(circuit: Circuit, wanted: SheetsWanted, complaint: Observation): readonly Drawing[] {
-  const { what, others, readings, batteryVolts, found: faults = [], handover, vehicle } = wanted;
+  const { what, others, readings, batteryVolts, weighing, found: faults = [], handover, vehicle } = wanted;
   if (faults.length === 0) return [];
-  const ended = foundBy(circuit, complaint, { others, readings, batteryVolts }, faults);
+  const ended = foundBy(circuit, complaint, { others, readings, batteryVolts, weighing }, faults);
   if (!ended.ok) return [];
   const ask = { circuit, complaint: complaint.check, batteryVolts, ...ended.value };
   if (what === "proof") {
