@@ -3,9 +3,6 @@ import { type Outcome, ok, refuse } from "../core/base/outcome.ts";
 import type { Circuit } from "../core/circuit/circuit.ts";
 import type { Job } from "../core/diagnose/job.ts";
 import { misfitsOf } from "../core/diagnose/jobFits.ts";
-import type { Reading } from "../core/diagnose/reading.ts";
-import { readingFits } from "../core/diagnose/readingFits.ts";
-import { readingText } from "../core/diagnose/readingText.ts";
 import { type JobFile, readJob } from "../schemas/job.ts";
 import { textOf } from "../schemas/text.ts";
 import { readBytes, writeFileWhole } from "./files.ts";
@@ -57,10 +54,4 @@ export function typedOver<T extends ComplaintTyped>(circuit: Circuit, job: Job, 
     observed: [...kept, ...(typed.observed ?? [])],
     ...(battery !== undefined && { battery }),
   };
-}
-
-/** Readings of a job as they are typed; what was struck out or has no place on the circuit does not count there. */
-export function readingsTyped(circuit: Circuit, readings: readonly Reading[]): readonly string[] {
-  const counted = readings.filter((reading) => reading.standing !== "struck" && readingFits(circuit, reading));
-  return counted.map((reading) => readingText(circuit, reading));
 }

@@ -5,7 +5,7 @@ import type { Circuit, Condition } from "../circuit/circuit.ts";
 import type { Attachment } from "../live/attachment.ts";
 import { doingIn } from "../live/doing.ts";
 import type { Fault } from "../live/fault.ts";
-import { WEAK_FROM, WORKS_FROM } from "../live/judge.ts";
+import { judge, WORKS_FROM } from "../live/judge.ts";
 import { levelOf } from "../live/live.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
@@ -44,17 +44,12 @@ function fed(circuit: Circuit, { act, thing, faults }: Acted): string {
   const good = goodWhenFed(circuit, feeding);
   const now = doingFed(circuit, feeding, left);
   if (Math.abs(now.amps) > MELTS_FROM * Math.abs(good.amps)) return "melts the fuse";
-  return verdictOf(levelOf(now, good));
+  return judge({ expect: "on" }, { doing: now.doing, level: levelOf(now, good) });
 }
 
 /** What holds the load from outside: off its mechanism it is gone. */
 function isJam({ target, mode }: Fault, load: PartId): boolean {
   return target === load && mode === "jammed";
-}
-
-function verdictOf(level: number): string {
-  if (level >= WORKS_FROM) return "works";
-  return level >= WEAK_FROM ? "weak" : "dead";
 }
 
 const known = remember((_: Circuit) => new Map<PartId, Doing>());

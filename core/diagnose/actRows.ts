@@ -1,7 +1,7 @@
 import type { PartId } from "../base/ids.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { partAt } from "../circuit/points.ts";
-import type { Candidate } from "./candidates.ts";
+import { type Candidate, withoutMeter } from "./candidates.ts";
 import { type Feeding, feedingOf } from "./feeding.ts";
 import { type Column, columnWith } from "./outcomes.ts";
 import { type Planted, shownInEach } from "./shown.ts";
@@ -61,22 +61,6 @@ function swapsOf(circuit: Circuit, id: PartId, complaint: Condition): readonly A
   return [{ condition: complaint, row }];
 }
 
-function rowFor(
-  at: Candidate["at"],
-  instrument: Act,
-  alsoOpen: string | null,
-  minutes: number,
-): Omit<Candidate, "conditions"> {
-  return {
-    at,
-    black: "battery -",
-    instrument,
-    lampTo: null,
-    sweepOf: null,
-    positions: [""],
-    hands: 1,
-    fineness: "volts",
-    alsoOpen,
-    minutes,
-  };
+function rowFor(at: Candidate["at"], instrument: Act, alsoOpen: string | null, minutes: number): ActRow["row"] {
+  return { ...withoutMeter({ at, instrument, conditions: [], positions: [""], minutes }), alsoOpen };
 }

@@ -4,7 +4,7 @@ import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import type { ActRows } from "./actRows.ts";
 import type { Candidate } from "./candidates.ts";
-import { bladesOf, fedFirst, fuseOhmsOf } from "./inPlace.ts";
+import { fedFirst, fuseOhmsOf } from "./inPlace.ts";
 import { type Parted, partedFrom, without } from "./lampRows.ts";
 import { type Column, columnWith } from "./outcomes.ts";
 import { type Planted, shownInEach } from "./shown.ts";
@@ -81,8 +81,7 @@ function acrossOf(circuit: Circuit, fuse: PartId): Across | null {
   const points = testPointsOf(circuit).filter(({ doNotProbe }) => doNotProbe === null);
   const at = points.find(({ point }) => point === red);
   const isBoth = at !== undefined && points.some(({ point }) => point === black);
-  const blades = bladesOf(circuit, fuse);
-  return isBoth && blades.includes(red) ? { fuse, at, red, black, instrument: "meter volts", lampTo: null } : null;
+  return isBoth ? { fuse, at, red, black, instrument: "meter volts", lampTo: null } : null;
 }
 
 interface Followed {

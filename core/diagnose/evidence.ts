@@ -8,7 +8,7 @@ import type { Fineness } from "./spread.ts";
 import type { Suspected } from "./suspects.ts";
 
 /** Share that is kept for what is not on the drawing before anything is read (a guess). */
-const ELSEWHERE: Share = 0.02;
+export const ELSEWHERE: Share = 0.02;
 
 /** What all suspects weigh after the readings, and how each reading fits each. */
 export interface Evidence {

@@ -23,15 +23,11 @@ export function expectedOf(
   if (isBySense(probe.instrument)) return { low: 0, high: 0, unit: "V", lamp: null, word: shows.word };
   const lamp = shows.word as Expected["lamp"];
   const volts = shows.volts ?? 0;
-  if (fineness === "millivolts") {
+  if (fineness !== "volts") {
     const millivolts = 1000 * volts;
-    const spread = Math.max(SPREAD_MILLIVOLTS, SPREAD_FINE * Math.abs(millivolts));
-    return { ...range(millivolts, spread, Math.round), unit: "mV", lamp, word: null };
-  }
-  if (fineness === "tenths") {
-    const millivolts = 1000 * volts;
-    const spread = Math.max(SPREAD_TENTHS, SPREAD_FINE * Math.abs(millivolts));
-    return { ...range(millivolts, spread, tenth), unit: "mV", lamp, word: null };
+    const [least, round] = fineness === "tenths" ? [SPREAD_TENTHS, tenth] : [SPREAD_MILLIVOLTS, Math.round];
+    const spread = Math.max(least, SPREAD_FINE * Math.abs(millivolts));
+    return { ...range(millivolts, spread, round), unit: "mV", lamp, word: null };
   }
   const spread = Math.max(SPREAD_VOLTS, SPREAD_SHARE * Math.abs(volts));
   return { ...range(volts, spread, tenth), unit: "V", lamp, word: null };

@@ -4,7 +4,7 @@ import type { Circuit, FunctionCheck } from "../circuit/circuit.ts";
 import { partAt } from "../circuit/points.ts";
 import { type BranchLine, type BranchRow, branchOf } from "../live/branch.ts";
 import { conditionText } from "../live/condition.ts";
-import { restVoltsOf } from "../live/restVolts.ts";
+import { measuredScale, restVoltsOf } from "../live/restVolts.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import { isRowOf } from "./masked.ts";
 import type { ProofAsk } from "./proofRun.ts";
@@ -52,7 +52,7 @@ export function handoverFacts(ask: HandoverAsk): Outcome<HandoverFacts> {
   const line = all.find(({ rows }) => rows.some(isFound)) ?? lines[0]!;
   const at = line.rows.findIndex(isFound);
   const load = loadIn(line);
-  const figures = { ask, scale: scaleOf(ask) };
+  const figures = { ask, scale: measuredScale(circuit, ask.batteryVolts ?? null) };
   if (at < 0) return ok(bySupply(circuit, figures, line, load));
   const picked = threeOf(circuit, line, load, at);
   if (at === load) {
@@ -175,8 +175,4 @@ function bySupply(
     other: figure(across(row.entry.volts, row.exit.volts)),
     after: figure(across(row.entry.goodVolts, row.exit.goodVolts)),
   };
-}
-
-function scaleOf({ circuit, batteryVolts = null }: ProofAsk): number {
-  return batteryVolts === null ? 1 : batteryVolts / restVoltsOf(circuit);
 }

@@ -1,7 +1,6 @@
 import type { ConnectorId, PartId } from "../base/ids.ts";
 import type { Share } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
-import { conditionText } from "../live/condition.ts";
 import type { ActRows } from "./actRows.ts";
 import { type Candidate, handsFor } from "./candidates.ts";
 import { fedFirst, lampForFuse } from "./inPlace.ts";
@@ -11,7 +10,7 @@ import type { Probe } from "./reading.ts";
 import { type Planted, shownInEach } from "./shown.ts";
 import type { Suspect } from "./step.ts";
 import { MINUTES, reachOf, type TestPoint, testPointsOf } from "./testPoint.ts";
-import type { Tries } from "./tries.ts";
+import { complaintNumber, type Tries } from "./tries.ts";
 
 /** Before any lamp is put in a fuse's place, suspects that melt one weigh together at least this (a guess). */
 const MOSTLY: Share = 0.5;
@@ -78,11 +77,7 @@ function settingsParted(
   guilty: readonly Planted[],
   tries: Tries,
 ): readonly Setting[] {
-  const spelt = conditionText(complaint);
-  const index = Math.max(
-    0,
-    tries.conditions.findIndex((condition) => conditionText(condition) === spelt),
-  );
+  const index = complaintNumber(tries, complaint);
   const all = partedFrom(circuit, fuse).map((parted) => ({
     condition: without(complaint, [fuse, ...parted.out], parted.apart),
     index,

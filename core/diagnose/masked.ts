@@ -7,7 +7,7 @@ import type { Branch, BranchRow } from "../live/branch.ts";
 import { type Fault, faultModes, type Target, targetOf } from "../live/fault.ts";
 import { Rig } from "../live/rig.ts";
 import { kindOf } from "../parts/catalogue.ts";
-import { type Possible, possibleFaults } from "./possible.ts";
+import { cavitiesOf, type Possible, possibleFaults } from "./possible.ts";
 import { meltedIn } from "./predict.ts";
 import type { Suspect } from "./step.ts";
 import { triedOn, tryOut } from "./suspects.ts";
@@ -130,8 +130,8 @@ function neighboursOf({ circuit, found, branch }: MaskedAsk): readonly string[] 
 
 function plugMates(circuit: Circuit, target: Target): readonly string[] {
   if (target.is !== "cavity") return [];
-  const rows = connectorAt(circuit, target.connector)?.rows.flat() ?? [];
-  return rows.filter((cavity) => cavity !== "").map((cavity) => `${target.connector}-${cavity}`);
+  const plug = connectorAt(circuit, target.connector);
+  return plug ? cavitiesOf(plug).map(({ id }) => id) : [];
 }
 
 /** What of a row can be faulty: its wire or part, and the plug places on either side. */

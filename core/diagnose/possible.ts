@@ -35,7 +35,8 @@ function singleFaults(circuit: Circuit): readonly Possible[] {
   );
 }
 
-function cavitiesOf({ id, rows, cavities: carried }: Connector): readonly Target[] {
+/** The places of a plug that carry something, as targets of faults; all of them where it does not say. */
+export function cavitiesOf({ id, rows, cavities: carried }: Connector): readonly Extract<Target, { is: "cavity" }>[] {
   const cavities = rows.flat().filter((cavity) => cavity !== "" && (!carried || carried[cavity] !== undefined));
   return cavities.map((cavity) => ({ is: "cavity", id: `${id}-${cavity}`, connector: id, cavity }));
 }

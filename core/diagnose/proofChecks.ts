@@ -1,7 +1,6 @@
 import type { ConnectorId } from "../base/ids.ts";
 import { DIAGNOSE_SENTENCES as SAY } from "../base/words/diagnose.ts";
 import type { Circuit, Condition, FunctionCheck } from "../circuit/circuit.ts";
-import { connectorAt } from "../circuit/points.ts";
 import type { Fault } from "../live/fault.ts";
 import { targetOf } from "../live/fault.ts";
 import { Rig } from "../live/rig.ts";
@@ -70,10 +69,8 @@ export function plugsTouched(circuit: Circuit, faults: readonly Fault[]): readon
     const target = targetOf(circuit, id);
     if (target?.is === "cavity") return [target.connector];
     if (target?.is !== "part") return [];
-    return circuit.connectors.flatMap((connector) =>
-      Object.values(connectorAt(circuit, connector.id)?.cavities ?? {}).some((point) => point.startsWith(`${id}.`))
-        ? [connector.id]
-        : [],
+    return circuit.connectors.flatMap(({ id: plug, cavities = {} }) =>
+      Object.values(cavities).some((point) => point.startsWith(`${id}.`)) ? [plug] : [],
     );
   });
   return [...new Set(plugs)];

@@ -5,7 +5,7 @@ import { DIAGNOSE_SENTENCES as SAY } from "../base/words/diagnose.ts";
 import type { Circuit, FunctionCheck } from "../circuit/circuit.ts";
 import { branchOf, checksOf } from "../live/branch.ts";
 import { targetOf } from "../live/fault.ts";
-import { restVoltsOf } from "../live/restVolts.ts";
+import { measuredScale } from "../live/restVolts.ts";
 import { Rig } from "../live/rig.ts";
 import { type Masked, maskedBy } from "./masked.ts";
 import { cheapestCover } from "./plan/cover.ts";
@@ -90,7 +90,7 @@ export function proofRun({ circuit, complaint, found, living = [], batteryVolts 
   const wanted = wantedOf(masked, checks, tells, (probe) => minutesOf([probe]));
   const covers = tells.map((own) => new Set([...own].filter((number) => wanted.has(number))));
   const chosen = inPlaces(cheapestCover(covers, minutesOf), probes, open);
-  const scale = batteryVolts === null ? 1 : batteryVolts / restVoltsOf(circuit);
+  const scale = measuredScale(circuit, batteryVolts);
   const rows = chosen.map((probe, index): ProofRow => {
     const before = chosen.slice(0, index);
     const what = [...tells[probe]!];

@@ -15,7 +15,7 @@ const LAMP_WORDS = ["bright", "dim", "dark"] as const;
 /** Words for "just as a good circuit". */
 const FINE = ["ok", "good", "right", "fine"];
 /** More than this times nominal is no reading of the circuit: charging is a fifth over, a slip of the unit far more. */
-const MOST_OVER = 2;
+export const MOST_OVER = 2;
 
 /**
  * Reads what was typed for one setting: `11.9`, `11.9 V`, `25 mV`, `dim`, `dim 7.2`, `blown`, `clicks`, or `ok` for what a

@@ -50,7 +50,8 @@ export function parseReading(circuit: Circuit, text: string): Outcome<Reading> {
   return ok({ ...readingOf(probe.value, shows.value), standing: isDoubted ? "doubted" : "taken" });
 }
 
-function leadOf(circuit: Circuit, typed: string): Outcome<Lead> {
+/** Reads where a lead goes: `battery+`, `battery -`, or a point; refuses as `parsePoint`. */
+export function parseLead(circuit: Circuit, typed: string): Outcome<Lead> {
   const post = /^battery\s*([+-])$/.exec(typed);
   if (post) return ok(post[1] === "+" ? "battery +" : "battery -");
   const point = parsePoint(circuit, typed);
@@ -58,18 +59,18 @@ function leadOf(circuit: Circuit, typed: string): Outcome<Lead> {
 }
 
 function metered(circuit: Circuit, red: string, black: string, condition: Condition): Outcome<Probe> {
-  const one = leadOf(circuit, red);
+  const one = parseLead(circuit, red);
   if (!one.ok) return one;
-  const other = black === "" ? ok<Lead>("battery -") : leadOf(circuit, black);
+  const other = black === "" ? ok<Lead>("battery -") : parseLead(circuit, black);
   if (!other.ok) return other;
   return ok({ red: one.value, black: other.value, instrument: "meter volts", lampTo: null, condition });
 }
 
 /** The lamp between a point and a post, where the wire there decides which lamp; or across the blades of a fuse that is out. */
 function lampAt(circuit: Circuit, red: string, black: string, condition: Condition): Outcome<Probe> {
-  const one = leadOf(circuit, red);
+  const one = parseLead(circuit, red);
   if (!one.ok) return one;
-  const other = black === "" ? ok<Lead>("battery -") : leadOf(circuit, black);
+  const other = black === "" ? ok<Lead>("battery -") : parseLead(circuit, black);
   if (!other.ok) return other;
   const fuse = fuseAcross(circuit, one.value, other.value);
   if (fuse !== null) {
@@ -118,6 +119,12 @@ export function readingText(circuit: Circuit, reading: Reading): string {
         : `${red.replace(" ", "")}/${black.replace(" ", "")}`;
   const value = showsText(reading, finenessOf(circuit, reading) === "millivolts");
   return `${leads} @ ${conditionText(condition) || "rest"} : ${value}${reading.standing === "doubted" ? "?" : ""}`;
+}
+
+/** Readings as they are typed; what was struck out or has no place on the circuit does not count. */
+export function readingsTyped(circuit: Circuit, readings: readonly Reading[]): readonly string[] {
+  const counted = readings.filter((reading) => reading.standing !== "struck" && readingFits(circuit, reading));
+  return counted.map((reading) => readingText(circuit, reading));
 }
 
 /** A value as it is typed and listed: `11.9V`, `25mV`, `dim 7.2V`, `blown`. */

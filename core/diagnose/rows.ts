@@ -15,7 +15,7 @@ import { scanRows } from "./scanRows.ts";
 import type { Fineness } from "./spread.ts";
 import { isBySense, type LampTo, type Suspect } from "./step.ts";
 import { groupsToOpen, MINUTES, minutesToOpen, placeOf, reachOf, testPointsOf } from "./testPoint.ts";
-import type { Tries } from "./tries.ts";
+import { complaintNumber, type Tries } from "./tries.ts";
 
 /** The rows that could be read, and the same as the planner's numbers: row and probe have the same number. */
 export interface Rows {
@@ -80,15 +80,6 @@ const NO_ACTS: ActRows = { conditions: [], columns: [] };
 
 function isLampToPost({ lampTo }: Candidate): boolean {
   return lampTo === "battery +" || lampTo === "battery -";
-}
-
-/** Number of the condition tried that is the complaint's own. */
-function complaintNumber({ conditions }: Tries, complaint: Condition): number {
-  const spelt = conditionText(complaint);
-  return Math.max(
-    0,
-    conditions.findIndex((condition) => conditionText(condition) === spelt),
-  );
 }
 
 /** Predictions by complaint and suspect: with every reading the same suspects are asked for again, only fewer. */

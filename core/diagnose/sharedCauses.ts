@@ -4,7 +4,7 @@ import type { Circuit, Connector } from "../circuit/circuit.ts";
 import { type Fault, faultModes, faultText } from "../live/fault.ts";
 import type { FaultMode } from "../parts/kind.ts";
 import { WEIGHTS } from "../parts/weights.ts";
-import type { Possible } from "./possible.ts";
+import { cavitiesOf, type Possible } from "./possible.ts";
 import { wiresAt } from "./testPoint.ts";
 
 /** Likelihood of two at once beside one of them, where they share a cause (a guess). */
@@ -27,9 +27,10 @@ export const sharedCauses = remember((circuit: Circuit): readonly Possible[] => 
 ]);
 
 /** Places side by side or one above the other corrode together. */
-function corroded({ id, rows, cavities: carried }: Connector): readonly Possible[] {
-  const isCarried = (cavity: string | undefined): cavity is string =>
-    cavity !== undefined && cavity !== "" && (!carried || carried[cavity] !== undefined);
+function corroded(connector: Connector): readonly Possible[] {
+  const { id, rows } = connector;
+  const carried = new Set(cavitiesOf(connector).map(({ cavity }) => cavity));
+  const isCarried = (cavity: string | undefined): cavity is string => cavity !== undefined && carried.has(cavity);
   const pairs = rows.flatMap((row, y) =>
     row.flatMap((cavity, x) =>
       [row[x + 1], rows[y + 1]?.[x]].flatMap((other) =>

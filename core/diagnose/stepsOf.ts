@@ -1,7 +1,5 @@
-import type { PartId } from "../base/ids.ts";
 import { DRAIN_WORDS } from "../base/words/drain.ts";
-import type { Circuit, Condition } from "../circuit/circuit.ts";
-import { workOf } from "../live/live.ts";
+import type { Circuit } from "../circuit/circuit.ts";
 import { probeFor } from "./candidates.ts";
 import { expectedOf } from "./expected.ts";
 import { cautionsFor, outcomesOf, whyOf } from "./explain.ts";
@@ -9,6 +7,7 @@ import type { Listed } from "./plan/linear.ts";
 import type { Rows } from "./rows.ts";
 import type { Setting, Step, Suspect } from "./step.ts";
 import type { Tries } from "./tries.ts";
+import { turningIn } from "./turning.ts";
 
 /** Rows of a list in full: what to expect, why, and what each outcome would leave. */
 export function stepsOf(
@@ -63,9 +62,4 @@ function partedCautions(settings: readonly Setting[]): readonly string[] {
 
 function lastWindow<T extends { readonly windows: readonly unknown[] }>(outcome: T): T {
   return { ...outcome, windows: outcome.windows.slice(-1) };
-}
-
-function turningIn(circuit: Circuit, condition: Condition): readonly PartId[] {
-  const turns: readonly string[] = ["forward", "reverse"];
-  return [...workOf(circuit, condition)].flatMap(([id, { doing }]) => (turns.includes(doing) ? [id] : []));
 }

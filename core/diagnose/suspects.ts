@@ -40,10 +40,10 @@ export function suspectsFor(
   complaint: Observation,
   others: readonly Observation[] = [],
 ): readonly Suspected[] {
-  const key = observedText(complaint, others);
-  const known = lastOf(circuit);
-  if (known.key !== key) Object.assign(known, { key, suspected: triedOut(circuit, complaint, others) });
-  return known.suspected;
+  return kept(lastOf(circuit), complaint, others, () => [
+    ...possibleFaults(circuit),
+    ...starved(circuit, complaint.check.condition),
+  ]);
 }
 
 /** The same for pairs of faults that share a cause. */
@@ -52,31 +52,37 @@ export function pairsFor(
   complaint: Observation,
   others: readonly Observation[],
 ): readonly Suspected[] {
-  const key = observedText(complaint, others);
-  const known = lastPairsOf(circuit);
-  if (known.key !== key)
-    Object.assign(known, { key, suspected: triedOut(circuit, complaint, others, sharedCauses(circuit)) });
-  return known.suspected;
-}
-
-function observedText(complaint: Observation, others: readonly Observation[]): string {
-  return [complaint, ...others].map(({ check, word, sleeping }) => `${check.id}=${word}${sleeping ?? ""}`).join(" ");
+  return kept(lastPairsOf(circuit), complaint, others, () => sharedCauses(circuit));
 }
 
 /** The last answer for each circuit: with every reading the same is asked again. */
-const lastOf = remember((_: Circuit): Asked => ({ key: "", suspected: [] }));
-const lastPairsOf = remember((_: Circuit): Asked => ({ key: "", suspected: [] }));
+const lastOf = remember((circuit: Circuit): Last => ({ circuit, key: "", suspected: [] }));
+const lastPairsOf = remember((circuit: Circuit): Last => ({ circuit, key: "", suspected: [] }));
 
-interface Asked {
-  readonly key: string;
-  readonly suspected: readonly Suspected[];
+interface Last {
+  readonly circuit: Circuit;
+  key: string;
+  suspected: readonly Suspected[];
+}
+
+/** The last answer where the same is asked again, else a new one, tried out of all these. */
+function kept(
+  last: Last,
+  complaint: Observation,
+  others: readonly Observation[],
+  all: () => readonly Possible[],
+): readonly Suspected[] {
+  const seen = [complaint, ...others].map(({ check, word, sleeping }) => `${check.id}=${word}${sleeping ?? ""}`);
+  const key = seen.join(" ");
+  if (last.key !== key) Object.assign(last, { key, suspected: triedOut(last.circuit, complaint, others, all()) });
+  return last.suspected;
 }
 
 function triedOut(
   circuit: Circuit,
   complaint: Observation,
   others: readonly Observation[],
-  all: readonly Possible[] = [...possibleFaults(circuit), ...starved(circuit, complaint.check.condition)],
+  all: readonly Possible[],
 ): readonly Suspected[] {
   const further = others.filter((observation) => observation.word !== "not-tried");
   const healthy = new Rig(circuit);

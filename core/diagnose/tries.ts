@@ -1,5 +1,6 @@
 import type { Circuit, Condition, FunctionCheck } from "../circuit/circuit.ts";
 import { controlAt } from "../circuit/points.ts";
+import { conditionText } from "../live/condition.ts";
 import { isDrain } from "./drain.ts";
 
 /** The conditions worth probing in for a complaint, and the control whose positions are swept. */
@@ -32,4 +33,13 @@ export function triesFor(circuit: Circuit, check: FunctionCheck): Tries {
 export function restOf(condition: Condition): Condition {
   const thrown = Object.entries(condition.set ?? {});
   return { ...condition, set: Object.fromEntries(thrown.slice(0, -1)) };
+}
+
+/** Number of the condition tried that is the complaint's own. */
+export function complaintNumber({ conditions }: Tries, complaint: Condition): number {
+  const spelt = conditionText(complaint);
+  return Math.max(
+    0,
+    conditions.findIndex((condition) => conditionText(condition) === spelt),
+  );
 }

@@ -2,12 +2,15 @@ import type { Minutes, Share, Volts } from "../base/units.ts";
 import { WIGGLE_WORDS as WORDS } from "../base/words/wiggle.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { partAt, terminalPoint, terminalsOf, wireSideOf } from "../circuit/points.ts";
-import { liveOf, workOf } from "../live/live.ts";
+import { liveOf } from "../live/live.ts";
 import { comesAndGoes, HAPPENS, type Happens } from "./comesAndGoes.ts";
+import { ELSEWHERE } from "./evidence.ts";
 import { expectedOf } from "./expected.ts";
+import { complaintWords } from "./order.ts";
 import type { Expected } from "./step.ts";
 import { type Observation, suspectsFor } from "./suspects.ts";
 import { groupsToOpen, MINUTES, minutesToOpen, testPointsOf } from "./testPoint.ts";
+import { turningIn } from "./turning.ts";
 import { placeFor, type WigglePlace } from "./wigglePlaces.ts";
 
 /** The lowest and the highest that the meter kept while one place was moved. */
@@ -63,8 +66,6 @@ const MOVING: Minutes = 1;
 /** How often moving one place shakes the fault in another; and how often the guilty one, well moved, stays still (guesses). */
 const NEIGHBOUR: Share = 0.02;
 const STAYS_STILL: Share = 0.4;
-/** Share kept for what is not on the drawing (a guess). */
-const ELSEWHERE: Share = 0.02;
 /** A place convicts itself from this share on. */
 const CONVICTS: Share = 0.6;
 const MOST_PLACES = 24;
@@ -83,7 +84,7 @@ export function wiggleSheet(
   happens: readonly Happens[],
   wiggled: readonly Wiggled[],
 ): WiggleSheet {
-  const { condition, load, label } = complaint.check;
+  const { condition, load } = complaint.check;
   const watched = watchedAt(circuit, load, condition);
   const found = new Map<string, { place: WigglePlace; weight: number; faults: Map<string, number> }>();
   for (const { possible, weight } of suspectsFor(circuit, complaint, others)) {
@@ -127,7 +128,7 @@ export function wiggleSheet(
   });
   const guilty = rows.find(({ swings: isSwinging, share }) => isSwinging === true && share >= CONVICTS);
   return {
-    complaint: `${label}: ${complaint.word.replaceAll("-", " ")}`,
+    complaint: complaintWords(complaint),
     condition,
     watched,
     load,
@@ -187,8 +188,7 @@ function watchedAt(circuit: Circuit, load: string, condition: Condition): Watche
 }
 
 function cautionsOf(circuit: Circuit, condition: Condition, rows: readonly Weighed[]): readonly string[] {
-  const turns: readonly string[] = ["forward", "reverse"];
-  const turning = [...workOf(circuit, condition)].flatMap(([id, { doing }]) => (turns.includes(doing) ? [id] : []));
+  const turning = turningIn(circuit, condition);
   const trim = rows.flatMap(({ place }) => (place.access === null ? [] : groupsToOpen(circuit, place.access)));
   const own = trim.flatMap(({ cautions = [] }) => cautions);
   return [...new Set([...(turning.length > 0 ? [WORDS.clear(turning.join(", "))] : []), ...own])];

@@ -1,10 +1,9 @@
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Volts } from "../base/units.ts";
 import { HAPPENS, type Happens } from "./comesAndGoes.ts";
+import { MOST_OVER } from "./readValue.ts";
 import type { Wiggled } from "./wiggle.ts";
 
-/** More than this times nominal is no reading of the circuit. */
-const MOST_OVER = 2;
 const LONGEST_WHEN = 80;
 
 /** Reads a lowest and a highest, and after them when it was: `2.1..11.8`, `2,1 .. 11,8 when wet`. Refuses `wiggle-spelling`, `wiggle-order` and `wiggle-high`. */

@@ -1,6 +1,7 @@
 import type { PartId } from "../base/ids.ts";
 import type { Amps, Share } from "../base/units.ts";
 import type { NodeIndex } from "../solve/element.ts";
+import { doingOf } from "./doing.ts";
 import type { CircuitNetwork, Placed } from "./network.ts";
 import type { Rig } from "./rig.ts";
 
@@ -86,7 +87,7 @@ export function workingWays({ rig, places, out }: Currents, part: PartId): reado
       out(places[node]!).filter((way) => way.placed.element === element && way.from === node),
     );
   });
-  const doing = placed.kind.doing(placed.view, rig.states.get(part)!, rig.sees(placed), rig.around(placed));
+  const doing = doingOf(rig, placed);
   const measured = own.filter(({ amps }) => doing && Math.abs(amps - Math.abs(doing.amps)) < SAME_AMPS);
   const loads = (ways: readonly Way[]) => ways.filter((way) => way.placed.passes === "load");
   const chosen = loads(measured).length > 0 ? loads(measured).slice(0, 1) : loads(own);

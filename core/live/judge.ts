@@ -25,7 +25,10 @@ export type Observed = (typeof OBSERVED_WORDS)[number];
  * Judges a check by the level its load reaches: works from 0.7, weak from 0.15, dead below; wrong where it runs the
  * other way or does anything when it should be off.
  */
-export function judge(check: FunctionCheck, load: Pick<PartLive, "doing" | "level"> | undefined): Verdict {
+export function judge(
+  check: Pick<FunctionCheck, "expect">,
+  load: Pick<PartLive, "doing" | "level"> | undefined,
+): Verdict {
   if (!load) return "dead";
   const level = load.level ?? 0;
   if (check.expect === "off") return level >= WEAK_FROM ? "wrong" : "works";

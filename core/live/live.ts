@@ -193,7 +193,7 @@ function pointLive(moments: readonly Snapshot[], node: number): PointLive {
 const IDLE: readonly Doing["doing"][] = ["off", "released", "stalled", "melted", "tripped"];
 
 /** Whether a part does no work: off, released, stalled, melted or tripped. */
-export function isIdle({ doing }: Doing): boolean {
+export function isIdle({ doing }: Pick<Doing, "doing">): boolean {
   return IDLE.includes(doing);
 }
 

@@ -11,3 +11,8 @@ export function restVoltsOf(circuit: Circuit): Volts {
   const volts = battery && liveOf(circuit).points.get(terminalPoint(battery, "+"))?.volts;
   return typeof volts === "number" ? Math.round(volts * 10) / 10 : openVolts(1, circuit.nominalVolts);
 }
+
+/** Measured volts of the battery at rest over the drawing's: what its figures are multiplied by; 1 where nobody measured. */
+export function measuredScale(circuit: Circuit, measured: Volts | null): number {
+  return measured === null ? 1 : measured / restVoltsOf(circuit);
+}

@@ -2,6 +2,7 @@ import type { PartId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
 import type { Amps, Ohms, Volts } from "../base/units.ts";
 import type { Around, Doing, PartView } from "../parts/kind.ts";
+import { doingsIn } from "./doing.ts";
 import type { CircuitNetwork } from "./network.ts";
 import type { Rig } from "./rig.ts";
 import { type NodeStates, wireStates } from "./wireState.ts";
@@ -26,14 +27,8 @@ export function snapshotOf(rig: Rig): Snapshot {
     ({ element }, index): Amps => (element.law === "joint" ? 0 : solver.amps(index)),
   );
   const sourceOhms: Float64Array = Float64Array.from(solver.sourceOhms(), (ohms): Ohms => ohms);
-  const doing = new Map<PartId, Doing>();
-  const closed = new Map<PartId, ReadonlySet<string>>();
-  for (const placed of network.parts.values()) {
-    const { part, kind, view } = placed;
-    const does = kind.doing(view, rig.states.get(part.id)!, rig.sees(placed), rig.around(placed));
-    if (does) doing.set(part.id, does);
-    closed.set(part.id, rig.closed(part.id));
-  }
+  const doing = doingsIn(rig);
+  const closed = new Map([...network.parts.keys()].map((id) => [id, rig.closed(id)] as const));
   const nodes = wireStates(network, rig.isOpen, volts, alwaysClosedOf(network));
   return { volts, sourceOhms, amps, nodes, doing, states: new Map(rig.states), closed };
 }

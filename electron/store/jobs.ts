@@ -50,15 +50,17 @@ function keepJob({ connection }: Store, key: number, circuit: () => Outcome<Circ
   const { checks, title, vehicle } = drawn.ok ? drawn.value : { checks: [], title: "", vehicle: "" };
   const own = checks.find(({ id }) => id === job.complaint)?.label;
   const complaint = own ?? (job.complaint === DRAIN ? DRAIN_WORDS.label : "");
-  connection
+  const row = connection
     .prepare(
       `INSERT INTO jobs (circuit, id, vehicle, told, complaint, readings, suspect, share, solved, made, edited, state)
          VALUES (:key, :id, :vehicle, :told, :complaint, :readings, :suspect, :share, :solved, :now, :now, :state)
        ON CONFLICT (circuit, id) DO UPDATE SET vehicle = :vehicle, told = :told, complaint = :complaint,
          readings = :readings, suspect = :suspect, share = :share, solved = :solved, edited = :now, removed = NULL,
-         state = :state`,
+         state = :state
+       RETURNING key`,
     )
-    .run({
+    .pluck()
+    .get({
       key,
       id: job.id,
       vehicle: job.vehicle,
@@ -71,7 +73,6 @@ function keepJob({ connection }: Store, key: number, circuit: () => Outcome<Circ
       now,
       state: packed(text),
     });
-  const row = connection.prepare("SELECT key FROM jobs WHERE circuit = ? AND id = ?").pluck().get(key, job.id);
   const words = [title, vehicle ?? "", complaint, job.verdict?.suspect ?? "", job.done].join("\n");
   connection
     .prepare("INSERT OR REPLACE INTO job_search (rowid, vehicle, told, words) VALUES (?, ?, ?, ?)")

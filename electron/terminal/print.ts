@@ -1,12 +1,13 @@
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Job } from "../../core/diagnose/job.ts";
+import { readingsTyped } from "../../core/diagnose/readingText.ts";
 import { svgOf } from "../../core/drawing/svg.ts";
 import { PAPERS, type Paper, type PrintPalette } from "../../core/paper/placing.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import { readCircuitFile, writeFileWhole } from "../files.ts";
-import { readingsTyped, typedOver } from "../jobFile.ts";
+import { typedOver } from "../jobFile.ts";
 import { embeddedFonts } from "../print/fonts.ts";
 import { htmlOf } from "../print/html.ts";
 import { pdfOf } from "../print/pdf.ts";

@@ -1,6 +1,6 @@
 import { useRef, useState } from "react";
 import { sentence } from "../../core/base/words.ts";
-import type { AccessGroup } from "../../core/circuit/circuit.ts";
+import { type AccessGroup, PICTURE_TYPES } from "../../core/circuit/circuit.ts";
 import { photoAccess } from "../../core/edit/commands/photoAccess.ts";
 import { Trouble } from "../editor/Trouble.tsx";
 import { PlacePhoto } from "../panels/PlacePhoto.tsx";
@@ -9,7 +9,7 @@ import { useMake } from "../state/useMake.ts";
 import { GONE_WORDS } from "../words/gone.ts";
 import { photoOf } from "./photoFile.ts";
 
-const ACCEPTED = "image/png,image/jpeg,image/webp";
+const ACCEPTED = PICTURE_TYPES.join(",");
 
 /** The photo of a place: brought in by choosing a file, by paste while the focus is here, or by drop. */
 export function PhotoField({ group }: { readonly group: AccessGroup }) {

@@ -1,6 +1,5 @@
 import { foundIn } from "../../core/diagnose/found.ts";
-import { readingFits } from "../../core/diagnose/readingFits.ts";
-import { readingText } from "../../core/diagnose/readingText.ts";
+import { readingsTyped, readingText } from "../../core/diagnose/readingText.ts";
 import type { Suspect } from "../../core/diagnose/step.ts";
 import { mayBeWeighed, type Weighing } from "../../core/diagnose/weighing.ts";
 import { weightText } from "../../core/diagnose/weightText.ts";
@@ -126,9 +125,8 @@ function saidIn(bench: Bench, printing: PrintWhat): Partial<Argument<"print.pdf"
 
 /** What was read, in the spellings of the command line; what was struck out or fits the drawing no more is left away. */
 function readIn({ circuit, readings, batteryVolts }: Bench): Pick<Argument<"print.pdf">, "read" | "battery"> {
-  const counted = readings.filter((reading) => reading.standing !== "struck" && readingFits(circuit, reading));
   return {
-    read: counted.map((reading) => readingText(circuit, reading)),
+    read: [...readingsTyped(circuit, readings)],
     ...(batteryVolts !== null && { battery: String(batteryVolts) }),
   };
 }

@@ -2,16 +2,16 @@ import type { PartId, PointId } from "../../base/ids.ts";
 import { type Outcome, ok, refuse } from "../../base/outcome.ts";
 import type { Amps } from "../../base/units.ts";
 import type { Circuit, Condition } from "../../circuit/circuit.ts";
-import { parsePoint, partAt, terminalPoint, wireSideOf } from "../../circuit/points.ts";
+import { parsePoint, terminalPoint, wireSideOf } from "../../circuit/points.ts";
 import type { Lead } from "../../live/attachment.ts";
 import type { Fault } from "../../live/fault.ts";
 import { isIdle, type Live, liveOf } from "../../live/live.ts";
 import { plusBattery, referenceBattery } from "../../live/network.ts";
 import { kindOf } from "../../parts/catalogue.ts";
 import type { Doing } from "../../parts/kind.ts";
-import { isFuseFamily } from "../../trade/fuses.ts";
 import { JUMPER_FUSE } from "../../trade/instruments.ts";
 import { type MeltWindow, meltWindow } from "../../trade/meltWindow.ts";
+import { parseLead } from "../readingText.ts";
 import { reachOf, testPointsOf } from "../testPoint.ts";
 import { fuseLimit, type Limit, wireLimit } from "./limits.ts";
 
@@ -98,19 +98,17 @@ export function jumperCheck(circuit: Circuit, wanted: JumperWanted): Outcome<Jum
     limits: limitsNow(circuit, without, now),
     melts: firstMelted(circuit, after, fuseAmps),
     effects: effectsOf(circuit, without, now),
-    cautions: cautionsFor(circuit, points, { amps, fuseAmps, now, without }),
+    cautions: cautionsFor(circuit, points, { amps, fuseAmps, without }),
   });
 }
 
 /** Reads an end of the lead: `S5.6`, `X5-6`, `battery +`, `battery-`. */
 function leadOf(circuit: Circuit, text: string): Outcome<string> {
-  const post = /^battery\s*([+-])$/.exec(text.trim());
-  if (post) {
-    const battery = post[1] === "+" ? plusBattery(circuit) : referenceBattery(circuit);
-    return battery ? ok(terminalPoint(battery, post[1]!)) : refuse("point-spelling", { text });
-  }
-  const point = parsePoint(circuit, text);
-  return point.ok ? ok(wireSideOf(circuit, point.value.id)) : point;
+  const lead = parseLead(circuit, text.trim());
+  if (!lead.ok) return lead;
+  if (lead.value !== "battery +" && lead.value !== "battery -") return ok(wireSideOf(circuit, lead.value));
+  const [battery, pole] = lead.value === "battery +" ? [plusBattery(circuit), "+"] : [referenceBattery(circuit), "-"];
+  return battery ? ok(terminalPoint(battery, pole)) : refuse("point-spelling", { text });
 }
 
 /** The circuit with the lead in it: a fused lead as its kind is, a bare one as a wire. */
@@ -164,11 +162,9 @@ function firstMelted(circuit: Circuit, after: Live, fuseAmps: Amps | undefined):
     const rating = fuseAmps ?? 0;
     return { target: "", rating, amps, window: meltWindow("regular", rating, amps) };
   }
-  const settings = partAt(circuit, part)?.settings;
   const limit = fuseLimit(circuit, part, amps);
-  const family = String(settings?.family ?? "regular");
   const rating = limit?.allowed ?? 0;
-  return { target: part, rating, amps, window: meltWindow(isFuseFamily(family) ? family : "regular", rating, amps) };
+  return { target: part, rating, amps, window: limit?.melts ?? meltWindow("regular", rating, amps) };
 }
 
 function effectsOf(circuit: Circuit, without: Live, now: Live): readonly JumperEffect[] {
@@ -183,7 +179,6 @@ function effectsOf(circuit: Circuit, without: Live, now: Live): readonly JumperE
 interface Clipped {
   readonly amps: Amps;
   readonly fuseAmps: Amps | undefined;
-  readonly now: Live;
   readonly without: Live;
 }
 
@@ -205,7 +200,7 @@ function cautionsFor(
   const across = circuit.parts.find(
     ({ id, kind }) => kindOf(kind)?.role === "load" && points.every((point) => touches(circuit, id, point)),
   );
-  if (across && !isIdle({ doing: without.parts.get(across.id)?.doing ?? "off", amps: 0, watts: 0, work: 0 }))
+  if (across && !isIdle({ doing: without.parts.get(across.id)?.doing ?? "off" }))
     cautions.push({ caution: "across-load", part: across.id });
   if (fuseAmps === undefined || fuseAmps > 2 * JUMPER_FUSE.amps) cautions.push({ caution: "bare-lead" });
   return cautions;

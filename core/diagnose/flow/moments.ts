@@ -2,6 +2,7 @@ import type { PartId } from "../../base/ids.ts";
 import { remember } from "../../base/memo.ts";
 import type { Amps, Share } from "../../base/units.ts";
 import type { Circuit, Condition } from "../../circuit/circuit.ts";
+import { doingsIn } from "../../live/doing.ts";
 import { isIdle } from "../../live/live.ts";
 import { Rig } from "../../live/rig.ts";
 import { reach } from "../../live/settle.ts";
@@ -39,16 +40,11 @@ export const LEAST_FLOW_SHARE: Share = 0.05;
 
 /** Reads a settled rig out: amps of its elements, and what its parts do. */
 export function momentOf(rig: Rig, condition: Condition): Moment {
-  const { elements, parts } = rig.network;
+  const { elements } = rig.network;
   const amps = Float64Array.from(elements, ({ element }, index): Amps => {
     return element.law === "joint" || rig.isOpen[index] ? 0 : rig.solver.amps(index);
   });
-  const doing = new Map<PartId, Doing>();
-  for (const placed of parts.values()) {
-    const does = placed.kind.doing(placed.view, rig.states.get(placed.part.id)!, rig.sees(placed), rig.around(placed));
-    if (does) doing.set(placed.part.id, does);
-  }
-  return { condition, amps, doing, states: new Map(rig.states) };
+  return { condition, amps, doing: doingsIn(rig), states: new Map(rig.states) };
 }
 
 /** The good circuit in every distinct position; positions in which the same contacts are closed count once. */

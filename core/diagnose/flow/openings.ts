@@ -12,6 +12,7 @@ import {
 import { type Fault, faultModes, targetOf } from "../../live/fault.ts";
 import { kindOf } from "../../parts/catalogue.ts";
 import type { Part } from "../../parts/kind.ts";
+import { cavitiesOf } from "../possible.ts";
 import { wiresAt } from "../testPoint.ts";
 
 /** A place that is open: a ground off its stud, a blown fuse, a leg of a splice, a broken wire, a plug come apart. */
@@ -103,14 +104,7 @@ function partOpening(circuit: Circuit, part: Part): Outcome<Opening> {
 }
 
 function plugOpening(circuit: Circuit, id: string): Opening {
-  const places =
-    connectorAt(circuit, id)
-      ?.rows.flat()
-      .filter((cavity) => cavity !== "") ?? [];
-  const carried = places.filter((cavity) => {
-    const cavities = connectorAt(circuit, id)?.cavities;
-    return !cavities || cavities[cavity] !== undefined;
-  });
-  const faults = carried.map((cavity) => ({ target: `${id}-${cavity}`, mode: "backed-out" }));
+  const plug = connectorAt(circuit, id);
+  const faults = (plug ? cavitiesOf(plug) : []).map((place) => ({ target: place.id, mode: "backed-out" }));
   return { target: id, title: `${id} apart`, faults };
 }

@@ -42,11 +42,16 @@ export function oneThrown(circuit: Circuit, condition: Condition): readonly Cond
 function distinct(circuit: Circuit, conditions: readonly Condition[]): readonly Condition[] {
   const found = new Map<string, Condition>();
   for (const condition of conditions) {
-    const off = Object.entries(condition.set ?? {}).filter(([key, name]) => controlAt(circuit, key)?.rest !== name);
+    const off = offRest(circuit, condition);
     const { set: _, ...others } = condition;
     const short: Condition = off.length > 0 ? { ...others, set: Object.fromEntries(off) } : others;
     const key = conditionText({ ...short, set: Object.fromEntries([...off].sort()) });
     if (!found.has(key)) found.set(key, short);
   }
   return [...found.values()];
+}
+
+/** Controls of a condition that do not stand at their rest, with their positions. */
+export function offRest(circuit: Circuit, { set = {} }: Condition): readonly (readonly [string, string])[] {
+  return Object.entries(set).filter(([key, name]) => controlAt(circuit, key)?.rest !== name);
 }

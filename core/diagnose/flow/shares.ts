@@ -2,7 +2,7 @@ import type { PartId } from "../../base/ids.ts";
 import { type Outcome, ok } from "../../base/outcome.ts";
 import type { Amps } from "../../base/units.ts";
 import type { Circuit, Condition } from "../../circuit/circuit.ts";
-import { controlAt, isInLine, partAt } from "../../circuit/points.ts";
+import { isInLine, partAt } from "../../circuit/points.ts";
 import { spreadOf } from "../../live/branchPaths.ts";
 import { type Currents, currentsOf, type Way, workingWays } from "../../live/branchWays.ts";
 import { isIdle } from "../../live/live.ts";
@@ -14,7 +14,7 @@ import { type Effect, effectsOf } from "./changes.ts";
 import { fuseLimit, type Limit, wireLimit } from "./limits.ts";
 import { healthyOf } from "./moments.ts";
 import { type Opening, openingOf } from "./openings.ts";
-import { oneThrown } from "./positions.ts";
+import { offRest, oneThrown } from "./positions.ts";
 
 /** A load whose current runs through the place, where it runs most. */
 export interface Sharer {
@@ -155,12 +155,7 @@ function worstFrom(circuit: Circuit, rig: Rig, place: readonly Placed[], from: S
     }
     if (most === before) break;
   }
-  return { ...most, condition: withoutRest(circuit, most.condition) };
-}
-
-function withoutRest(circuit: Circuit, condition: Condition): Condition {
-  const off = Object.entries(condition.set ?? {}).filter(([key, name]) => controlAt(circuit, key)?.rest !== name);
-  return { ...condition, set: Object.fromEntries(off) };
+  return { ...most, condition: { ...most.condition, set: Object.fromEntries(offRest(circuit, most.condition)) } };
 }
 
 /** The fuse itself and the wires that end at the place, in the rig's present condition, tightest first. */
