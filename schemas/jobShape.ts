@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { HAPPENS } from "../core/diagnose/comesAndGoes.ts";
-import { CIRCUMSTANCES, JOB_LIMITS, type Job } from "../core/diagnose/job.ts";
+import { CIRCUMSTANCES } from "../core/diagnose/comesAndGoes.ts";
+import { JOB_LIMITS, type Job } from "../core/diagnose/job.ts";
 import { OBSERVED_WORDS } from "../core/live/judge.ts";
 import { condition } from "./circuitShape.ts";
 import { LIMITS } from "./limits.ts";
@@ -35,7 +35,6 @@ const shape = z.strictObject({
   readings: z.array(reading).max(LIMITS.readings),
   batteryVolts: volts.nullable(),
   sleepingAmps: z.number().min(0).max(2).exactOptional(),
-  happens: z.array(z.enum(HAPPENS)).max(HAPPENS.length).exactOptional(),
   wiggled: z
     .array(z.strictObject({ place: name, min: volts, max: volts, when: z.string().max(80) }))
     .max(LIMITS.readings)

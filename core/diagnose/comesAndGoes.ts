@@ -1,9 +1,19 @@
 import type { Fault } from "../live/fault.ts";
 
-/** What brings a fault on that comes and goes. */
-export const HAPPENS = ["hot", "wet", "bumps"] as const;
+/** When a complaint shows, as whoever brought it says. */
+export const CIRCUMSTANCES = ["hot", "cold", "wet", "bumps"] as const;
+/** One of the circumstances: hot or cold engine and weather, wet, over bumps. */
+export type Circumstance = (typeof CIRCUMSTANCES)[number];
+
+/** Those of them that bring a fault on which comes and goes. */
+export const HAPPENS = ["hot", "wet", "bumps"] as const satisfies readonly Circumstance[];
 /** One of them. */
 export type Happens = (typeof HAPPENS)[number];
+
+/** Those of some circumstances that bring a fault on. */
+export function happensIn(when: readonly Circumstance[]): readonly Happens[] {
+  return HAPPENS.filter((each) => when.includes(each));
+}
 
 /** How readily a sort of fault comes and goes at all, and how much more where heat, water or bumps bring it on. */
 interface Manner extends Readonly<Record<Happens, number>> {
@@ -31,7 +41,7 @@ const MANNERS: readonly Manner[] = [
 const OTHER: Omit<Manner, "modes"> = { share: 0.3, hot: 1, wet: 1, bumps: 1 };
 
 /** What a fault's weight is multiplied by where the complaint comes and goes, and comes with these. */
-export function comesAndGoes({ mode }: Pick<Fault, "mode">, happens: readonly Happens[]): number {
+export function comesAndGoes({ mode }: Pick<Fault, "mode">, when: readonly Circumstance[]): number {
   const manner = MANNERS.find(({ modes }) => modes.test(mode)) ?? OTHER;
-  return happens.reduce((factor, each) => factor * manner[each], manner.share);
+  return happensIn(when).reduce((factor, each) => factor * manner[each], manner.share);
 }

@@ -1,13 +1,8 @@
 import type { Amps, Share, Volts } from "../base/units.ts";
 import type { Observed } from "../live/judge.ts";
-import type { Happens } from "./comesAndGoes.ts";
+import type { Circumstance } from "./comesAndGoes.ts";
 import { isReading, type Reading } from "./reading.ts";
 import type { Wiggled } from "./wiggle.ts";
-
-/** When a complaint shows, as whoever brought it says. */
-export const CIRCUMSTANCES = ["hot", "cold", "wet", "bumps"] as const;
-/** One of the circumstances: hot or cold engine and weather, wet, over bumps. */
-export type Circumstance = (typeof CIRCUMSTANCES)[number];
 
 /** What a person took for the cause, and filed. */
 export interface FiledVerdict {
@@ -27,6 +22,7 @@ export interface Job {
   readonly vehicle: string;
   /** The complaint in the words of whoever brought it. */
   readonly told: string;
+  /** When the complaint shows. */
   readonly when: readonly Circumstance[];
   /** Id of the function check that is complained of. */
   readonly complaint: string | null;
@@ -35,9 +31,8 @@ export interface Job {
   readonly readings: readonly Reading[];
   /** Volts of the battery at rest, measured; null where nobody did. */
   readonly batteryVolts: Volts | null;
-  /** Amps expected of the sleeping vehicle, what brings the complaint on, and what moving places did; absent where nobody said. */
+  /** Amps expected of the sleeping vehicle, and what moving places did; absent where nobody said. */
   readonly sleepingAmps?: Amps;
-  readonly happens?: readonly Happens[];
   readonly wiggled?: readonly Wiggled[];
   readonly verdict: FiledVerdict | null;
   /** What was done about it; empty while nothing was. */
@@ -47,20 +42,20 @@ export interface Job {
 }
 
 /** What a bench holds of a job whether there is one or not. */
-type OnAnyBench = "complaint" | "observed" | "readings" | "batteryVolts" | "sleepingAmps" | "happens" | "wiggled";
+type OnAnyBench = "complaint" | "observed" | "readings" | "batteryVolts" | "sleepingAmps" | "when" | "wiggled";
 
 /** The rest of a job: who and what it is about, and how it ended. */
 export type JobAbout = Omit<Job, OnAnyBench>;
 
 /** What may be said of a job by hand. */
-export type JobFacts = Pick<Job, "vehicle" | "told" | "when" | "done" | "after">;
+export type JobFacts = Pick<Job, "vehicle" | "told" | "done" | "after">;
 
 /** Most characters of a job's texts, and most readings after the repair. */
 export const JOB_LIMITS = { id: 60, vehicle: 80, told: 1_000, done: 1_000, suspect: 4_000, after: 500 } as const;
 
 /** A job with this id of which nothing is said yet. */
 export function jobAbout(id: string): JobAbout {
-  return { id, vehicle: "", told: "", when: [], verdict: null, done: "", after: [] };
+  return { id, vehicle: "", told: "", verdict: null, done: "", after: [] };
 }
 
 /** Whether a job is over: its verdict is filed and what was done is written down. Only such a job counts as a find. */
@@ -71,16 +66,13 @@ export function isSolved({ verdict, done }: Pick<Job, "verdict" | "done">): bool
 /** Whether a value from outside has the shape of what a bench holds of a job. */
 export function isJobAbout(value: unknown): value is JobAbout {
   if (typeof value !== "object" || value === null) return false;
-  const { id, vehicle, told, when, verdict, done, after } = value as Record<string, unknown>;
+  const { id, vehicle, told, verdict, done, after } = value as Record<string, unknown>;
   return (
     isText(id, JOB_LIMITS.id) &&
     id !== "" &&
     isText(vehicle, JOB_LIMITS.vehicle) &&
     isText(told, JOB_LIMITS.told) &&
     isText(done, JOB_LIMITS.done) &&
-    Array.isArray(when) &&
-    new Set(when).size === when.length &&
-    when.every((each) => CIRCUMSTANCES.some((known) => known === each)) &&
     (verdict === null || isVerdict(verdict)) &&
     Array.isArray(after) &&
     after.length <= JOB_LIMITS.after &&

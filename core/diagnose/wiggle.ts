@@ -3,7 +3,7 @@ import { WIGGLE_WORDS as WORDS } from "../base/words/wiggle.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { partAt, terminalPoint, terminalsOf, wireSideOf } from "../circuit/points.ts";
 import { liveOf } from "../live/live.ts";
-import { comesAndGoes, HAPPENS, type Happens } from "./comesAndGoes.ts";
+import { type Circumstance, comesAndGoes, happensIn } from "./comesAndGoes.ts";
 import { ELSEWHERE } from "./evidence.ts";
 import { expectedOf } from "./expected.ts";
 import { complaintWords } from "./order.ts";
@@ -74,14 +74,14 @@ const MOST_NAMED = 3;
 const ROUNDING: Volts = 0.05;
 
 /**
- * The wiggle sheet for what fails sometimes. `happens` is what brings it on; it raises the faults that heat, water or bumps
+ * The wiggle sheet for what fails sometimes. `when` it shows raises the faults that heat, water or bumps
  * are guessed to bring on. What was wiggled counts for or against its place; nothing ever weighs nought.
  */
 export function wiggleSheet(
   circuit: Circuit,
   complaint: Observation,
   others: readonly Observation[],
-  happens: readonly Happens[],
+  when: readonly Circumstance[],
   wiggled: readonly Wiggled[],
 ): WiggleSheet {
   const { condition, load } = complaint.check;
@@ -91,7 +91,7 @@ export function wiggleSheet(
     const [fault] = possible.faults;
     if (!fault) continue;
     const place = placeFor(circuit, fault.target);
-    const own = weight * comesAndGoes(fault, happens);
+    const own = weight * comesAndGoes(fault, when);
     const at = found.get(place.id) ?? { place, weight: 0, faults: new Map() };
     at.weight += own;
     const name = possible.title.replace(/, [\d.]+ \S+( added| in every place)?$/, "");
@@ -115,7 +115,7 @@ export function wiggleSheet(
     return {
       place,
       number: index + 1,
-      how: [WORDS.move[place.moved], ...HAPPENS.filter((each) => happens.includes(each)).map((each) => WORDS[each])],
+      how: [WORDS.move[place.moved], ...happensIn(when).map((each) => WORDS[each])],
       share: weight / total,
       suspects: [...faults]
         .sort(([, one], [, other]) => other - one)

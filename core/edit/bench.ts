@@ -1,6 +1,6 @@
 import type { Amps, Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
-import type { Happens } from "../diagnose/comesAndGoes.ts";
+import type { Circumstance } from "../diagnose/comesAndGoes.ts";
 import type { JobAbout } from "../diagnose/job.ts";
 import type { Reading } from "../diagnose/reading.ts";
 import type { WeightFactor } from "../diagnose/weighing.ts";
@@ -42,8 +42,8 @@ export interface Bench {
   readonly batteryVolts: Volts | null;
   /** Amps expected of the sleeping vehicle; null where nobody said. */
   readonly sleepingAmps: Amps | null;
-  /** What brings on a complaint that comes and goes. */
-  readonly happens: readonly Happens[];
+  /** When the complaint shows. */
+  readonly when: readonly Circumstance[];
   /** What the meter kept while places were moved. */
   readonly wiggled: readonly Wiggled[];
   /** What else is known of the job in hand; null where what was noted belongs to none. */
@@ -63,7 +63,7 @@ export const BENCH_FIELDS = [
   "readings",
   "batteryVolts",
   "sleepingAmps",
-  "happens",
+  "when",
   "wiggled",
   "job",
   "weights",
@@ -82,7 +82,7 @@ export function benchFor(circuit: Circuit): Bench {
     readings: [],
     batteryVolts: null,
     sleepingAmps: null,
-    happens: [],
+    when: [],
     wiggled: [],
     job: null,
     weights: [],

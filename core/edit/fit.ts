@@ -4,7 +4,7 @@ import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { parsePoint, partAt, pointAt } from "../circuit/points.ts";
 import { restPose } from "../circuit/sheetPose.ts";
 import { underlaysOf } from "../circuit/underlays.ts";
-import { HAPPENS } from "../diagnose/comesAndGoes.ts";
+import { CIRCUMSTANCES } from "../diagnose/comesAndGoes.ts";
 import { checkFor } from "../diagnose/drain.ts";
 import { isJobAbout } from "../diagnose/job.ts";
 import { isReading } from "../diagnose/reading.ts";
@@ -172,7 +172,7 @@ function benchRefusal({
   complaint,
   readings,
   wiggled,
-  happens,
+  when,
   job,
   weights,
 }: Bench): Refusal | null {
@@ -181,7 +181,12 @@ function benchRefusal({
     conditionRefusal(circuit, condition) ??
     conditionRefusal(circuit, before.condition) ??
     unless(readings.every(isReading), "reading-shape", {}) ??
-    unless(wiggled.every(isWiggled) && happens.every((each) => HAPPENS.includes(each)), "wiggle-shape", {}) ??
+    unless(wiggled.every(isWiggled), "wiggle-shape", {}) ??
+    unless(
+      when.every((each) => CIRCUMSTANCES.includes(each)),
+      "job-shape",
+      {},
+    ) ??
     unless(areFactors(weights), "weight-shape", {}) ??
     unless(job === null || isJobAbout(job), "job-shape", {}) ??
     first(faults, (fault) => {

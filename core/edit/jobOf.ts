@@ -3,7 +3,7 @@ import type { Bench } from "./bench.ts";
 
 /** The job in hand, with what the bench holds of it; null where there is none. */
 export function jobOf(bench: Bench): Job | null {
-  const { job, complaint, observed, readings, batteryVolts, sleepingAmps, happens, wiggled } = bench;
+  const { job, complaint, observed, readings, batteryVolts, sleepingAmps, when, wiggled } = bench;
   return (
     job && {
       ...job,
@@ -11,8 +11,8 @@ export function jobOf(bench: Bench): Job | null {
       observed,
       readings,
       batteryVolts,
+      when,
       ...(sleepingAmps !== null && { sleepingAmps }),
-      ...(happens.length > 0 && { happens }),
       ...(wiggled.length > 0 && { wiggled }),
     }
   );

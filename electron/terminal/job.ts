@@ -50,7 +50,7 @@ export async function jobSaved(
   if (refusal) need({ ok: false, refusal });
   const observations = [seen.complaint, ...seen.others].map(({ check, word }) => [check.id, word] as const);
   const job: Job = {
-    ...(before ?? jobAbout(randomUUID())),
+    ...(before ?? { ...jobAbout(randomUUID()), when: [] }),
     ...said,
     complaint: seen.complaint.check.id,
     observed: { ...before?.observed, ...Object.fromEntries(observations) },

@@ -2,13 +2,13 @@ import { WIGGLE_WORDS as SAY } from "../../core/base/words/wiggle.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { HAPPENS } from "../../core/diagnose/comesAndGoes.ts";
 import type { WiggleSheet } from "../../core/diagnose/wiggle.ts";
-import { setHappens } from "../../core/edit/commands/setHappens.ts";
+import { setWhen } from "../../core/edit/commands/setWhen.ts";
 import { watchWords } from "../../core/paper/wiggle.ts";
 import { Caution } from "../panels/Caution.tsx";
 import { Tick } from "../panels/Tick.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
-import { happensNow } from "../state/views.ts";
+import { whenNow } from "../state/views.ts";
 import { settingWords } from "../words/step.ts";
 import { WiggleEntry } from "./WiggleEntry.tsx";
 
@@ -21,7 +21,7 @@ interface Shown {
 /** What fails sometimes: what brings it on, where the meter stays, and the places to move, likeliest per minute first. */
 export function WiggleList({ circuit, wiggle, isOld }: Shown) {
   const make = useMake();
-  const happens = useApp(happensNow);
+  const when = useApp(whenNow);
   return (
     <section className={isOld ? "wiggle is-old" : "wiggle"} aria-label={SAY.title}>
       <h3>{SAY.title}</h3>
@@ -30,9 +30,9 @@ export function WiggleList({ circuit, wiggle, isOld }: Shown) {
         {HAPPENS.map((each) => (
           <span key={each} className="wiggle-when">
             <Tick
-              isOn={happens.includes(each)}
+              isOn={when.includes(each)}
               name={TITLES[each]}
-              onChange={(on) => make((bench) => setHappens(bench, each, on))}
+              onChange={(on) => make((bench) => setWhen(bench, each, on))}
             />
             {TITLES[each]}
           </span>

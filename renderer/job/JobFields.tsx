@@ -1,11 +1,13 @@
-import { CIRCUMSTANCES, type JobAbout } from "../../core/diagnose/job.ts";
+import { CIRCUMSTANCES } from "../../core/diagnose/comesAndGoes.ts";
+import type { JobAbout } from "../../core/diagnose/job.ts";
 import { changeJob } from "../../core/edit/commands/changeJob.ts";
 import { putJobAway } from "../../core/edit/commands/putJobAway.ts";
-import { whenWith } from "../../core/edit/jobFields.ts";
+import { setWhen } from "../../core/edit/commands/setWhen.ts";
 import { Toggle } from "../panels/Toggle.tsx";
 import { ValueField } from "../panels/ValueField.tsx";
-import { useAppStore } from "../state/AppContext.tsx";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
+import { whenNow } from "../state/views.ts";
 import { CIRCUMSTANCE_TITLES } from "../words/job.ts";
 import { JobText } from "./JobText.tsx";
 import { JobVerdict } from "./JobVerdict.tsx";
@@ -15,6 +17,7 @@ import { TakeUp } from "./TakeUp.tsx";
 export function JobFields({ job }: { readonly job: JobAbout }) {
   const { dispatch } = useAppStore();
   const make = useMake();
+  const when = useApp(whenNow);
   return (
     <>
       <div className="job-fields">
@@ -31,8 +34,8 @@ export function JobFields({ job }: { readonly job: JobAbout }) {
             <Toggle
               key={each}
               words={CIRCUMSTANCE_TITLES[each]}
-              isOn={job.when.includes(each)}
-              onChange={(isOn) => make((bench) => changeJob(bench, { when: whenWith(job.when, each, isOn) }))}
+              isOn={when.includes(each)}
+              onChange={(isOn) => make((bench) => setWhen(bench, each, isOn))}
             />
           ))}
         </fieldset>

@@ -53,7 +53,7 @@ function wantedIn(open: Open, state: AppState): readonly Wanted[] {
   const weighing = weighingNow(open, state.settings);
   const wanted: Wanted[] = [];
   if (bench.complaint !== null) {
-    const { complaint, observed, readings, batteryVolts, sleepingAmps, happens, wiggled } = bench;
+    const { complaint, observed, readings, batteryVolts, sleepingAmps, when, wiggled } = bench;
     const question = {
       ask: "order",
       complaint,
@@ -61,7 +61,7 @@ function wantedIn(open: Open, state: AppState): readonly Wanted[] {
       readings,
       batteryVolts,
       sleepingAmps,
-      happens,
+      when,
       wiggled,
       weighing,
     } as const;

@@ -1,3 +1,4 @@
+import { happensIn } from "../../core/diagnose/comesAndGoes.ts";
 import { foundIn } from "../../core/diagnose/found.ts";
 import { readingsTyped, readingText } from "../../core/diagnose/readingText.ts";
 import type { Suspect } from "../../core/diagnose/step.ts";
@@ -60,7 +61,7 @@ export function sheetsWanted(
     vehicle: bench.job?.vehicle ?? "",
     readings: bench.readings,
     batteryVolts: bench.batteryVolts,
-    happens: bench.happens,
+    when: bench.when,
     wiggled: bench.wiggled,
     weighing,
     look: settings.look,
@@ -100,7 +101,7 @@ export function pdfArgument(
         shop: weighing.shop.map(weightText),
         solved: [...weighing.solved],
         ...(what === "wiggle" && {
-          ...(bench.happens.length > 0 && { when: bench.happens.join(",") }),
+          ...(bench.when.length > 0 && { when: happensIn(bench.when).join(",") }),
           wiggled: bench.wiggled.map((each) => `${each.place} : ${swingText(each)}`),
         }),
         ...(bench.sleepingAmps !== null && { sleeping: String(bench.sleepingAmps * 1000) }),

@@ -4,7 +4,7 @@ import { sentence } from "../../core/base/words.ts";
 import type { Circuit, Condition, FunctionCheck, Page } from "../../core/circuit/circuit.ts";
 import { type CircuitControl, controlsOf, partAt } from "../../core/circuit/points.ts";
 import type { Problem } from "../../core/circuit/problem.ts";
-import type { Happens } from "../../core/diagnose/comesAndGoes.ts";
+import type { Circumstance } from "../../core/diagnose/comesAndGoes.ts";
 import { checkFor } from "../../core/diagnose/drain.ts";
 import type { JobAbout } from "../../core/diagnose/job.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
@@ -116,8 +116,8 @@ export function readingsNow(state: AppState): readonly Reading[] {
 }
 
 /** What brings on a complaint that comes and goes. */
-export function happensNow(state: AppState): readonly Happens[] {
-  return benchOf(state)?.happens ?? NOTHING;
+export function whenNow(state: AppState): readonly Circumstance[] {
+  return benchOf(state)?.when ?? NOTHING;
 }
 
 /** Amps expected of the sleeping vehicle, where they were said. */

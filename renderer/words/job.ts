@@ -1,5 +1,6 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import type { Circumstance, Job } from "../../core/diagnose/job.ts";
+import type { Circumstance } from "../../core/diagnose/comesAndGoes.ts";
+import type { Job } from "../../core/diagnose/job.ts";
 import { percent } from "../../core/diagnose/progressWords.ts";
 import type { JobRow } from "../../schemas/calls.ts";
 import { counted } from "./figures.ts";

@@ -44,7 +44,7 @@ function orderAnswer(
     readings,
     batteryVolts,
     sleepingAmps,
-    happens,
+    when,
     wiggled,
     weighing,
   }: Extract<Question, { ask: "order" }>,
@@ -54,7 +54,7 @@ function orderAnswer(
   const order = probeOrder(circuit, seen.complaint, { others: seen.others, readings, batteryVolts, weighing });
   const { complaint: own, others } = seen;
   const wiggle =
-    own.word === "sometimes" && mayBeProbed(circuit).ok ? wiggleSheet(circuit, own, others, happens, wiggled) : null;
+    own.word === "sometimes" && mayBeProbed(circuit).ok ? wiggleSheet(circuit, own, others, when, wiggled) : null;
   return { order, states: statesOf(circuit, order), wiggle };
 }
 

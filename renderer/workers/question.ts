@@ -2,7 +2,7 @@ import type { Outcome } from "../../core/base/outcome.ts";
 import type { WireState } from "../../core/base/states.ts";
 import type { Amps, Volts } from "../../core/base/units.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import type { Happens } from "../../core/diagnose/comesAndGoes.ts";
+import type { Circumstance } from "../../core/diagnose/comesAndGoes.ts";
 import type { Shares } from "../../core/diagnose/flow/shares.ts";
 import type { SneakSearch } from "../../core/diagnose/flow/sneaks.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
@@ -24,7 +24,7 @@ export type Question =
       readonly readings: readonly Reading[];
       readonly batteryVolts: Volts | null;
       readonly sleepingAmps: Amps | null;
-      readonly happens: readonly Happens[];
+      readonly when: readonly Circumstance[];
       readonly wiggled: readonly Wiggled[];
       readonly weighing: Weighing;
     }

@@ -2,7 +2,7 @@ import type { Outcome } from "../../core/base/outcome.ts";
 import type { Volts } from "../../core/base/units.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { branchesFor } from "../../core/diagnose/branches.ts";
-import type { Happens } from "../../core/diagnose/comesAndGoes.ts";
+import type { Circumstance } from "../../core/diagnose/comesAndGoes.ts";
 import { foundBy } from "../../core/diagnose/found.ts";
 import { handoverFacts } from "../../core/diagnose/handoverFacts.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
@@ -47,7 +47,7 @@ export interface SheetsWanted {
   readonly vehicle?: string;
   readonly readings: readonly Reading[];
   readonly batteryVolts: Volts | null;
-  readonly happens: readonly Happens[];
+  readonly when: readonly Circumstance[];
   readonly wiggled: readonly Wiggled[];
   readonly weighing: Weighing;
   readonly connector: string;
@@ -104,7 +104,7 @@ function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] 
   if (!complaint) return [];
   if (what === "wiggle") {
     if (!mayBeProbed(circuit).ok) return [];
-    const wiggle = wiggleSheet(circuit, { ...complaint, word: "sometimes" }, others, wanted.happens, wanted.wiggled);
+    const wiggle = wiggleSheet(circuit, { ...complaint, word: "sometimes" }, others, wanted.when, wanted.wiggled);
     return wiggle.rows.length === 0 ? [] : wiggleSheets({ circuit, wiggle });
   }
   if (what === "proof" || what === "handover") return proofDrawings(circuit, wanted, complaint);

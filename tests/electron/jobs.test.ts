@@ -10,7 +10,7 @@ import { closeStore, openStore, STORE_FILE } from "../../electron/store/open.ts"
 import { ask, code, got, hostOn, MORNING, ownFolder, value } from "./library.ts";
 import { sample } from "./sample.ts";
 
-const ABOUT = { complaint: null, observed: {}, readings: [], batteryVolts: null };
+const ABOUT = { complaint: null, observed: {}, readings: [], batteryVolts: null, when: [] };
 const jobOn = (id: string, more: Partial<Job> = {}): Job => ({
   ...jobAbout(id),
   ...ABOUT,

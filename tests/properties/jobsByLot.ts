@@ -1,5 +1,6 @@
 import type { Outcome } from "../../core/base/outcome.ts";
-import { CIRCUMSTANCES, jobAbout } from "../../core/diagnose/job.ts";
+import { CIRCUMSTANCES } from "../../core/diagnose/comesAndGoes.ts";
+import { jobAbout } from "../../core/diagnose/job.ts";
 import { possibleFaults } from "../../core/diagnose/possible.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import { beginJob } from "../../core/edit/commands/beginJob.ts";
@@ -16,10 +17,10 @@ interface Draws {
 
 /** Commands on the job in hand by lot. */
 export const JOBS_BY_LOT = {
-  "begin-job": (bench: Bench, { number, one }: Draws): Outcome<Edit> =>
-    beginJob(bench, `j${number() % 5}`, { vehicle: `B-${number() % 9}`, when: [one(CIRCUMSTANCES)] }),
+  "begin-job": (bench: Bench, { number }: Draws): Outcome<Edit> =>
+    beginJob(bench, `j${number() % 5}`, { vehicle: `B-${number() % 9}` }),
   "change-job": (bench: Bench, { number, one }: Draws): Outcome<Edit> =>
-    changeJob(bench, one([{ told: `told ${number() % 4}` }, { done: "new wire" }, { when: [one(CIRCUMSTANCES)] }])),
+    changeJob(bench, one([{ told: `told ${number() % 4}` }, { done: "new wire" }])),
   "file-verdict": (bench: Bench, { number, one }: Draws): Outcome<Edit> => {
     const suspect = one(possibleFaults(bench.circuit));
     if (!suspect || number() % 4 === 0) return fileVerdict(bench, null);
@@ -30,7 +31,14 @@ export const JOBS_BY_LOT = {
     const check = bench.circuit.checks.length === 0 ? null : one(bench.circuit.checks).id;
     const about = { ...jobAbout(`k${number() % 5}`), vehicle: `M-${number() % 9}` };
     const observed = check === null ? {} : ({ [check]: "dead" } as const);
-    return takeJobUp(bench, { ...about, complaint: check, observed, readings: [], batteryVolts: 12 });
+    return takeJobUp(bench, {
+      ...about,
+      complaint: check,
+      observed,
+      readings: [],
+      batteryVolts: 12,
+      when: [one(CIRCUMSTANCES)],
+    });
   },
 } as const;
 

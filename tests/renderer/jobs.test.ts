@@ -26,6 +26,7 @@ const JOB: Job = {
   observed: {},
   readings: [],
   batteryVolts: 12.5,
+  when: [],
 };
 const noticesOf = (page: {
   readonly store: { getState(): { notices: readonly { title: string; words: string }[] } };

@@ -219,7 +219,7 @@ describe("steps", () => {
     readings: [],
     batteryVolts: null,
     sleepingAmps: null,
-    happens: [],
+    when: [],
     wiggled: [],
     weighing: PLAIN_WEIGHING,
   }) as Answers["order"];

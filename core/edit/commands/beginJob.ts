@@ -4,7 +4,7 @@ import { type Job, type JobFacts, jobAbout } from "../../diagnose/job.ts";
 import type { Bench } from "../bench.ts";
 import type { Edit } from "../edit.ts";
 import { editOf } from "../editOf.ts";
-import { happensIn, jobTextRefusal } from "../jobFields.ts";
+import { jobTextRefusal } from "../jobFields.ts";
 
 /**
  * Begins a job under an id of its own, with what is said of it; what was noted on the bench before belongs to it. Refuses
@@ -14,9 +14,6 @@ export function beginJob(bench: Bench, id: Job["id"], facts: Partial<JobFacts> =
   if (bench.job) return refuse("job-open");
   const refusal = jobTextRefusal(facts);
   if (refusal) return { ok: false, refusal };
-  const value = { ...jobAbout(id), when: bench.happens, ...facts };
-  return editOf(bench, JOB_NAMES.beginJob(value.vehicle), [
-    { change: "bench", field: "job", value },
-    { change: "bench", field: "happens", value: happensIn(value.when) },
-  ]);
+  const value = { ...jobAbout(id), ...facts };
+  return editOf(bench, JOB_NAMES.beginJob(value.vehicle), [{ change: "bench", field: "job", value }]);
 }

@@ -4,7 +4,7 @@ import type { JobFacts } from "../../diagnose/job.ts";
 import type { Bench } from "../bench.ts";
 import type { Edit } from "../edit.ts";
 import { alreadySo, editOf } from "../editOf.ts";
-import { happensIn, jobTextRefusal } from "../jobFields.ts";
+import { jobTextRefusal } from "../jobFields.ts";
 
 /** Changes what is said of the job in hand. Refuses `job-none`, `job-text` and `already-so`. */
 export function changeJob(bench: Bench, facts: Partial<JobFacts>): Outcome<Edit> {
@@ -13,8 +13,5 @@ export function changeJob(bench: Bench, facts: Partial<JobFacts>): Outcome<Edit>
   if (refusal) return { ok: false, refusal };
   const value = { ...bench.job, ...facts };
   if (JSON.stringify(value) === JSON.stringify(bench.job)) return alreadySo("The job");
-  return editOf(bench, JOB_NAMES.changeJob, [
-    { change: "bench", field: "job", value },
-    ...(facts.when ? [{ change: "bench", field: "happens", value: happensIn(facts.when) } as const] : []),
-  ]);
+  return editOf(bench, JOB_NAMES.changeJob, [{ change: "bench", field: "job", value }]);
 }

@@ -13,7 +13,7 @@ export function putJobAway(bench: Bench): Outcome<Edit> {
     { change: "bench", field: "readings", value: [] },
     { change: "bench", field: "batteryVolts", value: null },
     { change: "bench", field: "sleepingAmps", value: null },
-    { change: "bench", field: "happens", value: [] },
+    { change: "bench", field: "when", value: [] },
     { change: "bench", field: "wiggled", value: [] },
     { change: "bench", field: "job", value: null },
   ]);

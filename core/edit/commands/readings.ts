@@ -2,8 +2,8 @@ import { clearReadings } from "./clearReadings.ts";
 import { markReading } from "./markReading.ts";
 import { removeReading } from "./removeReading.ts";
 import { setBatteryVolts } from "./setBatteryVolts.ts";
-import { setHappens } from "./setHappens.ts";
 import { setSleepingAmps } from "./setSleepingAmps.ts";
+import { setWhen } from "./setWhen.ts";
 import { takeReadings } from "./takeReadings.ts";
 import { takeWiggled } from "./takeWiggled.ts";
 
@@ -15,6 +15,6 @@ export const READING_COMMANDS = [
   { id: "clear-readings", key: null, make: clearReadings },
   { id: "set-battery-volts", key: null, make: setBatteryVolts },
   { id: "take-wiggled", key: null, make: takeWiggled },
-  { id: "set-happens", key: null, make: setHappens },
+  { id: "set-when", key: null, make: setWhen },
   { id: "set-sleeping-amps", key: null, make: setSleepingAmps },
 ] as const;

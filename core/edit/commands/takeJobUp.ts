@@ -5,7 +5,6 @@ import type { Job } from "../../diagnose/job.ts";
 import type { Bench } from "../bench.ts";
 import type { Edit } from "../edit.ts";
 import { alreadySo, editOf } from "../editOf.ts";
-import { happensIn } from "../jobFields.ts";
 import { jobOf } from "../jobOf.ts";
 
 /**
@@ -13,16 +12,7 @@ import { jobOf } from "../jobOf.ts";
  * of a check that the circuit has no more is left out. Refuses `already-so` and `job-shape`.
  */
 export function takeJobUp(bench: Bench, job: Job): Outcome<Edit> {
-  const {
-    complaint,
-    observed,
-    readings,
-    batteryVolts,
-    sleepingAmps = null,
-    happens = happensIn(job.when),
-    wiggled = [],
-    ...about
-  } = job;
+  const { complaint, observed, readings, batteryVolts, sleepingAmps = null, when, wiggled = [], ...about } = job;
   const checks = new Set(bench.circuit.checks.map(({ id }) => id));
   const fitting: Job = {
     ...job,
@@ -38,7 +28,7 @@ export function takeJobUp(bench: Bench, job: Job): Outcome<Edit> {
     { change: "bench", field: "readings", value: readings },
     { change: "bench", field: "batteryVolts", value: batteryVolts },
     { change: "bench", field: "sleepingAmps", value: sleepingAmps },
-    { change: "bench", field: "happens", value: happens },
+    { change: "bench", field: "when", value: when },
     { change: "bench", field: "wiggled", value: wiggled },
     { change: "bench", field: "job", value: about },
   ]);

@@ -227,12 +227,15 @@ export const STANDING_CASES = {
       ["already-so", vents, "X5", null],
     ],
   },
-  "set-happens": {
+  "set-when": {
     good: [
       [vents, "wet", true],
-      [{ ...vents, happens: ["hot", "wet"] }, "hot", false],
+      [{ ...vents, when: ["hot", "wet"] }, "hot", false],
     ],
-    bad: [["already-so", vents, "wet", false]],
+    bad: [
+      ["already-so", vents, "wet", false],
+      ["wiggle-when", vents, "always", true],
+    ],
   },
   "set-sleeping-amps": {
     good: [
