@@ -6,6 +6,7 @@ import type { Reading } from "../diagnose/reading.ts";
 import type { WeightFactor } from "../diagnose/weighing.ts";
 import type { Wiggled } from "../diagnose/wiggle.ts";
 import type { Fault } from "../live/fault.ts";
+import type { Clipped } from "../live/instruments/clipped.ts";
 import type { Observed } from "../live/judge.ts";
 import type { PartStates } from "../live/standing.ts";
 
@@ -32,6 +33,8 @@ export interface Bench {
   readonly faults: readonly Fault[];
   /** Whether the drawing shows the circuit with the faults, or with nothing wrong. */
   readonly showFaults: boolean;
+  /** Instruments on the bench, and where each is clipped. */
+  readonly clipped: readonly Clipped[];
   /** Id of the function check that is complained of. */
   readonly complaint: string | null;
   /** What was seen of the function checks, by id; one that is not named was not tried. */
@@ -58,6 +61,7 @@ export const BENCH_FIELDS = [
   "before",
   "faults",
   "showFaults",
+  "clipped",
   "complaint",
   "observed",
   "readings",
@@ -77,6 +81,7 @@ export function benchFor(circuit: Circuit): Bench {
     before: { condition: {}, good: {}, now: {} },
     faults: [],
     showFaults: true,
+    clipped: [],
     complaint: null,
     observed: {},
     readings: [],

@@ -17,6 +17,7 @@ import type { End, Part } from "../parts/kind.ts";
 import { viewOf } from "../parts/view.ts";
 import type { Bench } from "./bench.ts";
 import type { Change } from "./change.ts";
+import { instrumentsRefusal } from "./clipping.ts";
 
 /** Fields that name nothing and that nothing names: changing one cannot leave a name without a thing. */
 const PLAIN: readonly string[] = [
@@ -175,6 +176,7 @@ function benchRefusal({
   when,
   job,
   weights,
+  clipped,
 }: Bench): Refusal | null {
   const isKnown = (check: string): boolean => circuit.checks.some(({ id }) => id === check);
   return (
@@ -188,6 +190,7 @@ function benchRefusal({
       {},
     ) ??
     unless(areFactors(weights), "weight-shape", {}) ??
+    instrumentsRefusal(circuit, clipped) ??
     unless(job === null || isJobAbout(job), "job-shape", {}) ??
     first(faults, (fault) => {
       const read = parseFault(circuit, faultText(fault));

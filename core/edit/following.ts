@@ -8,6 +8,7 @@ import type { Part } from "../parts/kind.ts";
 import { viewOf } from "../parts/view.ts";
 import type { Bench } from "./bench.ts";
 import { type Change, changed } from "./change.ts";
+import { clippedMoved } from "./clipping.ts";
 import { goingOn } from "./editOf.ts";
 import { trimming } from "./trim.ts";
 
@@ -132,6 +133,7 @@ function standingFollowing(bench: Bench, renames: Renames): readonly Change[] {
     ...(readings.every((reading, index) => reading === bench.readings[index])
       ? []
       : [{ change: "bench", field: "readings", value: readings } as const]),
+    ...clippedMoved(bench.clipped, (point) => renames.points?.get(point) ?? point),
   ];
 }
 

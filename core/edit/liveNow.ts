@@ -3,6 +3,7 @@ import { remember } from "../base/memo.ts";
 import type { Share, Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import type { Fault } from "../live/fault.ts";
+import { attachmentsOf, type Clipped, fuseOf } from "../live/instruments/clipped.ts";
 import { type Live, liveFrom, type PartLive, type PointLive, type Reached, type Work } from "../live/live.ts";
 import { Rig } from "../live/rig.ts";
 import type { PartStates, Standing } from "../live/standing.ts";
@@ -38,6 +39,7 @@ const NO_FAULTS: readonly Fault[] = [];
 interface Kept {
   readonly rig: Rig;
   readonly faults: readonly Fault[];
+  readonly clipped: readonly Clipped[];
   readonly states: PartStates;
   readonly from: Condition;
   readonly condition: Condition;
@@ -59,15 +61,21 @@ const rigsOf = remember((_: Circuit): Rigs => ({ good: null, now: null, last: nu
  * before; the rigs that solved the last one are only used again to be quick.
  */
 export const liveNow = remember((bench: Bench): LiveNow => {
-  const { before, condition, faults } = bench;
+  const { before, condition, faults, clipped } = bench;
   const wiring = wiringOf(bench.circuit);
   const rigs = rigsOf(wiring);
   const standing = (states: PartStates): Standing => ({ condition: before.condition, states });
-  rigs.good = reached(wiring, NO_FAULTS, standing(before.good), condition, null, rigs.good);
+  rigs.good = reached(
+    { circuit: wiring, faults: NO_FAULTS, clipped },
+    standing(before.good),
+    condition,
+    null,
+    rigs.good,
+  );
   const good = rigs.good.reached;
   let now = good;
   if (faults.length > 0 || !areSame(before.good, before.now)) {
-    rigs.now = reached(wiring, faults, standing(before.now), condition, good.work, rigs.now);
+    rigs.now = reached({ circuit: wiring, faults, clipped }, standing(before.now), condition, good.work, rigs.now);
     now = rigs.now.reached;
   }
   if (rigs.last?.good !== good.live || rigs.last.now !== now.live) {
@@ -75,23 +83,29 @@ export const liveNow = remember((bench: Bench): LiveNow => {
       good: good.live,
       now: now.live,
       differs: differencesOf(good.live, now.live, wiring.nominalVolts),
-      after: { good: good.states, now: now.states },
+      after: { good: withFree(before.good, good.states, clipped), now: withFree(before.now, now.states, clipped) },
     };
   }
   return { ...rigs.last, shown: bench.showFaults ? now.live : good.live };
 });
 
+/** What a rig is made of. */
+interface Made {
+  readonly circuit: Circuit;
+  readonly faults: readonly Fault[];
+  readonly clipped: readonly Clipped[];
+}
+
 /** What a kept rig answers: the same again, or by going on from where it stands, or from the standing that is given. */
 function reached(
-  circuit: Circuit,
-  faults: readonly Fault[],
+  { circuit, faults, clipped }: Made,
   before: Standing,
   condition: Condition,
   healthyWork: Work | null,
   kept: Kept | null,
 ): Kept {
-  const isSame = kept !== null && kept.faults === faults;
-  const asked = { faults, states: before.states, from: before.condition, condition, healthyWork };
+  const isSame = kept !== null && kept.faults === faults && areClippedAlike(kept.clipped, clipped);
+  const asked = { faults, clipped, states: before.states, from: before.condition, condition, healthyWork };
   if (
     isSame &&
     kept.states === before.states &&
@@ -100,10 +114,22 @@ function reached(
     kept.healthyWork === healthyWork
   )
     return kept;
-  const rig = isSame ? kept.rig : new Rig(circuit, faults, [], kept?.rig);
+  const attached = attachmentsOf(clipped, circuit.nominalVolts).map(({ attachment }) => attachment);
+  const rig = isSame ? kept.rig : new Rig(circuit, faults, attached, kept?.rig);
   const isThere =
     isSame && kept.reached.isRigThere && kept.reached.states === before.states && kept.condition === before.condition;
   return { rig, ...asked, reached: liveFrom(rig, isThere ? null : before, condition, healthyWork) };
+}
+
+function areClippedAlike(one: readonly Clipped[], other: readonly Clipped[]): boolean {
+  return one === other || (one.length === 0 && other.length === 0);
+}
+
+/** States with those of the fuses of instruments that hang free: what melted stays so while it is in nobody's circuit. */
+function withFree(before: PartStates, states: PartStates, clipped: readonly Clipped[]): PartStates {
+  const free = clipped.map(({ id }) => fuseOf(id)).filter((fuse) => before[fuse] !== undefined);
+  const kept = free.filter((fuse) => states[fuse] === undefined);
+  return kept.length === 0 ? states : { ...states, ...Object.fromEntries(kept.map((fuse) => [fuse, before[fuse]!])) };
 }
 
 function areSame(one: PartStates, other: PartStates): boolean {

@@ -4,6 +4,7 @@ import type { Fault } from "../live/fault.ts";
 import type { Part, Settings } from "../parts/kind.ts";
 import type { Before, Bench } from "./bench.ts";
 import type { Change } from "./change.ts";
+import { clippedMoved } from "./clipping.ts";
 
 /** New ids by old ones. Parts, wires and connectors share one set of ids, so that one list serves for all. */
 export type Names = ReadonlyMap<string, string>;
@@ -146,7 +147,7 @@ function linkName(part: Part): string {
 
 // ---------------------------------------------------------------- what stands on the circuit
 
-function standingRenamed(names: Names, { condition, before, faults, readings }: Bench): readonly Change[] {
+function standingRenamed(names: Names, { condition, before, faults, readings, clipped }: Bench): readonly Change[] {
   const next = conditionRenamed(names, condition);
   const states: Before = {
     condition: conditionRenamed(names, before.condition),
@@ -163,6 +164,11 @@ function standingRenamed(names: Names, { condition, before, faults, readings }: 
     ...(read.every((reading, index) => reading === readings[index])
       ? []
       : [{ change: "bench", field: "readings", value: read } as const]),
+    ...clippedMoved(
+      clipped,
+      (point) => renamed(names, point),
+      (wire) => renamed(names, wire),
+    ),
   ];
 }
 

@@ -5,9 +5,11 @@ import type { Circuit, Condition, FunctionCheck, Scene } from "../circuit/circui
 import { partAt } from "../circuit/points.ts";
 import { conditionRefusal } from "../live/condition.ts";
 import { faultText, parseFault } from "../live/fault.ts";
+import { isFuseOfInstrument } from "../live/instruments/clipped.ts";
 import type { PartStates } from "../live/standing.ts";
 import type { Before, Bench } from "./bench.ts";
 import { type Change, changed } from "./change.ts";
+import { clippedTrimmed } from "./clipping.ts";
 import { goingOn, trimmed } from "./editOf.ts";
 
 /** What follows when things go: the changes, and how many function checks go with them. */
@@ -118,13 +120,15 @@ function standingTrimmed(bench: Bench, now: Circuit): readonly Change[] {
     { change: "bench", field: "before", value: before },
     ...(condition === bench.condition ? [] : [{ change: "bench", field: "condition", value: condition } as const]),
     ...(faults.length === bench.faults.length ? [] : [{ change: "bench", field: "faults", value: faults } as const]),
+    ...clippedTrimmed(bench, now),
   ];
 }
 
 /** States of the parts that are there and still of the same kind; a part of another kind begins anew. */
 function statesLeft(was: Circuit, now: Circuit, states: PartStates): PartStates {
   const isSame = (id: string): boolean => partAt(now, id)?.kind === partAt(was, id)?.kind;
-  return Object.fromEntries(Object.entries(states).filter(([id]) => partAt(now, id) && isSame(id)));
+  const stays = (id: string): boolean => isFuseOfInstrument(id) || (partAt(now, id) !== undefined && isSame(id));
+  return Object.fromEntries(Object.entries(states).filter(([id]) => stays(id)));
 }
 
 function notesTrimmed({ complaint, observed }: Bench, goneChecks: readonly string[]): readonly Change[] {

@@ -10,6 +10,7 @@ import type { ProbeOrder } from "../diagnose/step.ts";
 import { positionTable } from "../diagnose/tableReading.ts";
 import { PLAIN_WEIGHING, type Weighing } from "../diagnose/weighing.ts";
 import type { Fault } from "../live/fault.ts";
+import { attachmentsOf } from "../live/instruments/clipped.ts";
 import { type Why, whyFrom } from "../live/why.ts";
 import type { Bench } from "./bench.ts";
 import { liveNow } from "./liveNow.ts";
@@ -36,7 +37,8 @@ export function whyAt(bench: Bench, point: PointId): Why | null {
   if (known) return known;
   const { after } = liveNow(bench);
   const now = { condition: bench.condition, states: bench.showFaults ? after.now : after.good };
-  const why = whyFrom(wiringOf(bench.circuit), point, now, shownFaults(bench));
+  const clipped = attachmentsOf(bench.clipped, bench.circuit.nominalVolts).map(({ attachment }) => attachment);
+  const why = whyFrom(wiringOf(bench.circuit), point, now, shownFaults(bench), clipped);
   whys.set(point, why);
   return why;
 }

@@ -5,6 +5,7 @@ import type { Circuit, Condition } from "../circuit/circuit.ts";
 import type { Doing } from "../parts/kind.ts";
 import type { Attachment } from "./attachment.ts";
 import type { Fault } from "./fault.ts";
+import type { CircuitNetwork } from "./network.ts";
 import { Rig } from "./rig.ts";
 import { type Happening, moveTo, reach, restore, type Settled } from "./settle.ts";
 import { type Snapshot, snapshotOf } from "./snapshot.ts";
@@ -50,6 +51,18 @@ export interface PartLive {
   readonly closed: ReadonlySet<string>;
 }
 
+/** What an instrument that is clipped on feels. */
+export interface ClippedLive {
+  /** Volts of red against black; a lead that floats is at the volts that the instrument itself pulls it to. */
+  readonly volts: Volts;
+  /** Volts it ranges over where a module output that is not set decides. */
+  readonly range: readonly [Volts, Volts] | null;
+  /** Amps through it, red -> black positive. */
+  readonly amps: Amps;
+  /** Its own fuse is melted. */
+  readonly melted: boolean;
+}
+
 /** Live state of a circuit in a condition, with or without faults. */
 export interface Live {
   readonly condition: Condition;
@@ -58,6 +71,8 @@ export interface Live {
   readonly points: ReadonlyMap<PointId, PointLive>;
   readonly wires: ReadonlyMap<WireId, WireLive>;
   readonly parts: ReadonlyMap<PartId, PartLive>;
+  /** What is clipped on, in the order in which it was given. */
+  readonly clipped: readonly ClippedLive[];
   readonly happenings: readonly Happening[];
   /** The same circuit just before its first fuse melted, where one did. */
   readonly before: Live | null;
@@ -167,8 +182,27 @@ function assemble(
     });
   }
   const parts = new Map<PartId, PartLive>();
-  for (const id of network.parts.keys()) parts.set(id, partLive(first, id, good));
-  return { condition, settled: settled.calm, points, wires, parts, happenings: settled.happenings, before };
+  for (const id of network.parts.keys()) if (!id.startsWith("~")) parts.set(id, partLive(first, id, good));
+  const clipped = network.attached.map((index) => clippedLive(network, moments, index));
+  return { condition, settled: settled.calm, points, wires, parts, clipped, happenings: settled.happenings, before };
+}
+
+function clippedLive(network: CircuitNetwork, moments: readonly Snapshot[], index: number): ClippedLive {
+  const { element, owner } = network.elements[index]!;
+  const first = moments[0]!;
+  const volts = moments.map((moment) => moment.volts[element.a]! - moment.volts[element.b]!);
+  return {
+    volts: volts[0]!,
+    range: rangeOf(volts),
+    amps: first.amps[index]!,
+    melted: first.states.get(owner) === "melted",
+  };
+}
+
+/** From lowest to highest where moments are apart by more than a hundredth of a volt. */
+function rangeOf(volts: readonly Volts[]): readonly [Volts, Volts] | null {
+  const [least, most] = [Math.min(...volts), Math.max(...volts)];
+  return most - least > 0.01 ? [least, most] : null;
 }
 
 function pointLive(moments: readonly Snapshot[], node: number): PointLive {
@@ -176,12 +210,11 @@ function pointLive(moments: readonly Snapshot[], node: number): PointLive {
   const state = first.nodes.state[node]!;
   const agrees = moments.every((moment) => moment.nodes.state[node] === state);
   const volts = moments.map((moment) => moment.volts[node]!);
-  const range = [Math.min(...volts), Math.max(...volts)] as const;
-  const isRange = moments.length > 1 && range[1] - range[0] > 0.01;
+  const range = rangeOf(volts);
   return {
     state: agrees ? state : "undecided",
-    volts: agrees && state === "floating" ? null : isRange ? null : volts[0]!,
-    range: isRange ? range : null,
+    volts: agrees && state === "floating" ? null : range ? null : volts[0]!,
+    range,
     sourceOhms: state === "floating" || !Number.isFinite(first.sourceOhms[node]!) ? null : first.sourceOhms[node]!,
     alwaysFed: agrees && state === "powered" && first.nodes.alwaysFed[node] === 1,
     weak: first.nodes.weak[node] === 1,

@@ -22,7 +22,7 @@ const LEAST_WIRE_OHMS: Ohms = 1e-5;
 /** An element of the network, and what it stands for. */
 export interface Placed {
   readonly element: Element;
-  /** Id of the part, wire, or connector it belongs to; "" for what is clipped on. */
+  /** Id of the part, wire, or connector it belongs to; for what is clipped on its name, or "" without one. */
   readonly owner: string;
   readonly key: string;
   readonly passes: Passing;
@@ -209,7 +209,8 @@ class Layout {
     return this.elements.length - 1;
   }
 
-  placePart(part: Part): void {
+  /** Lays a part out; one that is clipped on has its terminals where the leads are. */
+  placePart(part: Part, leads: readonly [string, string] | null = null): void {
     const kind = kindOf(part.kind);
     assert(kind, `unknown kind ${part.kind}`);
     const effects = this.effectsOn(part.id);
@@ -217,8 +218,8 @@ class Layout {
       effects.flatMap((effect) => (effect.does === "set" ? [[effect.setting, effect.value]] : [])),
     );
     const view = viewOf(kind, part, this.circuit.nominalVolts, settings);
-    for (const terminal of view.terminals) this.node(terminalPoint(part, terminal));
-    const name = (end: End): string => this.endName(part, end);
+    if (!leads) for (const terminal of view.terminals) this.node(terminalPoint(part, terminal));
+    const name = (end: End): string => leads?.[view.terminals.indexOf(end)] ?? this.endName(part, end);
     // An in-line joint's places are cavities: their faults are filed under `X30-1`.
     const keyed = (key: string) =>
       isInLine(part) ? this.effectsOn(`${part.id}-${key}`).map((effect) => renamed(effect, key)) : effects;
@@ -310,9 +311,15 @@ class Layout {
   }
 
   finish(clipped: readonly Attachment[]): CircuitNetwork {
-    const attached = clipped.map(({ red, black, law, isMeter }) => {
-      const element = { ...law, a: this.node(this.leadName(red)), b: this.node(this.leadName(black)) };
-      this.elements.push({ element, owner: "", key: "clipped", passes: "load", copper: false, addedOhms: 0, isMeter });
+    const attached = clipped.map((each) => {
+      const [red, black] = [this.leadName(each.red), this.leadName(each.black)];
+      if ("part" in each) {
+        this.placePart(each.part, [red, black]);
+        return this.elements.length - 1;
+      }
+      const element = { ...each.law, a: this.node(red), b: this.node(black) };
+      const { isMeter, name: owner = "" } = each;
+      this.elements.push({ element, owner, key: "clipped", passes: "load", copper: false, addedOhms: 0, isMeter });
       return this.elements.length - 1;
     });
     const { circuit, elements, nodes, parts, wires, pins } = this;

@@ -5,7 +5,9 @@ import type { Amps, Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { controlsOf } from "../circuit/points.ts";
 import type { NodeIndex } from "../solve/element.ts";
+import type { Attachment } from "./attachment.ts";
 import type { Fault } from "./fault.ts";
+import { CLIPPED_NAMES, isFuseOfInstrument } from "./instruments/clipped.ts";
 import type { Placed, PlacedPart } from "./network.ts";
 import { Rig } from "./rig.ts";
 import { moveTo, reach } from "./settle.ts";
@@ -43,19 +45,26 @@ type Bring = (rig: Rig, condition: Condition) => void;
 
 /** Why a point has its state in a condition, with or without faults. The point must exist in the circuit. */
 export function whyOf(circuit: Circuit, point: PointId, condition: Condition, faults: readonly Fault[] = []): Why {
-  return whyBy(circuit, point, condition, faults, reach);
+  return whyBy(() => new Rig(circuit, faults), point, condition, reach);
 }
 
 /** Why a point has its state where a circuit stands: what would change it goes on from there, latches and all. */
-export function whyFrom(circuit: Circuit, point: PointId, now: Standing, faults: readonly Fault[] = []): Why {
-  return whyBy(circuit, point, now.condition, faults, (rig, condition) => {
+export function whyFrom(
+  circuit: Circuit,
+  point: PointId,
+  now: Standing,
+  faults: readonly Fault[] = [],
+  clipped: readonly Attachment[] = [],
+): Why {
+  const made = () => new Rig(circuit, faults, clipped);
+  return whyBy(made, point, now.condition, (rig, condition) => {
     resume(rig, now);
     moveTo(rig, condition);
   });
 }
 
-function whyBy(circuit: Circuit, point: PointId, condition: Condition, faults: readonly Fault[], bring: Bring): Why {
-  const rig = new Rig(circuit, faults);
+function whyBy(made: () => Rig, point: PointId, condition: Condition, bring: Bring): Why {
+  const rig = made();
   bring(rig, condition);
   const node = rig.network.nodes.get(point);
   assert(node !== undefined, `no point ${point}`);
@@ -82,7 +91,7 @@ function whyBy(circuit: Circuit, point: PointId, condition: Condition, faults: r
     feed: feed && withSource(rig, feed, node, posts),
     back: back && passedAlong(rig, back),
     stops: distinct(stops.filter((stop) => stop.beyond !== state && stop.beyond !== "floating")),
-    changes: changesOf(new Rig(circuit, faults), point, condition, state, bring),
+    changes: changesOf(made(), point, condition, state, bring),
   };
 }
 
@@ -122,7 +131,9 @@ function throughPoint(rig: Rig, node: NodeIndex): Amps {
 
 /** Parts on a path in order, each way once; wires, plugs and page links are left out. */
 function passedAlong(rig: Rig, path: readonly Placed[]): readonly Passed[] {
-  const named = path.filter(({ owner, element }) => rig.network.parts.has(owner) && element.law !== "joint");
+  const named = path.filter(
+    ({ owner, key, element }) => (rig.network.parts.has(owner) || key === "clipped") && element.law !== "joint",
+  );
   return distinct(named.map((placed) => passed(rig, placed)));
 }
 
@@ -138,6 +149,7 @@ function distinct<T extends Passed>(list: readonly T[]): readonly T[] {
 
 function passed(rig: Rig, { owner, key, passes }: Placed): Passed {
   const placed = rig.network.parts.get(owner);
+  if (isFuseOfInstrument(owner)) return { part: CLIPPED_NAMES.jumper, way: "", because: "" };
   if (!placed) return { part: owner, way: "", because: "" };
   const controls = controlsOf(rig.circuit).filter((control) => control.part.id === owner);
   const deciding = controls.filter(({ control }) =>

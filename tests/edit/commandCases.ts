@@ -1,6 +1,7 @@
 import type { CommandId } from "../../core/edit/commands/index.ts";
 import type { Cases } from "./cases/cases.ts";
 import { CONNECTOR_CASES } from "./cases/connectors.ts";
+import { INSTRUMENT_CASES } from "./cases/instruments.ts";
 import { JOB_CASES } from "./cases/jobs.ts";
 import { PART_CASES } from "./cases/parts.ts";
 import { HEAD_CASES, PLACE_CASES } from "./cases/places.ts";
@@ -22,4 +23,5 @@ export const CASES: Readonly<Record<CommandId, Cases>> = {
   ...HEAD_CASES,
   ...PRINTED_CASES,
   ...JOB_CASES,
+  ...INSTRUMENT_CASES,
 };

@@ -46,6 +46,7 @@ const DOES_MORE_EACH_TIME: readonly CommandId[] = [
   "remove-scene",
   "reorder-scene",
   "take-readings",
+  "lay-instrument",
   "add-underlay",
   "move-underlay",
   "turn-underlay",

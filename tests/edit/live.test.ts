@@ -39,7 +39,9 @@ function expectAlike(one: Live, other: Live): void {
       JSON.stringify(plain(live), (_, value) => {
         if (value instanceof Map) return [...value];
         if (value instanceof Set) return [...value].toSorted();
-        return typeof value === "number" ? Number(value.toPrecision(5)).toFixed(6) : value;
+        if (typeof value !== "number") return value;
+        const text = Number(value.toPrecision(5)).toFixed(6);
+        return Number(text) === 0 ? "0.000000" : text;
       }),
     );
   expect(rounded(one)).toEqual(rounded(other));

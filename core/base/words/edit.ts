@@ -1,3 +1,4 @@
+import { INSTRUMENT_TITLES, INSTRUMENT_WORDS } from "./instruments.ts";
 import { JOB_TITLES, JOB_WORDS } from "./job.ts";
 import { PRINTED_TITLES, PRINTED_WORDS } from "./printed.ts";
 import { WEIGHING_TITLES, WEIGHING_WORDS } from "./weighing.ts";
@@ -9,6 +10,7 @@ export const EDIT_WORDS: Readonly<Record<string, string>> = {
   ...PRINTED_WORDS,
   ...JOB_WORDS,
   ...WEIGHING_WORDS,
+  ...INSTRUMENT_WORDS,
   "already-so": "{what} is so already.",
   "edit-gone": "There is no {what} {id} any more.",
   "edit-place": "There is no place {at} in the list of {what}.",
@@ -147,6 +149,7 @@ export const COMMAND_WORDS: Readonly<Record<string, string>> = {
   ...PRINTED_TITLES,
   ...JOB_TITLES,
   ...WEIGHING_TITLES,
+  ...INSTRUMENT_TITLES,
   "throw-control": "Throw",
   "let-go": "Let go",
   "rest-all": "All at rest",

@@ -16,6 +16,7 @@ import { flipPart } from "./flipPart.ts";
 import { flipThings } from "./flipThings.ts";
 import { healAll } from "./healAll.ts";
 import { healFault } from "./healFault.ts";
+import { INSTRUMENT_COMMANDS } from "./instruments.ts";
 import { JOB_COMMANDS } from "./jobs.ts";
 import { letGo } from "./letGo.ts";
 import { movePart } from "./movePart.ts";
@@ -111,6 +112,7 @@ export const COMMANDS = [
   ...PRINTED_COMMANDS,
   ...READING_COMMANDS,
   ...JOB_COMMANDS,
+  ...INSTRUMENT_COMMANDS,
 ] as const satisfies readonly Command[];
 
 /** Id of a command. */
