@@ -50,3 +50,14 @@ export const INSTRUMENT_TITLES = {
   "change-instrument-amps": "Amps of the instrument",
   "renew-jumper": "New fuse for the jumper",
 } as const;
+
+/** What to mind with an instrument where it is clipped. */
+export const INSTRUMENT_CAUTIONS = {
+  doNotProbe: (point: string, reason: string) => `${point} is not to be probed: ${reason}.`,
+  modulePin: (point: string) => `${point} hangs on a module's pin: only a voltmeter goes there.`,
+  thinWire: (point: string) => `The wire at ${point} is thin: take the small test lamp.`,
+  acrossLoad: (part: string) => `It bridges ${part}: never set a jumper across a load.`,
+  bigFuse: (amps: number) => `A jumper has a fuse of ${amps} A; a bigger one can burn a wire.`,
+  mayMove: "Hands and tools clear: what it feeds may move at once.",
+  hot: "It gets hot: keep it off trim and insulation.",
+} as const;
