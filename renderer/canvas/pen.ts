@@ -14,7 +14,7 @@ import type { Hit } from "./sheetIndex.ts";
 import type { Shown } from "./shown.ts";
 import { standsOnWords } from "./standsOn.ts";
 import type { SheetSurface } from "./surface.ts";
-import { isDropping, type Tool, turnedOn, type WireTool } from "./tool.ts";
+import { isDropping, type LeadTool, type Tool, turnedOn, type WireTool } from "./tool.ts";
 import type { PenEnd } from "./underWay.ts";
 import { middleOf, onSheet, type Pixel, pixelOf } from "./viewport.ts";
 import { firstPoint } from "./walking.ts";
@@ -72,6 +72,7 @@ export class Pen {
     if (isDropping(tool)) this.place();
     else if (tool.is === "wire" && this.gathered.length > 0 && !this.from) this.lead(this.pairs());
     else if (tool.is === "wire") this.draw();
+    else if (tool.is === "lead") this.clip(tool);
   }
 
   /** Gathers the terminal that is met here, or all on the near side of the part, beside what is gathered. */
@@ -211,7 +212,7 @@ export class Pen {
     const { wish } = this.surface.shown;
     if (wish === this.wish) return;
     this.wish = wish;
-    if (tool.is === "wire" && wish && "show" in wish.want) this.goToThing(wish.want.show);
+    if ((tool.is === "wire" || tool.is === "lead") && wish && "show" in wish.want) this.goToThing(wish.want.show);
   }
 
   // ---------------------------------------------------------------- parts
@@ -232,20 +233,27 @@ export class Pen {
 
   private endAt(hit: Hit | null, grid: Spot, spot: Spot): PenEnd {
     const { marks, standing } = this.surface;
-    const point = hit?.thing.is === "point" ? hit.thing.id : this.terminalNear(spot);
+    const { tool } = this.surface.shown;
+    const isClamping = tool.is === "lead" && tool.lead === "jaws";
+    const point = isClamping && hit?.thing.is === "wire" ? null : this.terminalAt(hit, spot);
     const at = point === null ? undefined : standing.spots.get(point);
     if (at) return { spot: at, point, wire: null };
-    if (hit?.thing.is === "wire" && this.from) {
+    if (hit?.thing.is === "wire" && (this.from || tool.is === "lead")) {
       const at = nearestOn(wireRuns(marks, hit.thing.id), spot);
       if (at) return { spot: { x: Math.round(at.x), y: Math.round(at.y) }, point: null, wire: hit.thing.id };
     }
     return { spot: grid, point: null, wire: null };
   }
 
-  /** With a wire in hand terminals are met from farther off than otherwise. */
+  private terminalAt(hit: Hit | null, spot: Spot): PointId | null {
+    return hit?.thing.is === "point" ? hit.thing.id : this.terminalNear(spot);
+  }
+
+  /** With a wire or a lead in hand terminals are met from farther off than otherwise. */
   private terminalNear(spot: Spot): PointId | null {
     const { standing, view, shown } = this.surface;
-    const near = shown.tool.is === "wire" ? nearestTerminal(standing, spot, null) : null;
+    const seeks = shown.tool.is === "wire" || shown.tool.is === "lead";
+    const near = seeks ? nearestTerminal(standing, spot, null) : null;
     const at = near === null ? undefined : standing.spots.get(near);
     const reach = NEAR_TERMINAL / (GRID_MM * view.scale);
     return at && Math.hypot(at.x - spot.x, at.y - spot.y) <= reach ? near : null;
@@ -290,6 +298,34 @@ export class Pen {
     this.show();
   }
 
+  // ---------------------------------------------------------------- leads
+
+  /** Clips the lead where the tool ends now: on a wire a clip goes to its nearer end, at a terminal jaws go round its wire. */
+  private clip(tool: LeadTool): void {
+    const { end, surface } = this;
+    const { wires } = surface.shown.circuit;
+    if (!end) return;
+    if (tool.lead === "jaws") {
+      const wire = end.wire ?? wires.find(({ from, to }) => from === end.point || to === end.point)?.id;
+      if (wire !== undefined) surface.calls.onLead(tool, wire);
+      return;
+    }
+    const along = wires.find(({ id }) => id === end.wire);
+    const point = end.point ?? (along ? this.nearer([along.from, along.to], end.spot) : null);
+    if (point !== null) surface.calls.onLead(tool, point);
+  }
+
+  /** The one of these points that lies nearer to a spot; null where none is on the page. */
+  private nearer(points: readonly PointId[], { x, y }: Spot): PointId | null {
+    const { spots } = this.surface.standing;
+    const off = (point: PointId): number => {
+      const spot = spots.get(point);
+      return spot ? Math.hypot(spot.x - x, spot.y - y) : Number.POSITIVE_INFINITY;
+    };
+    const [near] = points.filter((point) => spots.has(point)).sort((one, other) => off(one) - off(other));
+    return near ?? null;
+  }
+
   // ---------------------------------------------------------------- keys
 
   /** The first key begins in the middle of what is seen, with a wire at the terminal nearest to it. */
@@ -298,7 +334,7 @@ export class Pen {
     const { view, window, standing, shown } = this.surface;
     const { x, y } = onSheet(view, middleOf(window));
     this.at = { x: Math.round(x / GRID_MM), y: Math.round(y / GRID_MM) };
-    if (shown.tool.is !== "wire") return;
+    if (shown.tool.is !== "wire" && shown.tool.is !== "lead") return;
     const near = nearestTerminal(standing, this.at, null);
     if (near) this.goTo(near);
   }

@@ -12,8 +12,9 @@ import type { Look } from "../../core/parts/kind.ts";
 import type { Paper } from "../printed/papers.ts";
 import type { Thing, Wish } from "../state/state.ts";
 import type { Knot } from "./knots.ts";
+import type { LeadHere } from "./leadTags.ts";
 import type { ReadHere } from "./readingFlags.ts";
-import type { Dropping, Tool } from "./tool.ts";
+import type { Dropping, LeadTool, Tool } from "./tool.ts";
 import type { Margins, Pixel, Viewport } from "./viewport.ts";
 
 /** All that the drawing shows. Values never change; another value is shown by being another object. */
@@ -37,6 +38,8 @@ export interface Shown {
   readonly knots: readonly Knot[];
   /** What was read in the present condition; each gets an inverse flag. */
   readonly readings: readonly ReadHere[];
+  /** Leads and jaws of the instruments on the bench. */
+  readonly leads: readonly LeadHere[];
   /** Printed pages under the drawing, the lowest first. */
   readonly papers: readonly Paper[];
   /** Planted faults; each gets a flag. */
@@ -84,6 +87,8 @@ export interface Calls {
   onWires(pairs: readonly Pair[]): void;
   /** So many terminals are gathered for wires. */
   onGathered(count: number): void;
+  /** Clips a lead to a point, or puts jaws round a wire; `place` is its id. */
+  onLead(tool: LeadTool, place: PointId | WireId): void;
   onWireToWire(from: PointId, wire: WireId, spot: Spot): void;
   /** The text of the parts that are chosen, which go away where they are cut; null where none is. */
   onCopy(isCut: boolean): string | null;

@@ -13,6 +13,7 @@ import { paintFlags } from "./flags.ts";
 import { paintFocus } from "./focusRing.ts";
 import { type Ground, paintUnder } from "./halos.ts";
 import { paintKnots } from "./knots.ts";
+import { paintLeads } from "./leadTags.ts";
 import { type Painted, painted } from "./painted.ts";
 import { SHEET_FONT } from "./paintOn.ts";
 import { paintPapers } from "./paintPapers.ts";
@@ -296,7 +297,7 @@ export class SheetSurface {
 
   private paintOver(canvas: CanvasRenderingContext2D): void {
     const ground = this.ground(canvas);
-    const { circuit, knots, readings, faults, selection } = this.shown;
+    const { circuit, knots, readings, leads, faults, selection } = this.shown;
     if (this.turning && this.paintedNow) {
       const share = (performance.now() - this.turning.begun) / TURN_MS;
       paintTurning(ground, this.paintedNow, this.turning.blades, share);
@@ -308,6 +309,7 @@ export class SheetSurface {
     );
     paintPins(ground, circuit, this.shown.page);
     paintReadings(ground, readings);
+    paintLeads(ground, circuit, leads);
     paintKnots(ground, knots);
     if (this.showsFocus && selection) paintFocus(ground, selection);
     paintPrinted(ground, circuit, this.shown.page, selection);

@@ -19,8 +19,18 @@ export interface WireTool {
   readonly gathered?: readonly PointId[];
 }
 
-/** What a press on the drawing does: throw and choose, place what was taken from the catalogue, or draw wires. */
-export type Tool = { readonly is: "hand" } | Dropping | WireTool;
+/** A lead of an instrument of the bench is clipped on, or the jaws of a clamp are put round a wire. */
+export interface LeadTool {
+  readonly is: "lead";
+  /** Id of the instrument. */
+  readonly instrument: string;
+  readonly lead: "red" | "black" | "jaws";
+  /** Where it is clipped while it is taken elsewhere; null where it hangs free. */
+  readonly from: string | null;
+}
+
+/** What a press on the drawing does: throw and choose, place what was taken from the catalogue, draw wires, or clip a lead. */
+export type Tool = { readonly is: "hand" } | Dropping | WireTool | LeadTool;
 
 /** The tool one starts with. */
 export const HAND: Tool = { is: "hand" };

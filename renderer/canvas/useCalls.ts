@@ -2,6 +2,8 @@ import { useMemo } from "react";
 import { addAssembly } from "../../core/edit/commands/addAssembly.ts";
 import { addPart } from "../../core/edit/commands/addPart.ts";
 import { bendWire } from "../../core/edit/commands/bendWire.ts";
+import { clampRound } from "../../core/edit/commands/clampRound.ts";
+import { clipLead } from "../../core/edit/commands/clipLead.ts";
 import { drawWire } from "../../core/edit/commands/drawWire.ts";
 import { drawWires } from "../../core/edit/commands/drawWires.ts";
 import { drawWireToWire } from "../../core/edit/commands/drawWireToWire.ts";
@@ -22,6 +24,7 @@ import type { AppStore } from "../state/store.ts";
 import { chosenNow, circuitNow, isHeld } from "../state/views.ts";
 import { keyCommand } from "./keyCommands.ts";
 import type { Calls, Card, ThrowHow } from "./shown.ts";
+import { HAND, type LeadTool } from "./tool.ts";
 import type { Pixel } from "./viewport.ts";
 
 /** A menu that is open, and where. */
@@ -77,6 +80,7 @@ export function useCalls(
         draw((bench) => drawWire(bench, from, to, { bends: corners.map(({ x, y }) => [x, y] as const) })),
       onWires: (pairs) => draw((bench) => drawWires(bench, pairs), pairs.length),
       onGathered,
+      onLead: (tool, place) => clipOn(store, tool, place),
       onWireToWire: (from, wire, spot) => draw((bench) => drawWireToWire(bench, from, wire, spot)),
       onCopy: (isCut) => {
         const state = getState();
@@ -128,6 +132,22 @@ export function useCalls(
       onCard,
     };
   }, [store, onCard, onMenu, onDrawn, onGathered]);
+}
+
+/** Clips a lead on; a red one that is on is followed by a black one that still hangs free. */
+function clipOn({ dispatch, getState }: AppStore, tool: LeadTool, place: string): void {
+  const { instrument, lead } = tool;
+  const before = benchOf(getState());
+  dispatch({
+    do: "make",
+    command: (bench) =>
+      lead === "jaws" ? clampRound(bench, instrument, place) : clipLead(bench, instrument, lead, place),
+  });
+  const bench = benchOf(getState());
+  if (bench === null || bench === before) return;
+  const each = bench.clipped.find(({ id }) => id === instrument);
+  const isNext = lead === "red" && each !== undefined && "black" in each && each.black === null;
+  dispatch({ do: "use-tool", tool: isNext ? { ...tool, lead: "black", from: null } : HAND });
 }
 
 /** A press holds; a tap on what is held pins it; where a click latches, so does the end of a hold. */

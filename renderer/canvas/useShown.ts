@@ -5,6 +5,7 @@ import { usePapers } from "../printed/usePapers.ts";
 import { useApp } from "../state/AppContext.tsx";
 import type { AppState } from "../state/state.ts";
 import type { Knot } from "./knots.ts";
+import { leadsHere } from "./leadTags.ts";
 import { readHere } from "./readingFlags.ts";
 import type { Shown } from "./shown.ts";
 import { HAND } from "./tool.ts";
@@ -48,6 +49,7 @@ export function useShown(): Shown | null {
       hover: hovered,
       knots,
       readings: readHere(bench),
+      leads: leadsHere(bench),
       faults: bench.showFaults ? bench.faults : [],
       different: bench.showFaults ? new Set([...differs.parts, ...differs.wires]) : NO_IDS,
       wish,

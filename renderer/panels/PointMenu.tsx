@@ -5,6 +5,7 @@ import { ChooseActs } from "../draw/ChooseActs.tsx";
 import { FollowActs } from "../draw/FollowActs.tsx";
 import { WireAcross } from "../draw/WireAcross.tsx";
 import { SharesAct } from "../flow/SharesAct.tsx";
+import { LeadActs } from "../instruments/LeadActs.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { conditionNow, liveShown } from "../state/views.ts";
@@ -45,6 +46,7 @@ export function PointMenu({ circuit, point, connector, close }: Shown) {
           />
         </>
       )}
+      <LeadActs point={point} close={close} />
       <FaultPick circuit={circuit} target={point} />
       <FollowActs circuit={circuit} thing={{ is: "point", id: point }} close={close} />
       <SharesAct circuit={circuit} place={point} close={close} />

@@ -4,6 +4,7 @@ import { CircuitView } from "../circuit/CircuitView.tsx";
 import { ReadingsView } from "../diagnose/ReadingsView.tsx";
 import { SuspectsView } from "../diagnose/SuspectsView.tsx";
 import { SharedPaths } from "../flow/SharedPaths.tsx";
+import { InstrumentsView } from "../instruments/InstrumentsView.tsx";
 import { JobHead } from "../job/JobHead.tsx";
 import { PrintedView } from "../printed/PrintedView.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
@@ -24,6 +25,7 @@ const VIEWS: Readonly<Record<Panel, { readonly title: string; readonly View: Com
   suspects: { title: "Suspects", View: SuspectsView },
   readings: { title: "Readings", View: ReadingsView },
   branch: { title: "Straight branch", View: StraightBranch },
+  instruments: { title: "Instruments", View: InstrumentsView },
   shares: { title: "Shared paths", View: SharedPaths },
   works: { title: "What works", View: WhatWorks },
   table: { title: "Position table", View: PositionTableView },

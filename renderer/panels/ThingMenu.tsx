@@ -2,6 +2,7 @@ import { useEffect, useLayoutEffect, useRef, useState } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { pointAt } from "../../core/circuit/points.ts";
 import type { Pixel, Size } from "../canvas/viewport.ts";
+import { LeadActs } from "../instruments/LeadActs.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import type { Thing } from "../state/state.ts";
 import { circuitNow } from "../state/views.ts";
@@ -78,7 +79,13 @@ function Acts({ circuit, thing, close }: Acting) {
   const point = thing.is === "point" ? pointAt(circuit, id) : undefined;
   const part =
     point?.kind === "terminal" ? point.part : circuit.parts.find((each) => thing.is === "part" && each.id === id);
-  if (part) return <PartMenu circuit={circuit} part={part} close={close} />;
+  if (part)
+    return (
+      <>
+        <PartMenu circuit={circuit} part={part} close={close} />
+        {point && <LeadActs point={id} close={close} />}
+      </>
+    );
   const wire = circuit.wires.find((each) => thing.is === "wire" && each.id === id);
   if (wire) return <WireMenu circuit={circuit} wire={wire} close={close} />;
   const connector = point?.kind === "cavity" ? point.connector.id : null;

@@ -50,6 +50,8 @@ export type BenchAction =
   | { readonly do: "show-table"; readonly connector: string }
   /** Shows what else hangs on a fuse, splice, ground, connector, pin or wire. */
   | { readonly do: "show-shares"; readonly place: string }
+  /** Begins lowest and highest of an instrument anew. */
+  | { readonly do: "begin-trace"; readonly instrument: string }
   /** Has every way sought in which current can run against the drawn direction. */
   | { readonly do: "seek-sneaks" }
   | { readonly do: "open-panel"; readonly panel: Panel };

@@ -38,6 +38,7 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "bench
     wish: null,
     held: [],
     gesture: 0,
+    traces: {},
     recent: [],
     panel: "order",
     step: null,

@@ -86,6 +86,7 @@ const BENCH: Readonly<Record<BenchAction["do"], true>> = {
   "show-table": true,
   "show-shares": true,
   "seek-sneaks": true,
+  "begin-trace": true,
   "open-panel": true,
 };
 

@@ -5,9 +5,11 @@ import { arrangeParts } from "../../core/edit/commands/arrangeParts.ts";
 import { letGo } from "../../core/edit/commands/letGo.ts";
 import { positionNow, throwControl } from "../../core/edit/commands/throwControl.ts";
 import { cancel, type Desk, keep, mark, perform, redo, undo } from "../../core/edit/history.ts";
+import { HAND } from "../canvas/tool.ts";
 import type { BenchAction, Command } from "./action.ts";
 import { pageOf, thingNamed } from "./places.ts";
 import type { Open, Thing } from "./state.ts";
+import { begunAnew, traced } from "./traces.ts";
 
 /** The bench after an action, or why it was refused. */
 export type Answered = Outcome<Open>;
@@ -19,11 +21,18 @@ const MOST_RECENT = 4;
  * hand, is no trial any more.
  */
 export function reduceBench(open: Open, action: BenchAction): Answered {
-  const after = answered(open, action);
+  const after = withTraces(open, answered(open, action));
   if (!after.ok || !open.isTrial) return after;
   const { circuit, job } = after.value.desk.bench;
   if (circuit === open.desk.bench.circuit && job === null) return after;
   return fine({ ...after.value, isTrial: false });
+}
+
+/** What the instruments show after an action is traced. */
+function withTraces({ desk }: Open, after: Answered): Answered {
+  if (!after.ok) return after;
+  const traces = traced(after.value.traces, desk.bench, after.value.desk.bench);
+  return traces === after.value.traces ? after : fine({ ...after.value, traces });
 }
 
 function answered(open: Open, action: BenchAction): Answered {
@@ -82,6 +91,7 @@ function fitting(open: Open): Open {
   const hovered = isThere(open.hovered) ? open.hovered : null;
   const also = open.also.every(isThere) ? open.also : open.also.filter(isThere);
   const editing = circuit.parts.some(({ id }) => id === open.editing) ? open.editing : null;
+  const tool = isInHand(open) ? open.tool : HAND;
   const adjusting = open.adjusting && underlayAt(circuit, open.adjusting.underlay) ? open.adjusting : null;
   const isAsBefore =
     adjusting === open.adjusting &&
@@ -89,8 +99,18 @@ function fitting(open: Open): Open {
     chosen === open.chosen &&
     hovered === open.hovered &&
     also === open.also &&
-    editing === open.editing;
-  return isAsBefore ? open : { ...open, page, chosen, hovered, also, editing, adjusting };
+    editing === open.editing &&
+    tool === open.tool;
+  return isAsBefore ? open : { ...open, page, chosen, hovered, also, editing, adjusting, tool };
+}
+
+/** Whether what is in hand still is: a lead is not once it is clipped on, nor when its instrument was put away. */
+function isInHand({ tool, desk }: Open): boolean {
+  if (tool.is !== "lead") return true;
+  const each = desk.bench.clipped.find(({ id }) => id === tool.instrument);
+  if (each === undefined) return false;
+  const at = each.instrument === "clamp" ? each.around : tool.lead === "jaws" ? null : each[tool.lead];
+  return at === null || at === tool.from;
 }
 
 // ---------------------------------------------------------------- controls
@@ -184,6 +204,8 @@ function seen(open: Open, action: Sight): Open {
       return { ...open, connector: action.connector };
     case "show-shares":
       return { ...open, place: action.place, panel: "shares" };
+    case "begin-trace":
+      return { ...open, traces: begunAnew(open.traces, open.desk.bench, action.instrument) };
     case "seek-sneaks":
       return { ...open, isSeeking: true };
     case "open-panel":

@@ -13,6 +13,7 @@ import type { Viewport } from "../canvas/viewport.ts";
 import type { Answers, OrderAnswer, ProofAnswer } from "../workers/question.ts";
 import type { HandoverSaid, PrintedPage } from "../workers/sheets.ts";
 import type { Shelf } from "./shelf.ts";
+import type { Traces } from "./traces.ts";
 
 /** Something on the bench that is chosen, or that the pointer or the keyboard is on: a part, a wire or a point. */
 export interface Thing {
@@ -27,6 +28,7 @@ export const PANELS = [
   "readings",
   "works",
   "branch",
+  "instruments",
   "shares",
   "faults",
   "table",
@@ -118,6 +120,8 @@ export interface Open {
   readonly held: readonly ControlKey[];
   /** Counts the holds, so that each is a step of its own to undo. */
   readonly gesture: number;
+  /** What the instruments on the bench showed lately. */
+  readonly traces: Traces;
   /** Controls thrown lately, newest first. */
   readonly recent: readonly ControlKey[];
   readonly panel: Panel;

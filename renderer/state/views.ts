@@ -11,10 +11,13 @@ import type { Reading } from "../../core/diagnose/reading.ts";
 import { mayBeProbed } from "../../core/diagnose/scope.ts";
 import { positionNow as positionOf } from "../../core/edit/commands/throwControl.ts";
 import { namesOf } from "../../core/edit/history.ts";
+import { instrumentsNow } from "../../core/edit/instrumentsNow.ts";
 import { liveNow } from "../../core/edit/liveNow.ts";
 import { looseEnds } from "../../core/edit/views.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
 import type { Fault } from "../../core/live/fault.ts";
+import type { Clipped } from "../../core/live/instruments/clipped.ts";
+import type { Showing } from "../../core/live/instruments/showing.ts";
 import type { Observed, Verdict } from "../../core/live/judge.ts";
 import type { Live } from "../../core/live/live.ts";
 import { LEFT_BY_HAND } from "../../core/live/standing.ts";
@@ -22,6 +25,7 @@ import { kindOf } from "../../core/parts/catalogue.ts";
 import { partStands } from "../words/part.ts";
 import { countsOn, type StateCount } from "./counts.ts";
 import { type AppState, type Asking, benchOf, type Open, type Thing } from "./state.ts";
+import type { Trace } from "./traces.ts";
 
 // What components select. Each gives what the state already holds, or what is remembered for it, so that nothing renders
 // but what changed.
@@ -253,4 +257,22 @@ const together = remember(({ chosen, also }: Open): readonly Thing[] => (chosen 
 export function chosenNow({ open }: AppState): readonly Thing[] {
   if (!open?.chosen) return NOTHING;
   return open.also.length === 0 ? only(open.chosen) : together(open);
+}
+
+const NO_CLIPPED: readonly Clipped[] = [];
+
+/** The instruments on the bench. */
+export function clippedNow(state: AppState): readonly Clipped[] {
+  return benchOf(state)?.clipped ?? NO_CLIPPED;
+}
+
+/** What an instrument shows now; null where it is not on the bench. */
+export function showingNow(state: AppState, id: string): Showing | null {
+  const bench = benchOf(state);
+  return (bench && instrumentsNow(bench).get(id)) ?? null;
+}
+
+/** What an instrument showed lately; null where it has shown nothing. */
+export function traceNow({ open }: AppState, id: string): Trace | null {
+  return open?.traces[id] ?? null;
 }

@@ -183,6 +183,7 @@ describe("walking by the keys", () => {
     hover: null,
     knots: [],
     readings: [],
+    leads: [],
     faults: [],
     different: new Set(),
     wish: null,

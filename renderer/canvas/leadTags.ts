@@ -1,0 +1,119 @@
+import { remember } from "../../core/base/memo.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Bench } from "../../core/edit/bench.ts";
+import { instrumentsNow } from "../../core/edit/instrumentsNow.ts";
+import type { Lead } from "../../core/live/attachment.ts";
+import { plusBattery, referenceBattery } from "../../core/live/network.ts";
+import { shownFigure } from "../words/instrument.ts";
+import type { Ground } from "./halos.ts";
+import { spotOf } from "./places.ts";
+import { INTERFACE_FONT } from "./tones.ts";
+import { pixelOf } from "./viewport.ts";
+
+/** A lead of an instrument, or its jaws, where it is clipped. */
+export interface LeadHere {
+  /** "R" and "B" for leads, "A" for the jaws of a clamp. */
+  readonly sign: "R" | "B" | "A";
+  /** The number of the instrument where several lie on the bench, else empty. */
+  readonly number: string;
+  /** A point, a battery's post, or a wire. */
+  readonly at: Lead;
+  readonly isWire: boolean;
+  /** What the instrument shows, beside its red lead or its jaws. */
+  readonly words: string;
+}
+
+/** Every lead and clamp that is on. */
+export const leadsHere = remember((bench: Bench): readonly LeadHere[] => {
+  const shown = instrumentsNow(bench);
+  const several = bench.clipped.length > 1;
+  return bench.clipped.flatMap((each): readonly LeadHere[] => {
+    const number = several ? each.id : "";
+    const words = shownFigure(shown.get(each.id)!);
+    if (each.instrument === "clamp")
+      return each.around === null ? [] : [{ sign: "A", number, at: each.around, isWire: true, words }];
+    const { red, black } = each;
+    return [
+      ...(red === null ? [] : [{ sign: "R", number, at: red, isWire: false, words } as const]),
+      ...(black === null ? [] : [{ sign: "B", number, at: black, isWire: false, words: "" } as const]),
+    ];
+  });
+});
+
+/** Height of a tag, room beside its words, and length of its pole, pixels at any zoom. */
+const HEIGHT = 18;
+const PAD = 5;
+const POLE = 9;
+const APART = 3;
+
+/**
+ * Paints leads as tags below the places they are clipped to: a framed R with what is shown, a filled B, a framed A round
+ * a wire. One that would lie over another hangs below it.
+ */
+export function paintLeads(ground: Ground, circuit: Circuit, leads: readonly LeadHere[]): void {
+  const { canvas, view, marks, standing, tones } = ground;
+  const taken: Box[] = [];
+  canvas.save();
+  canvas.textAlign = "left";
+  canvas.textBaseline = "middle";
+  for (const { sign, number, at, isWire, words } of leads) {
+    const place = isWire ? at : pointOf(circuit, at);
+    const spot = spotOf({ is: isWire ? "wire" : "point", id: place }, marks, standing);
+    if (!spot) continue;
+    const { x, y } = pixelOf(view, spot);
+    const head = `${sign}${number}`;
+    canvas.font = `700 12px ${INTERFACE_FONT}`;
+    const headWidth = Math.ceil(canvas.measureText(head).width) + 2 * PAD;
+    canvas.font = `600 12px ${INTERFACE_FONT}`;
+    const wordsWidth = words === "" ? 0 : Math.ceil(canvas.measureText(words).width) + PAD;
+    const left = Math.round(x);
+    const top = clearOf(taken, left, Math.round(y) + POLE, headWidth + wordsWidth);
+    canvas.beginPath();
+    canvas.moveTo(Math.round(x), Math.round(y));
+    canvas.lineTo(left, top);
+    canvas.roundRect(left, top, headWidth + wordsWidth, HEIGHT, 4);
+    canvas.lineWidth = 4;
+    canvas.strokeStyle = tones.raised;
+    canvas.stroke();
+    canvas.lineWidth = 1.5;
+    canvas.strokeStyle = tones.ink;
+    canvas.stroke();
+    canvas.fillStyle = tones.raised;
+    canvas.fill();
+    const isFilled = sign === "B";
+    if (isFilled) {
+      canvas.fillStyle = tones.ink;
+      canvas.fill();
+    }
+    canvas.font = `700 12px ${INTERFACE_FONT}`;
+    canvas.fillStyle = isFilled ? tones.raised : tones.ink;
+    canvas.fillText(head, left + PAD, top + HEIGHT / 2 + 0.5);
+    canvas.font = `600 12px ${INTERFACE_FONT}`;
+    if (words !== "") canvas.fillText(words, left + headWidth, top + HEIGHT / 2 + 0.5);
+  }
+  canvas.restore();
+}
+
+interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+}
+
+/** The top of a tag that keeps clear of those before it: below any that it would lie over. */
+function clearOf(taken: Box[], left: number, from: number, width: number): number {
+  const meets = (top: number): boolean =>
+    taken.some(
+      (box) => left < box.left + box.width && box.left < left + width && Math.abs(box.top - top) < HEIGHT + APART,
+    );
+  let top = from;
+  while (meets(top)) top += HEIGHT + APART;
+  taken.push({ left, top, width });
+  return top;
+}
+
+/** The point of the drawing where a lead is: of a post, the battery's own terminal. */
+function pointOf(circuit: Circuit, lead: Lead): string {
+  if (lead === "battery +") return `${plusBattery(circuit)?.id}.+`;
+  return lead === "battery -" ? `${referenceBattery(circuit)?.id}.-` : lead;
+}

@@ -1,0 +1,91 @@
+import { INSTRUMENT_NAMES } from "../../core/base/words/instruments.ts";
+import { clippedCautions } from "../../core/diagnose/clippedCautions.ts";
+import { changeInstrumentAmps } from "../../core/edit/commands/changeInstrumentAmps.ts";
+import { putInstrumentAway } from "../../core/edit/commands/putInstrumentAway.ts";
+import { renewJumper } from "../../core/edit/commands/renewJumper.ts";
+import type { Clipped } from "../../core/live/instruments/clipped.ts";
+import { Caution } from "../panels/Caution.tsx";
+import { Icon } from "../panels/Icon.tsx";
+import { ValueField } from "../panels/ValueField.tsx";
+import { useApp } from "../state/AppContext.tsx";
+import { useMake } from "../state/useMake.ts";
+import { circuitNow, showingNow, traceNow } from "../state/views.ts";
+import { besideFigure, shownFigure } from "../words/instrument.ts";
+import { LampLight } from "./LampLight.tsx";
+import { LeadRow } from "./LeadRow.tsx";
+import { TraceLine } from "./TraceLine.tsx";
+
+interface Shown {
+  readonly each: Clipped;
+  /** Whether it is the only one on the bench: then its leads carry no number. */
+  readonly isOne: boolean;
+}
+
+/** The face of an instrument: what it shows, where its leads are, what to mind. */
+export function Face({ each, isOne }: Shown) {
+  const make = useMake();
+  const circuit = useApp(circuitNow);
+  const showing = useApp((state) => showingNow(state, each.id));
+  const trace = useApp((state) => traceNow(state, each.id));
+  if (!circuit || !showing) return null;
+  const name = `${INSTRUMENT_NAMES[each.instrument]}${isOne ? "" : ` ${each.id}`}`;
+  const figure = shownFigure(showing);
+  const beside = besideFigure(showing);
+  const cautions = clippedCautions(circuit, each);
+  return (
+    <section className="instrument" aria-label={name}>
+      <header>
+        <h3>{name}</h3>
+        <button
+          type="button"
+          className="icon-button is-small"
+          aria-label={`Put the ${name.toLowerCase()} away`}
+          title="Put it away"
+          onClick={() => make((bench) => putInstrumentAway(bench, each.id))}
+        >
+          <Icon name="close" size={16} />
+        </button>
+      </header>
+      <div className="instrument-face">
+        <output className="instrument-figure" aria-live="polite">
+          {showing.shows === "lamp" && <LampLight light={showing.light} />}
+          {figure === "" ? "—" : figure}
+        </output>
+        {trace && trace.values.length > 1 && <TraceLine id={each.id} trace={trace} unit={UNITS[showing.shows] ?? ""} />}
+      </div>
+      {beside !== "" && <p className="small instrument-beside">{beside}</p>}
+      {showing.shows === "jumper" && showing.melted && (
+        <button type="button" className="button is-low" onClick={() => make((bench) => renewJumper(bench, each.id))}>
+          Put a new fuse in
+        </button>
+      )}
+      {each.instrument === "clamp" ? (
+        <LeadRow each={each} lead="jaws" />
+      ) : (
+        <>
+          <LeadRow each={each} lead="red" />
+          <LeadRow each={each} lead="black" />
+        </>
+      )}
+      {"amps" in each && each.amps !== undefined && (
+        <ValueField
+          label={each.instrument === "jumper" ? "Its fuse" : "Draws, at nominal volts"}
+          value={String(each.amps)}
+          unit="A"
+          change={(typed) => (bench) => changeInstrumentAmps(bench, each.id, typed)}
+        />
+      )}
+      {cautions.map((words) => (
+        <Caution key={words}>{words}</Caution>
+      ))}
+    </section>
+  );
+}
+
+const UNITS: Readonly<Partial<Record<string, "V" | "A" | "Ω">>> = {
+  volts: "V",
+  lamp: "V",
+  jumper: "A",
+  amps: "A",
+  ohms: "Ω",
+};

@@ -1,0 +1,77 @@
+import { INSTRUMENT_NAMES } from "../../core/base/words/instruments.ts";
+import { layInstrument } from "../../core/edit/commands/layInstrument.ts";
+import { INSTRUMENTS, type InstrumentName } from "../../core/live/instruments/clipped.ts";
+import { HAND } from "../canvas/tool.ts";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { benchOf } from "../state/state.ts";
+import { clippedNow, notProbedNow } from "../state/views.ts";
+import { Face } from "./Face.tsx";
+
+/** What is shown of each instrument in the row to take one from. */
+const ABOUT: Readonly<Record<InstrumentName, string>> = {
+  voltmeter: "10 MΩ; it hardly loads what it reads",
+  "small-lamp": "0.25 A",
+  "heavy-lamp": "4 A",
+  ohmmeter: "dead circuit only",
+  jumper: "with a fuse of its own",
+  "stand-in": "draws what you choose",
+  clamp: "amps, nothing unplugged",
+};
+
+/** The instruments on the bench with what each shows, and the case they are taken from. */
+export function InstrumentsView() {
+  const { dispatch, getState } = useAppStore();
+  const clipped = useApp(clippedNow);
+  const notProbed = useApp(notProbedNow);
+  const take = (instrument: InstrumentName): void => {
+    dispatch({ do: "make", command: (bench) => layInstrument(bench, instrument) });
+    const laid = benchOf(getState())?.clipped.at(-1);
+    if (!laid || laid.instrument !== instrument) return;
+    const lead = instrument === "clamp" ? "jaws" : "red";
+    dispatch({ do: "use-tool", tool: { is: "lead", instrument: laid.id, lead, from: null } });
+  };
+  return (
+    <div className="view-scroll instruments">
+      {notProbed !== null && <p className="caution-text">{notProbed}</p>}
+      {clipped.map((each) => (
+        <Face key={each.id} each={each} isOne={clipped.length === 1} />
+      ))}
+      {notProbed === null && (
+        <section className="instrument-case" aria-label="Take an instrument">
+          <h3>{clipped.length === 0 ? "Take an instrument and clip it to the drawing" : "Take another"}</h3>
+          <ul>
+            {INSTRUMENTS.map((instrument) => (
+              <li key={instrument}>
+                <button type="button" className="menu-item" onClick={() => take(instrument)}>
+                  <b>{INSTRUMENT_NAMES[instrument]}</b>
+                  <span className="menu-about">{ABOUT[instrument]}</span>
+                </button>
+              </li>
+            ))}
+          </ul>
+          <p className="small">
+            Leads stay on while switches are thrown. Lamps, jumpers and loads change the circuit as they would on the
+            vehicle.
+          </p>
+        </section>
+      )}
+      <LetGo
+        isClipping={useApp(({ open }) => open?.tool.is === "lead")}
+        letGo={() => dispatch({ do: "use-tool", tool: HAND })}
+      />
+    </div>
+  );
+}
+
+/** While a lead is in hand: how it is clipped on, and a way to leave it. */
+function LetGo({ isClipping, letGo }: { readonly isClipping: boolean; readonly letGo: () => void }) {
+  if (!isClipping) return null;
+  return (
+    <p className="small clip-hint" role="status">
+      Press a pin, a stud or a wire on the drawing to clip it there.
+      <button type="button" className="button is-low" onClick={letGo}>
+        Leave it off
+      </button>
+    </p>
+  );
+}

@@ -1,0 +1,52 @@
+import { sentence } from "../../core/base/words.ts";
+import type { Showing } from "../../core/live/instruments/showing.ts";
+import { ampsText, signed, voltsText } from "./figures.ts";
+
+/** What an instrument shows in as few signs as a tag on the drawing has room for; empty where it shows nothing. */
+export function shownFigure(showing: Showing): string {
+  switch (showing.shows) {
+    case "free":
+    case "nothing":
+      return "";
+    case "volts":
+      return showing.range
+        ? `${signed(showing.range[0], 1)} to ${voltsText(showing.range[1], 1)}`
+        : voltsText(showing.volts);
+    case "lamp":
+      return showing.light;
+    case "jumper":
+      return showing.melted ? "fuse melted" : ampsText(Math.abs(showing.amps));
+    case "amps":
+      return ampsText(showing.amps).replace("-", "−");
+    case "ohms":
+      return ohmsText(showing.ohms);
+  }
+}
+
+/** Ohms as a meter shows them: "0.4 Ω", "1.2 kΩ", "open". */
+export function ohmsText(ohms: number | null): string {
+  if (ohms === null) return "open";
+  if (ohms >= 1e6) return `${signed(ohms / 1e6, 2)}\u00A0MΩ`;
+  if (ohms >= 1000) return `${signed(ohms / 1000, 2)}\u00A0kΩ`;
+  return `${signed(ohms, ohms < 100 ? 1 : 0)}\u00A0Ω`;
+}
+
+/** What is to be known beside the figure: what a floating lead does to it, what flows, why nothing is shown. */
+export function besideFigure(showing: Showing): string {
+  switch (showing.shows) {
+    case "free":
+      return "Clip its leads on to read it.";
+    case "nothing":
+      return sentence(showing.refusal);
+    case "volts":
+      if (showing.range) return "A module output that is not set decides it.";
+      return showing.drifts ? "A lead floats: any figure from 0 to 0.3 V may stand there, as on a ground." : "";
+    case "lamp":
+      return `${voltsText(Math.abs(showing.volts))} across it, ${ampsText(Math.abs(showing.amps))}.`;
+    case "jumper":
+      return showing.melted ? "More flowed than its fuse carries: nothing passes now." : "";
+    case "amps":
+    case "ohms":
+      return "";
+  }
+}
