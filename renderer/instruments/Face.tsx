@@ -35,7 +35,7 @@ export function Face({ each, isOne }: Shown) {
   return (
     <section className="instrument" aria-label={name}>
       <header>
-        <h3>{name}</h3>
+        <h2>{name}</h2>
         <button
           type="button"
           className="icon-button is-small"

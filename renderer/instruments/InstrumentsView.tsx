@@ -38,7 +38,7 @@ export function InstrumentsView() {
       ))}
       {notProbed === null && (
         <section className="instrument-case" aria-label="Take an instrument">
-          <h3>{clipped.length === 0 ? "Take an instrument and clip it to the drawing" : "Take another"}</h3>
+          <h2>{clipped.length === 0 ? "Take an instrument and clip it to the drawing" : "Take another"}</h2>
           <ul>
             {INSTRUMENTS.map((instrument) => (
               <li key={instrument}>
