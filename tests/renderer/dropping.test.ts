@@ -3,6 +3,7 @@ import { ASSEMBLY_IDS, assembly } from "../../core/edit/assemblies.ts";
 import { benchFor } from "../../core/edit/bench.ts";
 import { addAssembly } from "../../core/edit/commands/addAssembly.ts";
 import { addPart } from "../../core/edit/commands/addPart.ts";
+import { KINDS } from "../../core/parts/catalogue.ts";
 import { ghostOf } from "../../renderer/canvas/ghost.ts";
 import { standingOnOthers, standsOnWords } from "../../renderer/canvas/standsOn.ts";
 import type { Dropping } from "../../renderer/canvas/tool.ts";
@@ -21,6 +22,18 @@ describe("the catalogue", () => {
     expect(assembliesFor("motor")).toEqual(["reversing-switch"]);
     expect(assembliesFor(" Lamp ground ")).toEqual(["lamp-pair"]);
     expect(assembliesFor("submarine")).toEqual([]);
+  });
+
+  test("has what is called so before what is only known by that word too", () => {
+    const first = (typed: string): string | undefined => kindsFor(typed)[0]?.kinds[0]?.name;
+    expect(["horn", "Relay", "diode", "so", "switch"].map(first)).toEqual([
+      "horn",
+      "relay",
+      "diode",
+      "solenoid",
+      "switch",
+    ]);
+    expect(kindsFor("").flatMap(({ kinds }) => kinds)[0]).toBe(KINDS[0]);
   });
 
   test.each(ASSEMBLY_IDS)("draws %s with its wires and without words", (id) => {

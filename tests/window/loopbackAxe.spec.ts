@@ -40,7 +40,7 @@ for (const theme of ["light", "dark"] as const) {
       all.push(...(await found(page, view)));
     }
     const file = join(program.folder, "bench.jpg");
-    writeFileSync(file, photograph());
+    writeFileSync(file, photograph().jpeg);
     const [field] = await Promise.all([
       page.waitForEvent("filechooser"),
       page.getByRole("button", { name: "Bring in printed pages" }).click(),

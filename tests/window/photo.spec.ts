@@ -35,7 +35,7 @@ story("a place gets a photo, which is shown in the order, travels, and can be ta
   await openSample(program.page, "Roof vents");
   await openPlace();
   const file = join(program.folder, "step.jpg");
-  writeFileSync(file, photograph());
+  writeFileSync(file, photograph().jpeg);
   // The page's own field for files, in both hosts.
   const [chooser] = await Promise.all([
     program.page.waitForEvent("filechooser"),
@@ -54,7 +54,7 @@ story("a place gets a photo, which is shown in the order, travels, and can be ta
   await expect(photo()).toBeVisible();
   await field().getByRole("button", { name: "Remove the photo" }).click();
   await expect(field().getByRole("button", { name: "Add a photo" })).toBeFocused();
-  await give("drop", photograph(), "image/jpeg");
+  await give("drop", photograph().jpeg, "image/jpeg");
   await expect(photo().locator("img")).toHaveJSProperty("naturalWidth", 1_400);
   await expect(program.page.getByRole("dialog")).toHaveCount(0);
 

@@ -1,9 +1,9 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Locator, Page } from "@playwright/test";
-import type { Corner } from "../../core/drawing/projection.ts";
 import { unpackCircuit } from "../../electron/pack/pack.ts";
-import { between, CORNERS, FIELD, PHOTO, pdf, photograph } from "./printedFiles.ts";
+import { FIELD, pdf, photograph } from "./printedFiles.ts";
+import { dragOntoPaper } from "./squaring.ts";
 import { expect, story } from "./story.ts";
 import { openView } from "./views.ts";
 
@@ -53,36 +53,20 @@ async function give(page: Page, ...files: readonly string[]): Promise<Locator> {
   return page.getByRole("dialog", { name: "Printed pages to bring in" });
 }
 
-async function centreOf(handle: Locator): Promise<Corner> {
-  const { x, y, width, height } = (await handle.boundingBox())!;
-  return [x + width / 2, y + height / 2];
-}
-
 story(
   "a photograph taken at an angle is made square, and is there after a restart and in the saved file",
   async ({ program }) => {
     const { page, folder } = program;
     const file = join(folder, "bench.jpg");
-    writeFileSync(file, photograph());
+    const photo = photograph();
+    writeFileSync(file, photo.jpeg);
     await begin(page);
     const dialog = await give(page, file);
     await dialog.getByRole("button", { name: "Bring in 1 page" }).click();
     await expect.poll(async () => (await boxOf(page, GREEN)).count).toBeGreaterThan(1_000);
 
     await page.getByRole("button", { name: "Make square" }).click();
-    const handle = (name: string) => page.getByRole("button", { name: new RegExp(`^${name} corner`) });
-    const names = ["Top left", "Top right", "Bottom right", "Bottom left"];
-    const [first, last] = [await centreOf(handle("Top left")), await centreOf(handle("Bottom right"))];
-    for (const [index, name] of names.entries()) {
-      const [x, y] = CORNERS[index]!;
-      const [toX, toY] = between(first, last, x / PHOTO.width, y / PHOTO.height);
-      const [fromX, fromY] = await centreOf(handle(name));
-      await page.mouse.move(fromX, fromY);
-      await page.mouse.down();
-      await page.mouse.move((fromX + toX) / 2, (fromY + toY) / 2);
-      await page.mouse.move(toX, toY);
-      await page.mouse.up();
-    }
+    await dragOntoPaper(page, photo);
     await page.getByLabel("The paper is").selectOption("A4");
     await page.getByRole("button", { name: "Take it" }).click();
 
@@ -119,7 +103,7 @@ story(
     expect(name).toMatch(/\.wirefathom$/);
     const packed = unpackCircuit(bytes);
     expect(packed.ok && packed.value.pictures.map(({ picture }) => [picture.mime, picture.widthPx])).toEqual([
-      ["image/jpeg", PHOTO.width],
+      ["image/jpeg", photo.width],
     ]);
 
     await program.restart();
@@ -196,7 +180,7 @@ story(
               : new DragEvent("drop", { dataTransfer: data, ...about }),
           );
         },
-        [kind, photograph().toString("base64")] as const,
+        [kind, photograph().jpeg.toString("base64")] as const,
       );
       await page.getByRole("dialog").getByRole("button", { name: "Bring in 1 page" }).click();
     };
@@ -243,7 +227,7 @@ story("files that hold no printed page are told in one sentence each", async ({ 
     "cut.pdf": whole.subarray(0, 200),
     "empty.pdf": Buffer.alloc(0),
     "notes.pdf": Buffer.from("Just words."),
-    "cut.jpg": photograph().subarray(0, 300),
+    "cut.jpg": photograph().jpeg.subarray(0, 300),
     "scan.tif.png": Buffer.from("II*\0 and more"),
   };
   for (const [name, bytes] of Object.entries(files)) writeFileSync(join(folder, name), bytes);

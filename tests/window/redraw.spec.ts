@@ -13,6 +13,8 @@ import { expect, story } from "./story.ts";
 const MOST_ACTIONS = 250;
 /** The same by keys alone, every press of Tab and of an arrow counted. */
 const MOST_KEYS = 950;
+/** The paper that the circuit is printed on: as large as a new page, so that the print lies under the drawing as it is. */
+const PAPER = "a3";
 /** Switches that are like another one, and are copied from it; the splice comes by itself. */
 const COPIED = ["S4", "S5", "S6"];
 const ASIDE = [...COPIED, "SP1"];
@@ -23,9 +25,9 @@ story(
     story.setTimeout(120_000);
     await program.page.setViewportSize({ width: 1920, height: 1080 });
     const circuit = roofVents();
-    const wanted = overPrint(circuit);
+    const wanted = overPrint(circuit, PAPER);
     const print = join(program.folder, "roof vents.pdf");
-    writeFileSync(print, await printedPage(circuit));
+    writeFileSync(print, await printedPage(circuit, PAPER));
     const hands = new Hands(program);
     const began = performance.now();
     await hands.button("New circuit");
@@ -54,9 +56,9 @@ story("the same is redrawn by the keyboard alone", async ({ program, host }) => 
   story.setTimeout(360_000);
   await program.page.setViewportSize({ width: 1920, height: 1080 });
   const circuit = roofVents();
-  const wanted = overPrint(circuit);
+  const wanted = overPrint(circuit, PAPER);
   const print = join(program.folder, "roof vents.pdf");
-  writeFileSync(print, await printedPage(circuit));
+  writeFileSync(print, await printedPage(circuit, PAPER));
   const hands = new KeyHands(program);
   const began = performance.now();
   await hands.button("New circuit");

@@ -61,11 +61,13 @@ export async function placeParts(
   for (const [kind, those] of byKind) {
     await takeKind(hands, kind);
     let turned: number = firstTurn(kindOf(kind)!);
+    let flipped = false;
     for (const id of those) {
       const place = wanted.placement.parts[id]!;
-      const { turn = 0 } = place;
+      const { turn = 0, flip = false } = place;
       await hands.key("t", ((turn - turned + 360) % 360) / 90);
-      turned = turn;
+      if (flip !== flipped) await hands.key("m");
+      [turned, flipped] = [turn, flip];
       const middle = middleOfNew(kind, place);
       clicked.push(hands.pixelOf(middle));
       await hands.click(middle);

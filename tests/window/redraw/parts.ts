@@ -1,5 +1,4 @@
 import type { Circuit, PartPlace } from "../../../core/circuit/circuit.ts";
-import { placeSymbol } from "../../../core/circuit/placeSymbol.ts";
 import { sheetOf } from "../../../core/circuit/sheet.ts";
 import { restPose } from "../../../core/circuit/sheetPose.ts";
 import type { Spot } from "../../../core/drawing/mark.ts";
@@ -98,9 +97,11 @@ export function splicedAside(wires: readonly WireToDraw[]): {
   return { plain: wires.filter(({ from, to }) => !spliceOf(from) && !spliceOf(to)), spliced };
 }
 
-function middleAt(part: Part, place: PartPlace): Spot {
+/** The middle of its symbol, by which the program holds a part that it places. */
+function middleAt(part: Part, { x, y, turn }: PartPlace): Spot {
   const kind = kindOf(part.kind)!;
   const view = viewOf(kind, part, 12);
-  const { outline } = placeSymbol(kind.symbol(view, restPose(kind, view), "iec"), place);
-  return { x: (outline.left + outline.right) / 2, y: (outline.top + outline.bottom) / 2 };
+  const { width, height } = kind.symbol(view, restPose(kind, view), "iec");
+  const [across, down] = turn === 90 || turn === 270 ? [height, width] : [width, height];
+  return { x: x + across / 2, y: y + down / 2 };
 }
