@@ -21,7 +21,7 @@ export function circuitRefusal(circuit: Circuit): Refusal | null {
     accessRefusal(circuit) ??
     first(Object.keys(circuit.reach), (key) => reachRefusal(circuit, key)) ??
     first(circuit.checks, (_, index) => checkRefusal(circuit, index)) ??
-    first(circuit.scenes, (scene, index) => conditionRefusal(circuit, scene.condition, `scenes[${index}].condition`))
+    first(circuit.scenes, (_, index) => sceneRefusal(circuit, index))
   );
 }
 
@@ -152,6 +152,18 @@ function checkRefusal(circuit: Circuit, index: number): Refusal | null {
   const path = `checks[${index}]`;
   if (!partAt(circuit, check.load)) return refuse("part-unknown", { path: `${path}.load`, part: check.load }).refusal;
   return conditionRefusal(circuit, check.condition, `${path}.condition`);
+}
+
+function sceneRefusal(circuit: Circuit, index: number): Refusal | null {
+  const { condition, focus = [] } = circuit.scenes[index]!;
+  const path = `scenes[${index}]`;
+  return (
+    conditionRefusal(circuit, condition, `${path}.condition`) ??
+    first(focus, (part, at) =>
+      partAt(circuit, part) ? null : refuse("part-unknown", { path: `${path}.focus[${at}]`, part }).refusal,
+    ) ??
+    twice(focus, `${path}.focus`, "part")
+  );
 }
 
 /** What in a condition names no control, position, plug, part or pin of the circuit; null where all is well. */

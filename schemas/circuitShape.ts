@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { type Circuit, EXPECTATIONS, PICTURE_TYPES } from "../core/circuit/circuit.ts";
+import { type Circuit, EXPECTATIONS, PICTURE_TYPES, SCENE_LIMITS } from "../core/circuit/circuit.ts";
 import { PHOTO_SIDE } from "../core/circuit/pictures.ts";
 import { LIMITS } from "./limits.ts";
 
@@ -193,6 +193,8 @@ const scene = z.strictObject({
   label,
   condition,
   caption: words.exactOptional(),
+  focus: z.array(partId).min(1).max(LIMITS.parts).exactOptional(),
+  seconds: z.number().min(SCENE_LIMITS.least).max(SCENE_LIMITS.most).exactOptional(),
 });
 
 // ---------------------------------------------------------------- the file

@@ -6,6 +6,7 @@ import type {
   Millimetres,
   Minutes,
   Ohms,
+  Seconds,
   Share,
   SquareMillimetres,
   Volts,
@@ -144,7 +145,14 @@ export interface Scene {
   readonly label: string;
   readonly condition: Condition;
   readonly caption?: string;
+  /** Parts to look at; all where absent. */
+  readonly focus?: readonly PartId[];
+  /** How long it stands when the scenes are played; `SCENE_SECONDS` of the lesson room where absent. */
+  readonly seconds?: Seconds;
 }
+
+/** Shortest and longest that a scene may stand. */
+export const SCENE_LIMITS = { least: 1, most: 600 } as const satisfies Readonly<Record<string, Seconds>>;
 
 /** Where a part stands on its page: the top left of its turned outline. */
 export interface PartPlace {

@@ -18,6 +18,7 @@ import { viewOf } from "../parts/view.ts";
 import type { Bench } from "./bench.ts";
 import type { Change } from "./change.ts";
 import { instrumentsRefusal } from "./clipping.ts";
+import { focusRefusal } from "./sceneFocus.ts";
 
 /** Fields that name nothing and that nothing names: changing one cannot leave a name without a thing. */
 const PLAIN: readonly string[] = [
@@ -136,7 +137,10 @@ function circuitRefusal(circuit: Circuit): Refusal | null {
     first(circuit.checks, ({ load, condition }) =>
       partAt(circuit, load) ? namesRefusal(circuit, condition) : refuse("part-unknown", { part: load }).refusal,
     ) ??
-    first(circuit.scenes, ({ condition }) => namesRefusal(circuit, condition)) ??
+    first(
+      circuit.scenes,
+      ({ condition, focus = [] }) => namesRefusal(circuit, condition) ?? focusRefusal(circuit, focus),
+    ) ??
     tiesRefusal(circuit)
   );
 }

@@ -114,7 +114,9 @@ function checkRenamed(names: Names, { id, load, condition }: FunctionCheck): rea
 function scenesRenamed(names: Names, { scenes }: Circuit): readonly Change[] {
   const value = scenes.map((scene) => {
     const condition = conditionRenamed(names, scene.condition);
-    return condition === scene.condition ? scene : { ...scene, condition };
+    const focus = scene.focus?.map((id) => renamed(names, id));
+    const isSame = condition === scene.condition && (focus ?? []).every((id, at) => id === scene.focus![at]);
+    return isSame ? scene : { ...scene, condition, ...(focus && { focus }) };
   });
   return value.every((scene, index) => scene === scenes[index]) ? [] : [{ change: "circuit", field: "scenes", value }];
 }

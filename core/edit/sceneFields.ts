@@ -1,27 +1,55 @@
-import { type Outcome, ok, refuse } from "../base/outcome.ts";
-import type { Circuit, Scene } from "../circuit/circuit.ts";
+import { type Outcome, ok, type Refusal, refuse } from "../base/outcome.ts";
+import type { Seconds } from "../base/units.ts";
+import { type Circuit, SCENE_LIMITS, type Scene } from "../circuit/circuit.ts";
 import { conditionRefusal } from "../live/condition.ts";
 import { trimmed } from "./editOf.ts";
+import { focusRefusal } from "./sceneFocus.ts";
 import { labelNeeded } from "./typed.ts";
 
 /** Most characters of a caption, as a circuit file takes it. */
 const MOST_CAPTION = 1_000;
 
+/** A scene as it is typed: no part in focus is all parts, and null seconds are those of every scene. */
+export interface SceneTyped extends Omit<Scene, "seconds"> {
+  readonly seconds?: Seconds | null;
+}
+
 /**
  * A scene as it is written at this place, -1 for a new one. Refuses `label-empty`, `label-long`, `label-taken` where another
- * scene has the label, `caption-long`, and a condition that the circuit cannot be brought to.
+ * scene has the label, `caption-long`, a condition that the circuit cannot be brought to, `part-unknown` in the focus and
+ * `scene-seconds`.
  */
-export function sceneOf(circuit: Circuit, place: number, { label, condition, caption = "" }: Scene): Outcome<Scene> {
-  const read = labelNeeded(label);
+export function sceneOf(circuit: Circuit, place: number, typed: SceneTyped): Outcome<Scene> {
+  const read = labelNeeded(typed.label);
   if (!read.ok) return read;
   if (circuit.scenes.some((scene, index) => index !== place && scene.label === read.value)) {
     return refuse("label-taken", { label: read.value });
   }
-  const text = caption.trim();
-  if (text.length > MOST_CAPTION) return refuse("caption-long", { most: MOST_CAPTION, length: text.length });
-  const refusal = conditionRefusal(circuit, condition);
+  const caption = (typed.caption ?? "").trim();
+  if (caption.length > MOST_CAPTION) return refuse("caption-long", { most: MOST_CAPTION, length: caption.length });
+  const { condition, focus = [], seconds = null } = typed;
+  const refusal = conditionRefusal(circuit, condition) ?? focusRefusal(circuit, focus) ?? secondsRefusal(seconds);
   if (refusal) return { ok: false, refusal };
-  return ok({ label: read.value, condition: trimmed(condition), ...(text !== "" && { caption: text }) });
+  return ok(
+    inOrder({ label: read.value, condition: trimmed(condition), caption, focus: [...new Set(focus)], seconds }),
+  );
+}
+
+/** Fields in their order, without those that say nothing: two scenes that say the same then read the same. */
+export function inOrder({ label, condition, caption = "", focus = [], seconds = null }: SceneTyped): Scene {
+  return {
+    label,
+    condition,
+    ...(caption !== "" && { caption }),
+    ...(focus.length > 0 && { focus }),
+    ...(seconds !== null && { seconds }),
+  };
+}
+
+function secondsRefusal(seconds: Seconds | null): Refusal | null {
+  const { least, most } = SCENE_LIMITS;
+  const isFit = seconds === null || (seconds >= least && seconds <= most);
+  return isFit ? null : refuse("scene-seconds", { least, most }).refusal;
 }
 
 /** The scene at this place, counted from 0, or the refusal `no-scene`. */

@@ -11,6 +11,7 @@ import type { Before, Bench } from "./bench.ts";
 import { type Change, changed } from "./change.ts";
 import { clippedTrimmed } from "./clipping.ts";
 import { goingOn, trimmed } from "./editOf.ts";
+import { inOrder } from "./sceneFields.ts";
 
 /** What follows when things go: the changes, and how many function checks go with them. */
 export interface Trimming {
@@ -98,8 +99,10 @@ function isIdle(was: Circuit, now: Circuit, { id, load }: FunctionCheck): boolea
 function scenesTrimmed(was: Circuit, now: Circuit): readonly Change[] {
   const scenes = now.scenes.flatMap((scene): readonly Scene[] => {
     const condition = without(was, now, scene.condition);
-    if (condition === scene.condition) return [scene];
-    return isRest(condition) ? [] : [{ ...scene, condition }];
+    if (condition !== scene.condition && isRest(condition)) return [];
+    const focus = scene.focus?.filter((id) => partAt(now, id) !== undefined) ?? [];
+    const isWhole = condition === scene.condition && focus.length === (scene.focus?.length ?? 0);
+    return [isWhole ? scene : inOrder({ ...scene, condition, focus })];
   });
   const isSame = scenes.length === now.scenes.length && scenes.every((scene, index) => scene === now.scenes[index]);
   return isSame ? [] : [{ change: "circuit", field: "scenes", value: scenes }];

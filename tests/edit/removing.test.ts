@@ -63,6 +63,12 @@ test("a connector alone that goes leaves its wires on the terminals", () => {
   expect(next.circuit.scenes[0]!.condition).toEqual({ set: { S1: "on" }, out: ["F1"], batteryOff: true, ambientC: 20 });
 });
 
+test("a part that goes leaves the focus of a scene, and what is left of it stays", () => {
+  const scene = { label: "On", condition: { set: { S1: "on" } }, focus: ["M1", "S1"] };
+  const bench = benchFor({ ...SMALL, scenes: [scene] });
+  expect(after(bench, removeThings(bench, ["M1"])).circuit.scenes).toEqual([{ ...scene, focus: ["S1"] }]);
+});
+
 test("a scene of which nothing is left goes", () => {
   const circuit = { ...SMALL, scenes: [{ label: "On", condition: { set: { S1: "on" } } }] };
   const bench = benchFor(circuit);

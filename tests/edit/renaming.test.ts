@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type Bench, benchFor } from "../../core/edit/bench.ts";
+import { addScene } from "../../core/edit/commands/addScene.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import { pullApart } from "../../core/edit/commands/pullApart.ts";
 import { renameConnector } from "../../core/edit/commands/renameConnector.ts";
@@ -22,6 +23,7 @@ const busy = afterAll(
   (at) => plantFault(at, "X32-1:corroded=2"),
   (at) => plantFault(at, "W7:crossed=W9"),
   (at) => plantFault(at, "K1:welded"),
+  (at) => addScene(at, { label: "One vent", focus: ["S2", "S5", "M3"] }),
 );
 
 /** The bench with every name of an id replaced in its text, wherever it stands. */

@@ -242,6 +242,9 @@ const REFUSED: readonly (readonly [string, (circuit: any) => void])[] = [
   ["position-unknown checks[0].condition.set.S1", (c) => Object.assign(c.checks[0].condition.set, { S1: "fast" })],
   ["point-connector scenes[0].condition.apart[1]", (c) => c.scenes[0].condition.apart.push("M1")],
   ["part-unknown scenes[0].condition.out[1]", (c) => c.scenes[0].condition.out.push("F9")],
+  ["part-unknown scenes[0].focus[1]", (c) => Object.assign(c.scenes[0], { focus: ["M1", "M9"] })],
+  ["twice scenes[0].focus[1]", (c) => Object.assign(c.scenes[0], { focus: ["M1", "M1"] })],
+  ["file-limit scenes[0].seconds", (c) => Object.assign(c.scenes[0], { seconds: 0 })],
   [
     "point-part scenes[0].condition.drive.U9.1",
     (c) => Object.assign(c.scenes[0].condition, { drive: { "U9.1": "on" } }),

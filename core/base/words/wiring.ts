@@ -46,6 +46,7 @@ export const WIRING_WORDS = {
   "check-expects": "{expect} is nothing that a load can be expected to do; it is one of {words}.",
   "caption-long": "A caption has at most {most} characters, not {length}.",
   "no-scene": "There is no scene {scene}.",
+  "scene-seconds": "A scene stands for {least} to {most} seconds.",
   "table-none": "No table could be read; write the positions of a control and what each joins.",
   "table-name": '"{text}": a position begins with its name, then the terminals it joins.',
   "table-join": '"{text}": terminals that are joined stand with a dash between, such as 4-6.',

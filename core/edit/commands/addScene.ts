@@ -1,13 +1,12 @@
 import { type Outcome, refuse } from "../../base/outcome.ts";
 import { WIRING_NAMES } from "../../base/words/wiring.ts";
-import type { Scene } from "../../circuit/circuit.ts";
 import type { Bench } from "../bench.ts";
 import type { Edit } from "../edit.ts";
 import { editOf } from "../editOf.ts";
-import { sceneOf } from "../sceneFields.ts";
+import { type SceneTyped, sceneOf } from "../sceneFields.ts";
 
 /** What a new scene is given; without a condition it shows the present one. */
-export type SceneGiven = Omit<Scene, "condition"> & Partial<Pick<Scene, "condition">>;
+export type SceneGiven = Omit<SceneTyped, "condition"> & Partial<Pick<SceneTyped, "condition">>;
 
 /** Adds a scene, after all others unless a place is said. Refuses `edit-place`, and as `sceneOf` does. */
 export function addScene(bench: Bench, given: SceneGiven, place: number = bench.circuit.scenes.length): Outcome<Edit> {

@@ -276,12 +276,16 @@ export const HEAD_CASES = {
         { label: "Middle held open", caption: " Watch M3. " },
       ],
       [vents, { label: "First", condition: driven }, 0],
+      [vents, { label: "One motor", focus: ["M3", "S5"], seconds: 12 }],
     ],
     bad: [
       ["label-empty", vents, { label: " " }],
       ["label-taken", vents, { label: VENTS.scenes[0]!.label }],
       ["caption-long", vents, { label: "a", caption: "x".repeat(1001) }],
       ["condition-control", vents, { label: "a", condition: { set: { S99: "on" } } }],
+      ["part-unknown", vents, { label: "a", focus: ["M3", "M99"] }],
+      ["scene-seconds", vents, { label: "a", seconds: 0 }],
+      ["scene-seconds", vents, { label: "a", seconds: Number.NaN }],
       ["edit-place", vents, { label: "a" }, 99],
     ],
   },
@@ -289,6 +293,7 @@ export const HEAD_CASES = {
     good: [
       [vents, 0, { label: "Called otherwise" }],
       [vents, 1, { condition: driven, caption: "" }],
+      [vents, 1, { focus: ["M3"], seconds: 8 }],
     ],
     bad: [
       ["no-scene", vents, 99, { label: "a" }],
