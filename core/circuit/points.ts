@@ -147,6 +147,13 @@ export function pointAt(circuit: Circuit, id: PointId): Point | undefined {
   return indexOf(circuit).points.get(id);
 }
 
+/** The part to which a point belongs: its own, or the one whose terminal its cavity carries. */
+export function partOfPoint(circuit: Circuit, id: PointId): { readonly part: Part; readonly terminal: string } | null {
+  const point = pointAt(circuit, id);
+  const terminal = point?.kind === "cavity" ? pointAt(circuit, point.carries ?? "") : point;
+  return terminal?.kind === "terminal" ? { part: terminal.part, terminal: terminal.terminal } : null;
+}
+
 /** The part of this id, if there is one. */
 export function partAt(circuit: Circuit, id: PartId): Part | undefined {
   return indexOf(circuit).parts.get(id);

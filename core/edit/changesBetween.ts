@@ -2,6 +2,7 @@ import type { PartId, WireId } from "../base/ids.ts";
 import type { WireState } from "../base/states.ts";
 import { CHANGE_WORDS } from "../base/words/edit.ts";
 import { STATE_WORDS } from "../base/words/sheet.ts";
+import { isQuiet } from "../live/differences.ts";
 import type { Live, PartLive } from "../live/live.ts";
 import type { Doing } from "../parts/kind.ts";
 
@@ -34,11 +35,6 @@ export function changesBetween(before: Live, after: Live): Changes {
 
 function isNews({ doing: was }: PartLive, { doing: now }: PartLive): boolean {
   return was !== now && !(isQuiet(was) && isQuiet(now));
-}
-
-/** A part that does nothing, or a source that is only drawn on: the change from one to the other is another part's. */
-export function isQuiet(doing: PartLive["doing"]): boolean {
-  return doing === "supplying" || doing === "off" || doing === null;
 }
 
 /** Wires and parts that are named one by one; the rest are counted. */

@@ -1,7 +1,7 @@
 import type { PointId } from "../base/ids.ts";
 import type { Circuit, Connector } from "../circuit/circuit.ts";
-import { isInLine, pointAt } from "../circuit/points.ts";
-import { partOfPoint, wireBetween } from "./wireEnds.ts";
+import { isInLine, partOfPoint, pointAt } from "../circuit/points.ts";
+import { wireBetween } from "./wireEnds.ts";
 
 /** What wires can be led to as one: a plug, or one half of an in-line joint. */
 export interface ConnectorSide {

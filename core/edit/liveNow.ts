@@ -1,37 +1,24 @@
-import type { PartId, PointId, WireId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
-import type { Share, Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
+import { type Differs, differencesOf } from "../live/differences.ts";
 import type { Fault } from "../live/fault.ts";
 import { attachmentsOf, type Clipped, fuseOf } from "../live/instruments/clipped.ts";
-import { type Live, liveFrom, type PartLive, type PointLive, type Reached, type Work } from "../live/live.ts";
+import { type Live, liveFrom, type Reached, type Work } from "../live/live.ts";
 import { Rig } from "../live/rig.ts";
 import type { PartStates, Standing } from "../live/standing.ts";
 import type { Bench } from "./bench.ts";
-import { isQuiet } from "./changesBetween.ts";
 import { wiringOf } from "./wiring.ts";
-
-/** Wires, parts and points that are not as they would be with nothing wrong. */
-export interface Differs {
-  readonly wires: ReadonlySet<WireId>;
-  readonly parts: ReadonlySet<PartId>;
-  readonly points: ReadonlySet<PointId>;
-}
 
 /** Live state of a bench: with nothing wrong, as it is, and which of the two is shown. */
 export interface LiveNow {
   readonly good: Live;
   readonly now: Live;
   readonly shown: Live;
+  /** What is not as it would be with nothing wrong. */
   readonly differs: Differs;
   /** The states parts were left in, from which the next condition goes on. */
   readonly after: { readonly good: PartStates; readonly now: PartStates };
 }
-
-/** Volts this far apart, as a share of nominal, count as different: a printed range is as wide (our own number). */
-export const DIFFERENT_VOLTS: Share = 0.02;
-/** A load whose work changed by this share counts as different (our own number). */
-export const DIFFERENT_WORK: Share = 0.05;
 
 const NO_FAULTS: readonly Fault[] = [];
 
@@ -136,42 +123,4 @@ function areSame(one: PartStates, other: PartStates): boolean {
   if (one === other) return true;
   const names = Object.keys(one);
   return names.length === Object.keys(other).length && names.every((name) => one[name] === other[name]);
-}
-
-// ---------------------------------------------------------------- what differs
-
-function differencesOf(good: Live, now: Live, nominalVolts: Volts): Differs {
-  const wires = new Set<WireId>();
-  const parts = new Set<PartId>();
-  const points = new Set<PointId>();
-  if (good === now) return { wires, parts, points };
-  const apart = DIFFERENT_VOLTS * nominalVolts;
-  for (const [id, point] of now.points) if (differ(point, good.points.get(id)!, apart)) points.add(id);
-  for (const [id, { state, volts }] of now.wires) {
-    const healthy = good.wires.get(id)!;
-    for (const end of [0, 1] as const) {
-      const ends = [
-        { state: state[end], volts: volts[end] },
-        { state: healthy.state[end], volts: healthy.volts[end] },
-      ] as const;
-      if (differ(...ends, apart)) wires.add(id);
-    }
-  }
-  for (const [id, part] of now.parts) if (worksOtherwise(part, good.parts.get(id)!)) parts.add(id);
-  return { wires, parts, points };
-}
-
-type Reading = Pick<PointLive, "state" | "volts">;
-
-function differ(one: Reading, other: Reading, apart: Volts): boolean {
-  if (one.state !== other.state) return true;
-  if (one.volts === null || other.volts === null) return one.volts !== other.volts;
-  return Math.abs(one.volts - other.volts) > apart;
-}
-
-/** How much a source gives follows from what draws on it, and says nothing of the source. */
-function worksOtherwise(now: PartLive, good: PartLive): boolean {
-  if (isQuiet(now.doing) && isQuiet(good.doing)) return now.state !== good.state;
-  if (now.doing !== good.doing || now.state !== good.state) return true;
-  return now.level !== null && good.level !== null && Math.abs(now.level - good.level) > DIFFERENT_WORK;
 }

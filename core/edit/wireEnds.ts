@@ -1,7 +1,7 @@
 import type { PointId, WireId } from "../base/ids.ts";
 import { type Outcome, ok, type Refusal, refuse } from "../base/outcome.ts";
 import type { Circuit, Page, Wire } from "../circuit/circuit.ts";
-import { parsePoint, pointAt, wireSideOf } from "../circuit/points.ts";
+import { parsePoint, partOfPoint, wireSideOf } from "../circuit/points.ts";
 import type { Part } from "../parts/kind.ts";
 import type { Change } from "./change.ts";
 
@@ -41,13 +41,6 @@ export function wireBetween({ wires }: Circuit, one: PointId, other: PointId): W
 export function wireOf({ wires }: Circuit, id: WireId): Outcome<Wire> {
   const wire = wires.find((candidate) => candidate.id === id);
   return wire ? ok(wire) : refuse("wire-unknown", { wire: id });
-}
-
-/** The part to which a point belongs: its own, or the one whose terminal its cavity carries. */
-export function partOfPoint(circuit: Circuit, id: PointId): { readonly part: Part; readonly terminal: string } | null {
-  const point = pointAt(circuit, id);
-  const terminal = point?.kind === "cavity" ? pointAt(circuit, point.carries ?? "") : point;
-  return terminal?.kind === "terminal" ? { part: terminal.part, terminal: terminal.terminal } : null;
 }
 
 /** The page on which both these points stand; undefined where they stand on two, or one of them on none. */

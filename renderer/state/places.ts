@@ -1,16 +1,13 @@
 import type { PartId, PointId, WireId } from "../../core/base/ids.ts";
 import { remember } from "../../core/base/memo.ts";
 import type { Circuit, Connector } from "../../core/circuit/circuit.ts";
-import { isInLine, pointAt } from "../../core/circuit/points.ts";
+import { isInLine, partOfPoint as ownerOf, pointAt } from "../../core/circuit/points.ts";
 import type { Part } from "../../core/parts/kind.ts";
 import type { Thing } from "./state.ts";
 
 /** The part on which a point lies: of a cavity, the one whose terminal it carries; undefined for an empty place. */
 export function partOfPoint(circuit: Circuit, point: PointId): PartId | undefined {
-  const found = pointAt(circuit, point);
-  if (found?.kind === "terminal") return found.part.id;
-  const carried = found?.carries === undefined ? undefined : pointAt(circuit, found.carries);
-  return carried?.kind === "terminal" ? carried.part.id : undefined;
+  return ownerOf(circuit, point)?.part.id;
 }
 
 /** Page to the wires that have an end on it. */
