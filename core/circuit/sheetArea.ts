@@ -1,7 +1,7 @@
 import type { GridUnits } from "../base/units.ts";
 import type { Spot } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
-import { GRID_MM, gridUnitsOf } from "../drawing/scale.ts";
+import { GRID_MM, gridUnitsOf, millimetresOf } from "../drawing/scale.ts";
 import type { Page } from "./circuit.ts";
 
 /** How a sheet is shared out, in grid units of the page. */
@@ -55,6 +55,17 @@ export function sheetArea(page: Page): SheetArea {
     legend,
     title,
     drawing: { ...frame, top: banner.bottom, bottom: legend.top },
+  };
+}
+
+/** What is left for the drawing, as a box of the page in millimetres: there printed pages lie under it. */
+export function drawingBoxMm(page: Page): Bounds {
+  const { left, top, right, bottom } = sheetArea(page).drawing;
+  return {
+    left: millimetresOf(left),
+    top: millimetresOf(top),
+    right: millimetresOf(right),
+    bottom: millimetresOf(bottom),
   };
 }
 

@@ -14,6 +14,9 @@ import type { Circuit, Page, Underlay } from "./circuit.ts";
 /** How a printed page is shown where nothing is said: pale, so that what is drawn over it stands out. */
 export const FIRST_LOOK: { readonly opacity: Share; readonly contrast: number } = { opacity: 0.6, contrast: 1 };
 
+/** On paper it is so much paler than on the screen: drawn wires, black on some printers, must stand out over printed ones. */
+const PALER_IN_PRINT: Share = 0.5;
+
 /** Least area of three corners of a printed page, in square millimetres, and of its cut, in square pixels. */
 export const LEAST_AREA = { corners: 4, cut: 16 } as const;
 
@@ -35,6 +38,16 @@ export function underlayAt({ pages }: Circuit, id: string): Lying | null {
 /** Every printed page of a circuit, page by page, the lowest first. */
 export function underlaysOf({ pages }: Circuit): readonly Lying[] {
   return pages.flatMap((page) => (page.underlays ?? []).map((underlay) => ({ page, underlay })));
+}
+
+/** How strongly a printed page is printed under the drawing. */
+export function strengthInPrint({ opacity = FIRST_LOOK.opacity }: Pick<Underlay, "opacity">): Share {
+  return opacity * PALER_IN_PRINT;
+}
+
+/** The printed pages under a page that show in print, the lowest first. */
+export function underlaysInPrint({ underlays = [] }: Page): readonly Underlay[] {
+  return underlays.filter(({ isHidden = false }) => !isHidden);
 }
 
 /** The four corners of the picture that are shown, in its pixels: the cut, else the whole picture. */

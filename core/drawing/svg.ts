@@ -23,6 +23,8 @@ export interface SvgOptions {
   readonly fonts?: FontAddresses;
   /** True for a drawing set into a page, which carries TYPE_STYLE and the fonts itself. */
   readonly inPage?: boolean;
+  /** True where the paper is not to be painted: what lies under the drawing is seen. */
+  readonly isClear?: boolean;
 }
 
 /**
@@ -40,7 +42,8 @@ export function svgOf(drawing: Drawing, options: SvgOptions): string {
   ];
   if (title !== "") lines.push(`  <title>${escaped(title)}</title>`);
   if (!options.inPage) lines.push(`  <style>${fontFaces(options.fonts)}${TYPE_STYLE}</style>`);
-  lines.push(`  <rect width="${width}" height="${height}" fill="${paperColour(options.palette)}"/>`);
+  if (!options.isClear)
+    lines.push(`  <rect width="${width}" height="${height}" fill="${paperColour(options.palette)}"/>`);
   for (const group of groupsOf(drawing.marks)) lines.push(...groupLines(group, options.palette));
   lines.push("</svg>");
   return `${lines.join("\n")}\n`;

@@ -1,13 +1,18 @@
 import { ok } from "../../core/base/outcome.ts";
 import { fileNameOf } from "../fileName.ts";
 import { printAside } from "../print/aside.ts";
+import { readyUnders } from "../print/undersOf.ts";
 import type { AnswersOf } from "./host.ts";
 
 /** What is answered where sheets are printed. */
 export const PRINT_ANSWERS: AnswersOf<"print.pdf"> = {
-  "print.pdf": async ({ circuit, paper, ink, ...ask }, host) => {
+  "print.pdf": async ({ circuit, paper, ink, under: sent, ...ask }, host) => {
     const palette = ink === "black" ? "black" : "light";
-    const printed = await printAside(host.printer, { circuit, ask, paper, palette, made: host.now() });
+    const ready = sent.map(({ page, jpeg }) => ({ page, jpeg: Buffer.from(jpeg, "base64") }));
+    const under = readyUnders(circuit, ask, ready);
+    if (!under.ok) return under;
+    const job = { circuit, ask, paper, palette, under: under.value, made: host.now() } as const;
+    const printed = await printAside(host.printer, job);
     if (!printed.ok) return printed;
     const { pdf, title, sheets } = printed.value;
     return ok({ pdf: Buffer.from(pdf).toString("base64"), name: fileNameOf(title, "pdf"), sheets });

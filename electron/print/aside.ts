@@ -4,6 +4,7 @@ import type { Seconds } from "../../core/base/units.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Paper, PrintPalette } from "../../core/paper/placing.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
+import type { Under } from "./under.ts";
 
 /** Sheets to be painted as a PDF. */
 export interface PrintJob {
@@ -11,6 +12,8 @@ export interface PrintJob {
   readonly ask: SheetAsk;
   readonly paper: Paper;
   readonly palette: PrintPalette;
+  /** Pictures under each of the sheets. */
+  readonly under: readonly (readonly Under[])[];
   /** The day of making. */
   readonly made: Date;
 }

@@ -6,12 +6,15 @@ import { pathText } from "../../core/drawing/pathText.ts";
 import { POINT_MM } from "../../core/drawing/scale.ts";
 import { type Paper, type PrintPalette, placingOn } from "../../core/paper/placing.ts";
 import { fontBytes, TYPE_FEATURES } from "./fonts.ts";
+import { type Under, Unders } from "./under.ts";
 
 /** How a PDF is made. */
 export interface PdfOptions {
   readonly paper: Paper;
   readonly palette: PrintPalette;
   readonly title: string;
+  /** Pictures under each of the sheets, the lowest first; none where absent. */
+  readonly under?: readonly (readonly Under[])[];
   /** Written into the file as its day of making; the same sheets and options then give the same bytes. */
   readonly made: Date;
 }
@@ -32,7 +35,9 @@ export async function pdfOf(sheets: readonly Drawing[], options: PdfOptions): Pr
   const pdf = newDocument(options);
   const bytes = collected(pdf);
   for (const weight of WEIGHTS) pdf.registerFont(fontName(weight), fontBytes(weight));
-  for (const sheet of sheets) drawSheet(pdf, sheet, options);
+  const unders = new Unders(pdf);
+  for (const [index, sheet] of sheets.entries())
+    drawSheet(pdf, sheet, options, () => unders.draw(options.under?.[index] ?? []));
   pdf.end();
   return bytes;
 }
@@ -62,12 +67,13 @@ function fontName(weight: Weight): string {
   return `sheet-${weight}`;
 }
 
-function drawSheet(pdf: Pdf, sheet: Drawing, { paper, palette }: PdfOptions): void {
+function drawSheet(pdf: Pdf, sheet: Drawing, { paper, palette }: PdfOptions, drawUnder: () => void): void {
   const { pageWidth, pageHeight, left, top, scale } = placingOn(sheet, paper);
   pdf.addPage({ size: [pageWidth * POINTS_PER_MM, pageHeight * POINTS_PER_MM], margin: 0 });
   pdf.save();
   const size = scale * POINTS_PER_MM;
   pdf.transform(size, 0, 0, size, left * POINTS_PER_MM, top * POINTS_PER_MM);
+  drawUnder();
   for (const mark of sheet.marks) for (const paint of paintsOf(mark, palette)) drawPaint(pdf, paint);
   pdf.restore();
 }

@@ -10,10 +10,10 @@ const port = parentPort;
 assert(port, "the printer runs in a thread");
 void printed(workerData as PrintJob).then((outcome) => port.postMessage(outcome));
 
-async function printed({ circuit, ask, paper, palette, made }: PrintJob): Promise<Outcome<Printed>> {
+async function printed({ circuit, ask, paper, palette, under, made }: PrintJob): Promise<Outcome<Printed>> {
   const sheets = sheetsFor(circuit, ask, paper);
   if (!sheets.ok) return sheets;
   const title = printTitle(circuit, ask);
-  const pdf = await pdfOf(sheets.value, { paper, palette, title, made });
+  const pdf = await pdfOf(sheets.value, { paper, palette, under, title, made });
   return ok({ pdf, title, sheets: sheets.value.length });
 }

@@ -1,4 +1,5 @@
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
+import { sentence } from "../../core/base/words.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Job } from "../../core/diagnose/job.ts";
 import { readingsTyped } from "../../core/diagnose/readingText.ts";
@@ -6,13 +7,14 @@ import { svgOf } from "../../core/drawing/svg.ts";
 import { PAPERS, type Paper, type PrintPalette } from "../../core/paper/placing.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
 import { LIMITS } from "../../schemas/limits.ts";
-import { readCircuitFile, writeFileWhole } from "../files.ts";
+import { readPackedFile, writeFileWhole } from "../files.ts";
 import { typedOver } from "../jobFile.ts";
 import { embeddedFonts } from "../print/fonts.ts";
 import { htmlOf } from "../print/html.ts";
 import { pdfOf } from "../print/pdf.ts";
 import { printTitle } from "../print/printTitle.ts";
 import { sheetsFor } from "../print/sheets.ts";
+import { plainUnders } from "../print/undersOf.ts";
 import { type Console, EXIT, need } from "./console.ts";
 import type { Typed } from "./given.ts";
 import { type JobTyped, jobFrom } from "./job.ts";
@@ -36,10 +38,13 @@ interface PrintTyped extends Typed, JobTyped, WeightsTyped {
   readonly watch?: string;
   readonly vehicle?: string;
   readonly number?: string;
+  readonly underlay?: boolean;
 }
 
 /** What a handover page says in people's own words. */
 const OWN_WORDS = ["told", "done", "after", "watch", "vehicle", "number"] as const;
+
+const NOTHING_UNDER = { under: [], leftOut: [] } as const;
 
 const SHEETS = [
   "sheet",
@@ -62,17 +67,20 @@ export async function print(console: Console, file: string, typed: PrintTyped): 
   const paper: Paper = chosen("--paper", typed.paper, Object.keys(PAPERS) as Paper[]);
   const palette: PrintPalette =
     chosen("--ink", typed.ink, ["black", "colour"] as const) === "black" ? "black" : "light";
-  const circuit = need(await readCircuitFile(file));
+  if (typed.underlay && (typed.what !== "sheet" || ending !== "pdf")) return need(refuse("print-underlay"));
+  const { circuit, pictures } = need(await readPackedFile(file));
   const from = await jobFrom(circuit, typed);
   for (const note of from?.notes ?? []) console.complain(`${note}\n`);
   const asked = { ...typed, ...(await weighed(circuit, typed)) };
   const ask = askOf(from ? withJob(circuit, from.file.job, asked) : asked);
   const sheets = need(sheetsFor(circuit, ask, paper));
+  const { under, leftOut } = typed.underlay ? plainUnders(circuit, ask, pictures) : NOTHING_UNDER;
+  for (const each of leftOut) console.complain(`${sentence(each)}\n`);
   const fonts = await embeddedFonts();
   const title = printTitle(circuit, ask);
   const files: readonly (readonly [string, string | Uint8Array])[] =
     ending === "pdf"
-      ? [[typed.out, await pdfOf(sheets, { paper, palette, title, made: new Date() })]]
+      ? [[typed.out, await pdfOf(sheets, { paper, palette, under, title, made: new Date() })]]
       : ending === "html"
         ? [[typed.out, htmlOf(sheets, { paper, palette, title, fonts })]]
         : sheets.map((sheet, index) => [numbered(typed.out, index, sheets.length), svgOf(sheet, { palette, fonts })]);

@@ -150,6 +150,7 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     )
     .requiredOption("--out <file>", "file ending in .pdf, .svg or .html")
     .option("--page <id>", "page of the circuit, for a sheet; without it, every page")
+    .option("--underlay", "printed pages pale under the drawing, for a sheet as PDF")
     .option("--load <part>", "load whose branch is followed; without it, the complaint's")
     .option("--in <condition>", "what differs from rest, for a sheet or a straight branch")
     .option(

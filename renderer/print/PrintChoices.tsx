@@ -1,14 +1,17 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { underlaysInPrint } from "../../core/circuit/underlays.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
 import { loadsOf } from "../../core/live/branch.ts";
 import { loadTitle } from "../branch/branchWords.ts";
 import { Choice, SelectChoice } from "../panels/Choice.tsx";
+import { Toggle } from "../panels/Toggle.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { foundNow, handoverSaid, straightLoad } from "../state/printing.ts";
 import { benchOf } from "../state/state.ts";
 import { complaintNow } from "../state/views.ts";
 import { conditionPhrase } from "../words/condition.ts";
 import { HandoverWords } from "./HandoverWords.tsx";
+import { pagesPrinted } from "./useUnderPages.ts";
 
 /** What, which of it, and on what paper in which ink. */
 export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
@@ -23,7 +26,7 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
   });
   const isFound = useApp(({ open }) => open !== null && foundNow(open) !== null);
   if (!printing) return null;
-  const { what, page, connector } = printing;
+  const { what, page, connector, isOverPrint = false } = printing;
   return (
     <>
       <Choice
@@ -59,6 +62,13 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
             onChoose={(id) => dispatch({ do: "print-what", sheets: { page: id === "" ? null : id } })}
           />
           <p className="caption">As it is drawn now: {phrase}.</p>
+          {pagesPrinted(circuit, page).some((each) => underlaysInPrint(each).length > 0) && (
+            <Toggle
+              words="Printed pages under it, pale"
+              isOn={isOverPrint}
+              onChange={(on) => dispatch({ do: "print-what", sheets: { isOverPrint: on } })}
+            />
+          )}
         </>
       )}
       {(what === "checklist" || what === "branches" || what === "wiggle") && (

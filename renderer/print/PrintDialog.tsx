@@ -1,18 +1,30 @@
 import { useEffect, useRef } from "react";
+import { base64Of } from "../host/base64.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
 import { PrintChoices } from "./PrintChoices.tsx";
 import { PrintPages } from "./PrintPages.tsx";
+import { useOnPaper } from "./useOnPaper.ts";
+import { useUnderPages } from "./useUnderPages.ts";
 
 /** What to print, on what, and how it will look. Escape closes. */
 export function PrintDialog() {
   const { dispatch } = useAppStore();
   const circuit = useApp(circuitNow);
   const hasPages = useApp(({ open }) => (open?.pages.answer?.length ?? 0) > 0 && open?.pages.isOld === false);
+  const under = useUnderPages();
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
+  const isOnPaper = useOnPaper(dialog);
   const close = (): void => dispatch({ do: "close-print" });
+  const save = async (): Promise<void> => {
+    const ready = [...under.pages].map(async ([page, { file }]) => ({
+      page,
+      jpeg: base64Of(new Uint8Array(await file.arrayBuffer())),
+    }));
+    dispatch({ do: "save-pdf", under: await Promise.all(ready) });
+  };
   return (
     <dialog
       className="card print-dialog"
@@ -23,7 +35,7 @@ export function PrintDialog() {
         event.preventDefault();
         close();
       }}
-      onClose={close}
+      onClose={() => isOnPaper() || close()}
     >
       <header className="print-head">
         <h2>Print</h2>
@@ -38,19 +50,24 @@ export function PrintDialog() {
             <button
               type="button"
               className="button is-main"
-              disabled={!hasPages}
-              onClick={() => dispatch({ do: "save-pdf" })}
+              disabled={!hasPages || under.isWorking}
+              onClick={() => void save()}
             >
               Save as PDF
             </button>
-            <button type="button" className="button" disabled={!hasPages} onClick={() => window.print()}>
+            <button
+              type="button"
+              className="button"
+              disabled={!hasPages || under.isWorking}
+              onClick={() => window.print()}
+            >
               <Icon name="print" />
               Print
             </button>
           </div>
           <p className="caption">The vehicle maker’s procedure, local codes and licensed practice come first.</p>
         </div>
-        <PrintPages />
+        <PrintPages under={under} />
       </div>
     </dialog>
   );

@@ -24,7 +24,7 @@ export function PrintedView() {
       <header className="view-head">
         <h2>Printed pages</h2>
         <p className="small">
-          Under the drawing of <bdi>{page.title}</bdi>, to redraw over. They are not printed with it.
+          Under the drawing of <bdi>{page.title}</bdi>, to redraw over. The print dialog puts them under the sheet where it is told to.
         </p>
       </header>
       {underlays.some(({ id }) => id === adjusting?.underlay) && <AdjustCard adjusting={adjusting!} />}

@@ -1,6 +1,7 @@
 import type { Outcome } from "../../core/base/outcome.ts";
 import { emptyCircuit } from "../../core/circuit/emptyCircuit.ts";
 import { picturesShown } from "../../core/circuit/pictures.ts";
+import type { Argument } from "../../schemas/calls.ts";
 import { formatCircuit } from "../../schemas/formatCircuit.ts";
 import { BIN_DAYS } from "../../schemas/limits.ts";
 import type { Host } from "../host/host.ts";
@@ -95,7 +96,7 @@ function errandFor(action: Action, going: Going): Promise<void> | null {
     case "save-file":
       return circuitSaved(going);
     case "save-pdf":
-      return pdfSaved(going);
+      return pdfSaved(going, action.under);
     case "open-job":
       return jobOpened(going, action);
     case "open-job-text":
@@ -224,13 +225,13 @@ async function circuitSaved(going: Going): Promise<void> {
 
 const WITHOUT_PICTURES = "Saved without its printed pages and photos.";
 
-async function pdfSaved(going: Going): Promise<void> {
+async function pdfSaved(going: Going, under: Argument<"print.pdf">["under"]): Promise<void> {
   const { host, store } = going;
   const { open, settings } = store.getState();
   if (!open) return;
   const weighing = weighingNow(open, settings);
   const asked = pdfArgument(open.desk.bench, open.printing, settings, weighing, foundNow(open));
-  const printed = await host.ask("print.pdf", asked);
+  const printed = await host.ask("print.pdf", { ...asked, under });
   if (!printed.ok) return refused(store, printed.refusal, "Not printed.", "file");
   await fileSaved(going, printed.value.name, printed.value.pdf, "base64");
 }

@@ -1,7 +1,7 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
 import type { Verdict } from "../../core/live/judge.ts";
-import type { CircuitRow, JobRow, OpenedCircuit, SampleRow, VersionRow } from "../../schemas/calls.ts";
+import type { Argument, CircuitRow, JobRow, OpenedCircuit, SampleRow, VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Picture } from "../workers/picture.ts";
 import type { Answers, OrderAnswer, ProofAnswer, Question } from "../workers/question.ts";
@@ -39,7 +39,8 @@ export type HostAction =
   | { readonly do: "bring-back"; readonly row: VersionRow }
   /** Changes what the print dialog is to show. */
   | { readonly do: "print-what"; readonly sheets: Partial<PrintWhat> }
-  | { readonly do: "save-pdf" }
+  /** Brings the sheets into a file, over what was made ready of the printed pages. */
+  | { readonly do: "save-pdf"; readonly under?: Argument<"print.pdf">["under"] }
   /** Opens a job's circuit where it stood, and takes the job up. */
   | { readonly do: "open-job" | "remove-job" | "restore-job"; readonly circuit: string; readonly id: string }
   /** The text of a job file: taken up on its circuit, or on the one that is open. */

@@ -157,6 +157,8 @@ export interface PrintWhat {
   readonly what: "sheet" | "checklist" | "branches" | "wiggle" | "table" | "straight" | "budget" | "proof" | "handover";
   /** Page of the circuit; null for all. */
   readonly page: string | null;
+  /** Whether printed pages go under the circuit sheets; not where absent. */
+  readonly isOverPrint?: boolean;
   readonly connector: string;
   /** Load whose straight branch is followed, on paper and in the side panel; that of the complaint where absent. */
   readonly load?: string;

@@ -68,7 +68,7 @@ export interface HandoverSaid {
   readonly readings: readonly Reading[];
 }
 
-/** A printed page: where its sheet lies on the paper, and the sheet as SVG. */
+/** A printed page: where its sheet lies on the paper, and the sheet as SVG, its paper clear. */
 export interface PrintedPage {
   readonly placing: Placing;
   readonly svg: string;
@@ -80,7 +80,7 @@ export function printedPages(circuit: Circuit, wanted: SheetsWanted): readonly P
   const { paper, palette } = wanted;
   return drawingsOf(circuit, wanted).map((drawing) => ({
     placing: placingOn(drawing, paper),
-    svg: svgOf(drawing, { palette, inPage: true }),
+    svg: svgOf(drawing, { palette, inPage: true, isClear: true }),
     title: drawing.title ?? "",
   }));
 }

@@ -22,6 +22,11 @@ export const CALL_LIMITS = {
   rows: 500,
 } as const;
 
+/** Signs of base64 that so many bytes take: four for every three. */
+export function base64Length(bytes: number): number {
+  return 4 * Math.ceil(bytes / 3);
+}
+
 /** A call that needs nothing said. */
 export const nothing = z.strictObject({});
 

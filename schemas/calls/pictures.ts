@@ -1,12 +1,12 @@
 import { z } from "zod";
 import { PICTURE_TYPES } from "../../core/circuit/circuit.ts";
 import { LIMITS } from "../limits.ts";
-import { type Call, circuit } from "./call.ts";
+import { base64Length, type Call, circuit } from "./call.ts";
 import { openedCircuit } from "./circuits.ts";
 
 const sha256 = z.string().regex(/^[0-9a-f]{64}$/);
-/** Bytes in base64, four characters for every three. */
-const base64 = (mostBytes: number) => z.base64().max(4 * Math.ceil(mostBytes / 3));
+/** Bytes in base64. */
+const base64 = (mostBytes: number) => z.base64().max(base64Length(mostBytes));
 const picture = z.strictObject({ sha256, mime: z.enum(PICTURE_TYPES), widthPx: z.int(), heightPx: z.int() });
 const picked = base64(LIMITS.pictureBytes);
 const packed = base64(LIMITS.packBytes);

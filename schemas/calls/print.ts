@@ -2,7 +2,7 @@ import { z } from "zod";
 import { JOB_LIMITS } from "../../core/diagnose/job.ts";
 import { FACTOR_LIMITS } from "../../core/diagnose/weighing.ts";
 import { LIMITS } from "../limits.ts";
-import { CALL_LIMITS, type Call, circuit, shortWords } from "./call.ts";
+import { base64Length, CALL_LIMITS, type Call, circuit, shortWords } from "./call.ts";
 
 const typed = z.string().max(LIMITS.textLength);
 
@@ -61,6 +61,11 @@ export const PRINT_CALLS = {
   "print.pdf": {
     argument: sheetAsk.extend({
       circuit,
+      /** What lies under pages of the circuit, as a JPEG that fills the room for the drawing. */
+      under: z
+        .array(z.strictObject({ page: shortWords, jpeg: z.base64().max(base64Length(LIMITS.pictureBytes)) }))
+        .max(LIMITS.pages)
+        .default([]),
       paper: z.enum(["a4", "a3", "letter", "tabloid"]).default("a4"),
       ink: z.enum(["black", "colour"]).default("black"),
     }),

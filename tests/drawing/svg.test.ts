@@ -82,6 +82,7 @@ test("fonts are named in the file, and a drawing inside a page leaves style to t
   expect(svgOf(drawing(), { palette: "light", fonts }).match(/@font-face/g)?.length).toBe(3);
   expect(svgOf(drawing(), { palette: "light" })).not.toContain("@font-face");
   expect(svgOf(drawing(), { palette: "light", inPage: true })).not.toContain("<style");
+  expect(svgOf(drawing(), { palette: "light", isClear: true })).not.toContain("<rect");
 });
 
 test("a line of one spot, an empty text and no marks draw nothing", () => {

@@ -11,6 +11,7 @@ import { type Argument, CALLS } from "../../schemas/calls.ts";
 import { formatCircuit } from "../../schemas/circuit.ts";
 import { FIRST_SETTINGS } from "../../schemas/settings.ts";
 import { ask, code, got, hostOn, MORNING, ownFolder, value } from "./library.ts";
+import { png } from "./pictureFiles.ts";
 import { sample, sampleText } from "./sample.ts";
 
 const BENCH = '{"condition":{"set":{"S1":"on"}}}';
@@ -312,6 +313,7 @@ describe("printing", () => {
       [{ faults: ["W13:tired"] }, "fault-mode"],
       [{ what: "checklist" }, "order-complaint"],
       [{ what: "table", connector: "X99" }, "connector-unknown"],
+      [{ under: [{ page: "p2", jpeg: png(4, 3).toString("base64") }] }, "picture-damaged"],
     ];
     for (const [wrong, expected] of refusals) {
       expect(code(await ask(host, "print.pdf", { ...asked, ...wrong }))).toBe(expected);

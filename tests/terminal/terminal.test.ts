@@ -122,6 +122,7 @@ describe("wrong entries", () => {
       ],
     ],
     ["an ending that is none", ["print", VENTS, "--what", "sheet", "--out", join(folder, "a.doc")]],
+    ["printed pages under an SVG", ["print", VENTS, "--what", "sheet", "--underlay", "--out", join(folder, "a.svg")]],
     ["a folder that is not there", ["print", VENTS, "--what", "sheet", "--out", join(folder, "no", "a.pdf")]],
     ["an unknown page", ["print", VENTS, "--what", "sheet", "--page", "p99", "--out", join(folder, "a.pdf")]],
     ["an unknown paper", ["print", VENTS, "--what", "sheet", "--paper", "a9", "--out", join(folder, "a.pdf")]],

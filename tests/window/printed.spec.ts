@@ -138,29 +138,50 @@ story(
   },
 );
 
-story("a part is tied to the print under it and shows where it is printed", async ({ program }) => {
-  const { page, folder } = program;
-  const file = join(folder, "manual.pdf");
-  writeFileSync(file, await pdf(1));
-  await begin(page);
-  const dialog = await give(page, file);
-  await dialog.getByRole("button", { name: "Bring in 1 page" }).click();
-  await expect.poll(async () => (await boxOf(page, RED)).count).toBeGreaterThan(500);
-  await page.getByRole("button", { name: "Add a part" }).click();
-  await page.getByRole("button", { name: /^Fuse/ }).first().click();
-  const drawing = (await page.locator(".sheet-canvas").boundingBox())!;
-  const at = { x: drawing.width / 2, y: drawing.height / 2 };
-  await page.mouse.click(drawing.x + at.x, drawing.y + at.y);
-  await page.keyboard.press("Escape");
-  await page.keyboard.press("Escape");
-  await page.mouse.click(drawing.x + at.x, drawing.y + at.y, { button: "right" });
-  const menu = page.getByRole("dialog", { name: /^What can be done with F1/ });
-  await menu.getByRole("button", { name: "Tie to the print under it" }).click();
-  await page.mouse.click(drawing.x + at.x, drawing.y + at.y, { button: "right" });
-  await expect(menu.getByRole("button", { name: "Show where it is printed" })).toBeVisible();
-  await menu.getByRole("button", { name: "Untie from the print" }).click();
-  await expect(menu.getByRole("button", { name: "Show where it is printed" })).toHaveCount(0);
-});
+story(
+  "a part is tied to the print under it, shows where it is printed, and is printed over it",
+  async ({ program }) => {
+    const { page, folder } = program;
+    const file = join(folder, "manual.pdf");
+    writeFileSync(file, await pdf(1));
+    await begin(page);
+    const dialog = await give(page, file);
+    await dialog.getByRole("button", { name: "Bring in 1 page" }).click();
+    await expect.poll(async () => (await boxOf(page, RED)).count).toBeGreaterThan(500);
+    await page.getByRole("button", { name: "Add a part" }).click();
+    await page.getByRole("button", { name: /^Fuse/ }).first().click();
+    const drawing = (await page.locator(".sheet-canvas").boundingBox())!;
+    const at = { x: drawing.width / 2, y: drawing.height / 2 };
+    await page.mouse.click(drawing.x + at.x, drawing.y + at.y);
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Escape");
+    await page.mouse.click(drawing.x + at.x, drawing.y + at.y, { button: "right" });
+    const menu = page.getByRole("dialog", { name: /^What can be done with F1/ });
+    await menu.getByRole("button", { name: "Tie to the print under it" }).click();
+    await page.mouse.click(drawing.x + at.x, drawing.y + at.y, { button: "right" });
+    await expect(menu.getByRole("button", { name: "Show where it is printed" })).toBeVisible();
+    await menu.getByRole("button", { name: "Untie from the print" }).click();
+    await expect(menu.getByRole("button", { name: "Show where it is printed" })).toHaveCount(0);
+
+    await page.keyboard.press("Escape");
+    await page.getByRole("button", { name: "Print", exact: true }).click();
+    const print = page.getByRole("dialog", { name: "Print" });
+    await print.getByText("Printed pages under it").click();
+    await expect(print.getByRole("img", { name: "The printed page under the drawing" })).toBeVisible();
+    const { bytes } = await program.saved(() => print.getByRole("button", { name: "Save as PDF" }).click());
+    expect(
+      Buffer.from(bytes)
+        .toString("latin1")
+        .match(/\/Subtype \/Image/g),
+    ).toHaveLength(1);
+    // The browser prints each page on its own paper, which the dialog must not stand in the way of.
+    const paper = await page.pdf({ preferCSSPageSize: true });
+    expect(paper.toString("latin1")).toMatch(/\/MediaBox \[0 0 84\d\.?\d* 59\d\.?\d*\]/);
+    await expect(print).toBeVisible();
+    await page.keyboard.press("Escape");
+    await expect(print).toHaveCount(0);
+  },
+);
 
 story(
   "a picture is pasted on the drawing, another dropped on it, faded, locked and moved by keys",

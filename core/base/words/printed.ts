@@ -29,6 +29,9 @@ export const PRINTED_WORDS = {
   "picture-unknown":
     "This picture is not in the library: it travels in a *.wirefathom file, not in a plain circuit file.",
   "picture-changed": "This picture was damaged on the disk; bring it in again.",
+  "under-photo": '"{title}" is made square from a photograph; the window prints it, the terminal leaves it out.',
+  "under-webp": '"{title}" is kept as WebP; the window prints it, the terminal leaves it out.',
+  "under-missing": '"{title}" is left out: its picture travels in a *.wirefathom file, not in a plain circuit file.',
   "picture-base64": "The picture did not arrive whole.",
   "pack-empty": "The file is empty.",
   "pack-none": "This is no circuit that is packed with its pictures.",
