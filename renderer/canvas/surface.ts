@@ -9,6 +9,7 @@ import { paintTurning, TURN_MS, type TurningBlade, turningBlades } from "./blade
 import { CardTimer } from "./cardTimer.ts";
 import { paintCarried } from "./carrying.ts";
 import { contentOf, pageAt } from "./content.ts";
+import { fittedFor } from "./fitting.ts";
 import { paintFlags } from "./flags.ts";
 import { paintFocus } from "./focusRing.ts";
 import { type Ground, paintUnder } from "./halos.ts";
@@ -33,7 +34,6 @@ import { type Throws, throwsOn } from "./throwPlaces.ts";
 import { TONES } from "./tones.ts";
 import type { Carried, PenShown } from "./underWay.ts";
 import {
-  fitted,
   fullSize,
   keptInSight,
   middleOf,
@@ -51,8 +51,6 @@ import { levelOf } from "./zoomLevel.ts";
 /** A view is kept this long after the last turn of a wheel, milliseconds. */
 const SETTLE_MS = 150;
 const ZOOM_STEP = 1.25;
-/** How often a fitted view is measured anew for the words of its zoom. */
-const FIT_ROUNDS = 2;
 
 /** What the marks were made from; the same again makes the same marks. */
 interface Source {
@@ -214,14 +212,12 @@ export class SheetSurface {
     this.calls.onViewport(this.view);
   }
 
-  /** The whole drawing in the window: words take more of a small one, so it is measured as it will be drawn. */
+  /** The whole drawing in the window. */
   fit(): void {
-    const { margins } = this.shown;
-    let view = fitted(this.content(1), this.window, margins);
-    for (let round = 0; round < FIT_ROUNDS; round++) {
-      view = fitted(this.content(levelOf(zoomOf(view))), this.window, margins);
-    }
-    this.goTo(view, false);
+    this.goTo(
+      fittedFor((level) => this.content(level), this.window, this.shown.margins),
+      false,
+    );
     this.isFitted = true;
     if (this.window.width > 1) this.settle();
   }

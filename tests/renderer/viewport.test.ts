@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cardPlace, LEADER, type PixelBox } from "../../renderer/canvas/cardPlace.ts";
 import { dockPlace } from "../../renderer/canvas/dockPlace.ts";
+import { fittedFor } from "../../renderer/canvas/fitting.ts";
 import {
   FULL_SIZE,
   fitted,
@@ -22,6 +23,37 @@ import { levelOf } from "../../renderer/canvas/zoomLevel.ts";
 const WINDOW = { width: 800, height: 600 };
 const A3 = { left: 0, top: 0, right: 420, bottom: 297 };
 const VIEW: Viewport = { scale: 2, x: 30, y: -20 };
+
+describe("a drawing fitted with its words", () => {
+  const margins = { top: 64, right: 24, bottom: 24, left: 24 };
+
+  test("lies within the margins as it is drawn, even where each of two sizes of words asks for the other", () => {
+    // Where words are larger, a name finds its place lower down.
+    const content = (level: number) =>
+      level > 0.5 ? { left: 13, top: 11, right: 399, bottom: 269.5 } : { left: 11, top: 17, right: 404, bottom: 272 };
+    const window = { width: 880, height: 624 };
+    const [large, small] = [0.55, 0.48].map((level) => fitted(content(level), window, margins));
+    expect([large!, small!].map((view) => levelOf(zoomOf(view)))).toEqual([0.48, 0.55]);
+    const view = fittedFor(content, window, margins);
+    const box = content(levelOf(zoomOf(view)));
+    expect(inWindow(view, { x: 0, y: box.top }).y).toBeGreaterThanOrEqual(margins.top);
+    expect(inWindow(view, { x: box.right, y: 0 }).x).toBeLessThanOrEqual(880 - margins.right);
+  });
+
+  test("is measured again only while the words change", () => {
+    let asked = 0;
+    const view = fittedFor(
+      () => {
+        asked++;
+        return A3;
+      },
+      WINDOW,
+      margins,
+    );
+    expect(view).toEqual(fitted(A3, WINDOW, margins));
+    expect(asked).toBeLessThanOrEqual(2);
+  });
+});
 
 describe("the viewport", () => {
   test("100 % is 96 pixels to the inch", () => {
