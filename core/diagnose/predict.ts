@@ -2,6 +2,7 @@ import type { ConnectorId, PartId } from "../base/ids.ts";
 import type { Ohms, Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { type Fault, targetOf } from "../live/fault.ts";
+import { inEach } from "../live/inEach.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
 import { METER, meterVolts } from "../trade/instruments.ts";
@@ -43,20 +44,31 @@ export function predict(
 ): { readonly predicted: Predicted; readonly rig: Rig } {
   const rig = new Rig(circuit, faults, [], givenUp);
   const melted = meltedIn(rig, complaint);
-  const nodes = points.map(({ point }) => rig.network.nodes.get(point)!);
-  const { plus } = rig.network;
-  const shown = conditions.map((condition) => {
-    reach(rig, condition, undefined, melted);
-    const ohms = rig.solver.sourceOhms();
-    return {
-      volts: Float64Array.from(nodes, (node) => rig.solver.volts(node)),
-      sourceOhms: Float64Array.from(nodes, (node) => ohms[node]!),
-      plusVolts: rig.solver.volts(plus),
-      plusOhms: ohms[plus]!,
-      states: new Map(rig.states),
-    };
+  const nodes = Int32Array.from(points, ({ point }) => rig.network.nodes.get(point)!);
+  const shown: Shown[] = [];
+  inEach(rig, conditions, melted, (condition) => {
+    shown[condition] = shownBy(rig, nodes);
   });
   return { predicted: { shown, left: leftIn(rig), plugs: plugsWith(circuit, faults) }, rig };
+}
+
+/** What a settled rig shows at these nodes. */
+function shownBy(rig: Rig, nodes: Int32Array): Shown {
+  const { plus } = rig.network;
+  const all = rig.solver.readOut();
+  const volts = new Float64Array(nodes.length);
+  const sourceOhms = new Float64Array(nodes.length);
+  for (let point = 0; point < nodes.length; point++) {
+    volts[point] = all.volts[nodes[point]!]!;
+    sourceOhms[point] = all.sourceOhms[nodes[point]!]!;
+  }
+  return {
+    volts,
+    sourceOhms,
+    plusVolts: all.volts[plus]!,
+    plusOhms: all.sourceOhms[plus]!,
+    states: new Map(rig.states),
+  };
 }
 
 /** Fuses that melt while the complaint is tried from good ones. */

@@ -1,10 +1,10 @@
-import type { ConnectorId, PartId, WireId } from "../base/ids.ts";
+import type { ConnectorId, PartId, PointId, WireId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
 import { assert } from "../base/outcome.ts";
 import type { Ohms } from "../base/units.ts";
 import type { Circuit, Wire } from "../circuit/circuit.ts";
 import { netOf } from "../circuit/nets.ts";
-import { isInLine, terminalPoint } from "../circuit/points.ts";
+import { connectorAt, isInLine, partAt, terminalPoint } from "../circuit/points.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import type { End, FaultEffect, Kind, Part, PartView, Passing } from "../parts/kind.ts";
 import { viewOf } from "../parts/view.ts";
@@ -89,19 +89,35 @@ export const plusBattery = remember((circuit: Circuit): Part | null => {
   return last;
 });
 
-/** Lays a circuit out as a network, with faults planted and things clipped on. Nothing is thrown: contacts stand open. */
+/**
+ * Lays a circuit out as a network, with faults planted and things clipped on. Nothing is thrown: contacts stand open. What
+ * faults leave alone is taken from the sound network, elements and nodes under the same numbers; what they add comes last.
+ */
 export function networkOf(
   circuit: Circuit,
   faults: readonly Fault[] = [],
   clipped: readonly Attachment[] = [],
 ): CircuitNetwork {
-  const layout = new Layout(circuit, faults);
+  const sound = soundOf(circuit);
+  return faults.length + clipped.length === 0 ? sound.network : new Layout(circuit, sound).fail(faults).finish(clipped);
+}
+
+/** A circuit without faults, laid out once. */
+interface Sound {
+  readonly network: CircuitNetwork;
+  /** Element of each place of a fitted connector that carries a terminal. */
+  readonly pinAt: ReadonlyMap<PointId, number>;
+}
+
+const soundOf = remember((circuit: Circuit): Sound => {
+  const layout = new Layout(circuit, null);
   for (const part of circuit.parts) layout.placePart(part);
   for (const wire of circuit.wires) layout.placeWire(wire);
-  layout.placePins();
-  layout.placeBridges();
-  return layout.finish(clipped);
-}
+  for (const connector of circuit.connectors)
+    for (const [cavity, terminal] of Object.entries(connector.cavities ?? {}))
+      layout.placePin(connector.id, `${connector.id}-${cavity}`, terminal);
+  return { network: layout.finish([]), pinAt: layout.pinAt };
+});
 
 interface Bridge {
   readonly from: string;
@@ -111,23 +127,50 @@ interface Bridge {
 }
 
 class Layout {
-  private readonly elements: Placed[] = [];
-  private readonly nodes = new Map<string, NodeIndex>();
-  private readonly parts = new Map<PartId, PlacedPart>();
-  private readonly wires = new Map<WireId, readonly [number, number]>();
+  readonly pinAt = new Map<PointId, number>();
+  private readonly elements: Placed[];
+  private readonly nodes: Map<string, NodeIndex>;
+  private readonly parts: Map<PartId, PlacedPart>;
+  private readonly wires: Map<WireId, readonly [number, number]>;
   private readonly pins = new Map<ConnectorId, number[]>();
   private readonly bridges: Bridge[] = [];
   private readonly effects = new Map<string, FaultEffect[]>();
   private readonly midWires = new Set<WireId>();
   private readonly reference: Part | null;
   private readonly circuit: Circuit;
+  private readonly sound: Sound | null;
 
-  constructor(circuit: Circuit, faults: readonly Fault[]) {
+  /** Begins with nothing, or with a copy of what is sound. */
+  constructor(circuit: Circuit, sound: Sound | null) {
     this.circuit = circuit;
+    this.sound = sound;
     this.reference = referenceBattery(circuit);
+    this.elements = [...(sound?.network.elements ?? [])];
+    this.nodes = new Map(sound?.network.nodes);
+    this.parts = new Map(sound?.network.parts);
+    this.wires = new Map(sound?.network.wires);
     if (this.reference) this.node(terminalPoint(this.reference, "-"));
     else this.node("=body:chassis");
+  }
+
+  /** Plants faults in what was sound. */
+  fail(faults: readonly Fault[]): this {
     for (const fault of faults) this.gather(fault);
+    for (const id of new Set([...this.effects.keys(), ...this.midWires])) this.placeAgain(id);
+    this.placeBridges();
+    return this;
+  }
+
+  private placeAgain(id: string): void {
+    const { circuit } = this;
+    const target = targetOf(circuit, id)!;
+    const part = partAt(circuit, target.is === "cavity" ? target.connector : id);
+    if (target.is === "wire") this.placeWire(circuit.wires.find((wire) => wire.id === id)!);
+    else if (part) this.placePart(part);
+    else if (target.is === "cavity") {
+      const terminal = connectorAt(circuit, target.connector)?.cavities?.[target.cavity];
+      if (terminal !== undefined) this.placePin(target.connector, id, terminal);
+    }
   }
 
   /** Number of a node by name; new names get the next number. */
@@ -162,12 +205,13 @@ class Layout {
     return this.effects.get(target) ?? [];
   }
 
-  /** Adds an element, altered by the effects that name its key; returns its index. */
+  /** Adds an element, or puts it in the place of a sound one, altered by the effects that name its key; returns its index. */
   private add(
     ends: readonly [string, string],
     law: Law,
     of: Omit<Placed, "element" | "addedOhms" | "isMeter">,
     effects: readonly FaultEffect[],
+    sound?: number,
   ): number {
     let changed: Law = law;
     let passes = of.passes;
@@ -195,7 +239,7 @@ class Layout {
       }
       if (effect.does === "open" && passes === "source") passes = "load";
     }
-    return this.push([ends[0], far], changed, { ...of, passes }, addedOhms);
+    return this.push([ends[0], far], changed, { ...of, passes }, addedOhms, sound);
   }
 
   private push(
@@ -203,10 +247,11 @@ class Layout {
     law: Law,
     of: Omit<Placed, "element" | "addedOhms" | "isMeter">,
     addedOhms: Ohms,
+    index = this.elements.length,
   ): number {
     const element = { ...law, a: this.node(ends[0]), b: this.node(ends[1]) };
-    this.elements.push({ ...of, element, addedOhms, isMeter: false });
-    return this.elements.length - 1;
+    this.elements[index] = { ...of, element, addedOhms, isMeter: false };
+    return index;
   }
 
   /** Lays a part out; one that is clipped on has its terminals where the leads are. */
@@ -223,6 +268,7 @@ class Layout {
     // An in-line joint's places are cavities: their faults are filed under `X30-1`.
     const keyed = (key: string) =>
       isInLine(part) ? this.effectsOn(`${part.id}-${key}`).map((effect) => renamed(effect, key)) : effects;
+    const sound = this.sound?.network.parts.get(part.id)?.elements;
     const elements = new Map<string, number>();
     for (const { key, a, b, law, passes, copper } of kind.model(view)) {
       const index = this.add(
@@ -230,10 +276,12 @@ class Layout {
         law,
         { owner: part.id, key, passes, copper: copper ?? false },
         keyed(key),
+        sound?.get(key),
       );
       elements.set(key, index);
-      if (isInLine(part)) this.pinsOf(part.id).push(index);
+      if (isInLine(part) && !sound) this.pinsOf(part.id).push(index);
     }
+    assert(!sound || [...sound.keys()].every((key) => elements.has(key)), `a fault leaves ${part.id} its elements`);
     for (const effect of effects) {
       if (effect.does === "bridge")
         this.bridges.push({ from: name(effect.from), to: name(effect.to), ohms: effect.ohms, owner: part.id });
@@ -268,30 +316,29 @@ class Layout {
     const ohms = ohmsOf(wire);
     const of = { owner: wire.id, key: "wire", passes: "conductor", copper: true } as const;
     const effects = this.effectsOn(wire.id);
+    const sound = this.sound?.network.wires.get(wire.id)?.[0];
     if (!this.midWires.has(wire.id)) {
-      const index = this.add([wire.from, wire.to], { law: "resistor", ohms }, of, effects);
+      const index = this.add([wire.from, wire.to], { law: "resistor", ohms }, of, effects, sound);
       this.wires.set(wire.id, [index, index]);
       return;
     }
     const half: Law = { law: "resistor", ohms: ohms / 2 };
     const middle = `${wire.id}~mid`;
-    const first = this.add([wire.from, middle], half, of, effects);
+    const first = this.add([wire.from, middle], half, of, effects, sound);
     const second = this.add([middle, wire.to], half, { ...of, key: "wire-far" }, []);
     this.wires.set(wire.id, [first, second]);
   }
 
-  placePins(): void {
-    for (const connector of this.circuit.connectors) {
-      for (const [cavity, terminal] of Object.entries(connector.cavities ?? {})) {
-        const point = `${connector.id}-${cavity}`;
-        const of = { owner: connector.id, key: "pin", passes: "conductor", copper: false } as const;
-        const index = this.add([point, terminal], { law: "resistor", ohms: PIN_OHMS }, of, this.effectsOn(point));
-        this.pinsOf(connector.id).push(index);
-      }
-    }
+  placePin(connector: ConnectorId, point: PointId, terminal: PointId): void {
+    const of = { owner: connector, key: "pin", passes: "conductor", copper: false } as const;
+    const sound = this.sound?.pinAt.get(point);
+    const index = this.add([point, terminal], { law: "resistor", ohms: PIN_OHMS }, of, this.effectsOn(point), sound);
+    if (sound !== undefined) return;
+    this.pinsOf(connector).push(index);
+    this.pinAt.set(point, index);
   }
 
-  placeBridges(): void {
+  private placeBridges(): void {
     for (const { from, to, ohms, owner } of this.bridges) {
       const end = (name: string): string =>
         name === "=return" ? this.leadName("battery -") : name === "=feed" ? this.leadName("battery +") : name;
@@ -322,7 +369,7 @@ class Layout {
       this.elements.push({ element, owner, key: "clipped", passes: "load", copper: false, addedOhms: 0, isMeter });
       return this.elements.length - 1;
     });
-    const { circuit, elements, nodes, parts, wires, pins } = this;
+    const { circuit, elements, nodes, parts, wires } = this;
     return {
       circuit,
       nodeCount: nodes.size,
@@ -330,7 +377,7 @@ class Layout {
       nodes,
       parts,
       wires,
-      pins,
+      pins: this.sound?.network.pins ?? this.pins,
       plus: this.reference ? this.node(this.leadName("battery +")) : 0,
       attached,
     };

@@ -40,13 +40,14 @@ export class Rig {
   /** Parts that may move by themselves, and parts that may melt. */
   readonly movable: readonly PlacedPart[];
   readonly meltable: readonly Meltable[];
+  /** Parts that ever leave the state they start in. */
+  private readonly changeable: readonly PlacedPart[];
   private readonly positions = new Map<ControlKey, string>();
   private readonly closedKeys = new Map<PartId, ReadonlySet<string>>();
   /** What parts see, and what stands around them until a throw changes it: made once, since every pass asks for them. */
   private readonly seen = new Map<PlacedPart, Sees>();
   private readonly surroundings = new Map<PlacedPart, Around>();
   private condition: Condition = {};
-  private readonly apart = new Set<ConnectorId>();
 
   /** Where another rig of the same circuit is given up for this one, its solver is taken over if the shape is the same. */
   constructor(circuit: Circuit, faults: readonly Fault[] = [], clipped: readonly Attachment[] = [], givenUp?: Rig) {
@@ -54,51 +55,66 @@ export class Rig {
     this.network = networkOf(circuit, faults, clipped);
     const { elements, nodeCount } = this.network;
     if (givenUp && hasShapeOf(this.network, givenUp.network)) {
+      givenUp.surround({});
       this.solver = givenUp.solver;
-      elements.forEach(({ element }, index) => {
-        if (element.law !== "joint") this.solver.setElement(index, element);
+      this.isOpen = givenUp.isOpen;
+      elements.forEach((placed, index) => {
+        const { element } = placed;
+        if (placed === givenUp.network.elements[index] || element.law === "joint") return;
+        this.solver.setElement(index, element);
+        this.isOpen[index] = passesNothing(element) ? 1 : 0;
       });
-    } else this.solver = new Solver(compile({ nodeCount, elements: elements.map((placed) => placed.element) }));
-    this.isOpen = Uint8Array.from(elements, ({ element }) => (passesNothing(element) ? 1 : 0));
+    } else {
+      this.solver = new Solver(compile({ nodeCount, elements: elements.map((placed) => placed.element) }));
+      this.isOpen = Uint8Array.from(elements, ({ element }) => (passesNothing(element) ? 1 : 0));
+    }
     const parts = [...this.network.parts.values()];
     this.meltable = parts.filter(({ kind }) => kind.start === GOOD).map(meltableOf);
     this.movable = parts.filter(({ kind, held }) => kind.start !== "" && kind.start !== GOOD && held === null);
-    this.toRest();
+    this.changeable = parts.filter(({ kind, held }) => kind.start !== "" && held === null);
+    for (const { part, kind, held } of parts) this.states.set(part.id, held ?? kind.start);
+    for (const { key, rest } of controlsOf(circuit)) this.positions.set(key, rest);
+    for (const placed of parts) this.pose(placed);
   }
 
   /** Every control at rest, plugs home, relays released, fuses good; nothing is solved yet. */
   toRest(): void {
-    const warmer = this.condition.ambientC !== undefined;
-    this.condition = {};
-    this.apart.clear();
-    this.surroundings.clear();
-    for (const { part, kind, held } of this.network.parts.values()) {
-      this.states.set(part.id, held ?? kind.start);
-    }
-    for (const { key, rest } of controlsOf(this.circuit)) this.positions.set(key, rest);
-    if (warmer)
-      for (let index = 0; index < this.isOpen.length; index++) this.lay(index, this.isOpen[index] === 1, true);
-    for (const pins of this.network.pins.values()) for (const pin of pins) this.lay(pin, false, false);
-    for (const placed of this.network.parts.values()) this.pose(placed);
+    this.surround({});
+    for (const placed of this.changeable) this.enter(placed, placed.kind.start);
+    for (const { key, rest } of controlsOf(this.circuit)) this.throwControl(key, rest);
   }
 
   /** Everything a condition says but its controls: plugs, fuses out, battery, outputs driven, engine, ambient. */
   surround(condition: Condition): void {
-    const warmer = condition.ambientC !== this.condition.ambientC;
+    const was = this.condition;
     this.condition = { ...condition, set: {} };
-    this.apart.clear();
-    this.surroundings.clear();
-    for (const id of condition.apart ?? []) this.apart.add(id);
-    if (warmer)
+    if (was.ambientC !== condition.ambientC)
       for (let index = 0; index < this.isOpen.length; index++) this.lay(index, this.isOpen[index] === 1, true);
-    for (const [connector, pins] of this.network.pins) {
-      for (const pin of pins) this.lay(pin, this.apart.has(connector), false);
+    for (const connector of inOneOf(was.apart, condition.apart))
+      for (const pin of this.network.pins.get(connector) ?? []) this.lay(pin, this.isApart(connector), false);
+    for (const placed of this.moved(was, condition)) this.pose(placed);
+  }
+
+  /** Parts that a change of surroundings may move. */
+  private moved(was: Condition, now: Condition): Iterable<PlacedPart> {
+    const { parts } = this.network;
+    if (was.running !== now.running || was.ambientC !== now.ambientC || !isSameDrive(was.drive, now.drive)) {
+      this.surroundings.clear();
+      return parts.values();
     }
-    for (const placed of this.network.parts.values()) this.pose(placed);
+    const ids = [...inOneOf(was.out, now.out), ...inOneOf(was.apart, now.apart)];
+    const moved = ids.flatMap((id) => parts.get(id) ?? []);
+    if (was.batteryOff === now.batteryOff) return moved;
+    return [...moved, ...[...parts.values()].filter(({ part }) => part.kind === "battery")];
+  }
+
+  private isApart(connector: ConnectorId): boolean {
+    return this.condition.apart?.includes(connector) ?? false;
   }
 
   /** Puts one control to a position. */
   throwControl(key: ControlKey, position: string): void {
+    if (this.positions.get(key) === position) return;
     this.positions.set(key, position);
     const control = controlAt(this.circuit, key);
     assert(control, `no control ${key}`);
@@ -207,7 +223,7 @@ export class Rig {
       this.condition.out?.includes(part.id) || (part.kind === "battery" && this.condition.batteryOff === true);
     for (const [key, index] of elements) {
       const isContact = this.network.elements[index]!.passes === "contact";
-      const isApart = isInLine(part) && this.apart.has(part.id);
+      const isApart = isInLine(part) && this.isApart(part.id);
       this.lay(index, isOut || isApart || (isContact && !closed.has(key)), false);
     }
   }
@@ -231,10 +247,22 @@ function meltableOf(placed: PlacedPart): Meltable {
   return { placed, element, rating: placed.view.number("amps") };
 }
 
+/** What one list has and the other has not. */
+function inOneOf(one: readonly string[] = [], other: readonly string[] = []): readonly string[] {
+  return [...one.filter((id) => !other.includes(id)), ...other.filter((id) => !one.includes(id))];
+}
+
+function isSameDrive(one: Condition["drive"] = {}, other: Condition["drive"] = {}): boolean {
+  const [ones, others] = [Object.entries(one), Object.entries(other)];
+  return ones.length === others.length && ones.every(([point, level]) => other[point] === level);
+}
+
 /** Whether two networks have the same elements between the same nodes, whatever their laws. */
 function hasShapeOf(one: CircuitNetwork, other: CircuitNetwork): boolean {
   if (one.nodeCount !== other.nodeCount || one.elements.length !== other.elements.length) return false;
-  return one.elements.every(({ element }, index) => {
+  return one.elements.every((placed, index) => {
+    const { element } = placed;
+    if (placed === other.elements[index]) return true;
     const like = other.elements[index]!.element;
     return element.a === like.a && element.b === like.b && (element.law === "joint") === (like.law === "joint");
   });

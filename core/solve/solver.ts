@@ -170,16 +170,41 @@ export class Solver {
 
   /** Ohms from each node to node 0 with the sources dead and each element at its present volts over amps. Size nodeCount. */
   sourceOhms(): Float64Array {
-    const { factor, islands } = this.deadNetwork();
-    const { unknownOf } = this.pattern;
-    const diagonal = inverseDiagonal(this.pattern, factor);
-    const ohms = new Float64Array(unknownOf.length);
-    for (let node = 0; node < ohms.length; node++) {
-      const unknown = unknownOf[node]!;
-      if (unknown < 0) continue;
-      ohms[node] = islands === null || islands[unknown] === GROUNDED ? diagonal[unknown]! : Number.POSITIVE_INFINITY;
+    return this.spread(this.sourceOhmsOfUnknowns());
+  }
+
+  /** Volts and source ohms of each node, as `volts` and `sourceOhms` tell them one by one. Sizes nodeCount. */
+  readOut(): { readonly volts: Float64Array; readonly sourceOhms: Float64Array } {
+    const { companion, pattern } = this;
+    const ohms = this.sourceOhmsOfUnknowns();
+    let { volts } = companion;
+    if (companion.factor.zeroPivots > 0) {
+      this.islands ??= islandsOf(pattern, companion.factor);
+      volts = volts.slice();
+      for (let unknown = 0; unknown < volts.length; unknown++)
+        if (this.islands[unknown] !== GROUNDED) volts[unknown] = 0;
     }
+    return { volts: this.spread(volts), sourceOhms: this.spread(ohms) };
+  }
+
+  private sourceOhmsOfUnknowns(): Float64Array {
+    const { factor, islands } = this.deadNetwork();
+    const ohms = inverseDiagonal(this.pattern, factor);
+    if (islands !== null)
+      for (let unknown = 0; unknown < ohms.length; unknown++)
+        if (islands[unknown] !== GROUNDED) ohms[unknown] = Number.POSITIVE_INFINITY;
     return ohms;
+  }
+
+  /** What is known of the unknowns, by node; 0 at node 0 and what is joined to it. */
+  private spread(ofUnknowns: Float64Array): Float64Array {
+    const { unknownOf } = this.pattern;
+    const byNode = new Float64Array(unknownOf.length);
+    for (let node = 0; node < byNode.length; node++) {
+      const unknown = unknownOf[node]!;
+      byNode[node] = unknown < 0 ? 0 : ofUnknowns[unknown]!;
+    }
+    return byNode;
   }
 
   /** Ohms between two nodes with the sources dead, as for `sourceOhms`; `Infinity` where nothing joins them. */
