@@ -44,7 +44,8 @@ export function predict(
 ): { readonly predicted: Predicted; readonly rig: Rig } {
   const rig = new Rig(circuit, faults, [], givenUp);
   const melted = meltedIn(rig, complaint);
-  const nodes = Int32Array.from(points, ({ point }) => rig.network.nodes.get(point)!);
+  const { nodes: named, plus } = rig.network;
+  const nodes = Int32Array.from([...points.map(({ point }) => named.get(point)!), plus]);
   const shown: Shown[] = [];
   inEach(rig, conditions, melted, (condition) => {
     shown[condition] = shownBy(rig, nodes);
@@ -52,21 +53,15 @@ export function predict(
   return { predicted: { shown, left: leftIn(rig), plugs: plugsWith(circuit, faults) }, rig };
 }
 
-/** What a settled rig shows at these nodes. */
+/** What a settled rig shows at these nodes, of which the last is "battery +". */
 function shownBy(rig: Rig, nodes: Int32Array): Shown {
-  const { plus } = rig.network;
-  const all = rig.solver.readOut();
-  const volts = new Float64Array(nodes.length);
-  const sourceOhms = new Float64Array(nodes.length);
-  for (let point = 0; point < nodes.length; point++) {
-    volts[point] = all.volts[nodes[point]!]!;
-    sourceOhms[point] = all.sourceOhms[nodes[point]!]!;
-  }
+  const { volts, sourceOhms } = rig.solver.readOut(nodes);
+  const plus = nodes.length - 1;
   return {
-    volts,
-    sourceOhms,
-    plusVolts: all.volts[plus]!,
-    plusOhms: all.sourceOhms[plus]!,
+    volts: volts.subarray(0, plus),
+    sourceOhms: sourceOhms.subarray(0, plus),
+    plusVolts: volts[plus]!,
+    plusOhms: sourceOhms[plus]!,
     states: new Map(rig.states),
   };
 }

@@ -1,11 +1,12 @@
 import type { ConnectorId, ControlKey, PartId } from "../base/ids.ts";
+import { remember } from "../base/memo.ts";
 import { assert } from "../base/outcome.ts";
 import type { Amps, Celsius, Ohms } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { controlAt, controlsOf, isInLine, springsBack, terminalPoint } from "../circuit/points.ts";
 import type { Around, Sees } from "../parts/kind.ts";
-import type { Law } from "../solve/element.ts";
-import { compile } from "../solve/pattern.ts";
+import type { Law, Network } from "../solve/element.ts";
+import { compile, type Pattern } from "../solve/pattern.ts";
 import { Solver } from "../solve/solver.ts";
 import { copperRatio } from "../trade/wire.ts";
 import type { Attachment } from "./attachment.ts";
@@ -53,7 +54,7 @@ export class Rig {
   constructor(circuit: Circuit, faults: readonly Fault[] = [], clipped: readonly Attachment[] = [], givenUp?: Rig) {
     this.circuit = circuit;
     this.network = networkOf(circuit, faults, clipped);
-    const { elements, nodeCount } = this.network;
+    const { elements } = this.network;
     if (givenUp && hasShapeOf(this.network, givenUp.network)) {
       givenUp.surround({});
       this.solver = givenUp.solver;
@@ -65,7 +66,7 @@ export class Rig {
         this.isOpen[index] = passesNothing(element) ? 1 : 0;
       });
     } else {
-      this.solver = new Solver(compile({ nodeCount, elements: elements.map((placed) => placed.element) }));
+      this.solver = new Solver(patternOf(this.network));
       this.isOpen = Uint8Array.from(elements, ({ element }) => (passesNothing(element) ? 1 : 0));
     }
     const parts = [...this.network.parts.values()];
@@ -239,6 +240,24 @@ export class Rig {
     const law = open ? OPEN : copper ? atAmbient(element, this.condition.ambientC ?? TABLE_CELSIUS) : element;
     this.solver.setElement(index, { ...law, a: element.a, b: element.b });
   }
+}
+
+const soundPattern = remember((circuit: Circuit) => compiled(networkOf(circuit)));
+
+/** The pattern of a network: that of the sound circuit wherever faults leave its shape. */
+function patternOf(network: CircuitNetwork): Pattern {
+  const sound = networkOf(network.circuit);
+  const pattern = soundPattern(network.circuit);
+  if (network === sound) return pattern;
+  return hasShapeOf(network, sound) ? { ...pattern, network: elementsOf(network) } : compiled(network);
+}
+
+function compiled(network: CircuitNetwork): Pattern {
+  return compile(elementsOf(network));
+}
+
+function elementsOf({ nodeCount, elements }: CircuitNetwork): Network {
+  return { nodeCount, elements: elements.map(({ element }) => element) };
 }
 
 function meltableOf(placed: PlacedPart): Meltable {

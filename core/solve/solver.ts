@@ -170,21 +170,26 @@ export class Solver {
 
   /** Ohms from each node to node 0 with the sources dead and each element at its present volts over amps. Size nodeCount. */
   sourceOhms(): Float64Array {
-    return this.spread(this.sourceOhmsOfUnknowns());
+    const ohms = new Float64Array(this.pattern.unknownOf.length);
+    spread(this.sourceOhmsOfUnknowns(), this.pattern.unknownOf, ohms);
+    return ohms;
   }
 
-  /** Volts and source ohms of each node, as `volts` and `sourceOhms` tell them one by one. Sizes nodeCount. */
-  readOut(): { readonly volts: Float64Array; readonly sourceOhms: Float64Array } {
+  /** Volts and source ohms of some nodes, as `volts` and `sourceOhms` tell them. Size as many as are asked for. */
+  readOut(nodes: Int32Array): { readonly volts: Float64Array; readonly sourceOhms: Float64Array } {
     const { companion, pattern } = this;
-    const ohms = this.sourceOhmsOfUnknowns();
-    let { volts } = companion;
+    const unknowns = new Int32Array(nodes.length);
+    for (let at = 0; at < nodes.length; at++) unknowns[at] = pattern.unknownOf[nodes[at]!]!;
+    const volts = new Float64Array(nodes.length);
+    spread(companion.volts, unknowns, volts);
     if (companion.factor.zeroPivots > 0) {
       this.islands ??= islandsOf(pattern, companion.factor);
-      volts = volts.slice();
-      for (let unknown = 0; unknown < volts.length; unknown++)
-        if (this.islands[unknown] !== GROUNDED) volts[unknown] = 0;
+      for (let at = 0; at < nodes.length; at++)
+        if (unknowns[at]! >= 0 && this.islands[unknowns[at]!] !== GROUNDED) volts[at] = 0;
     }
-    return { volts: this.spread(volts), sourceOhms: this.spread(ohms) };
+    const sourceOhms = new Float64Array(nodes.length);
+    spread(this.sourceOhmsOfUnknowns(), unknowns, sourceOhms);
+    return { volts, sourceOhms };
   }
 
   private sourceOhmsOfUnknowns(): Float64Array {
@@ -194,17 +199,6 @@ export class Solver {
       for (let unknown = 0; unknown < ohms.length; unknown++)
         if (islands[unknown] !== GROUNDED) ohms[unknown] = Number.POSITIVE_INFINITY;
     return ohms;
-  }
-
-  /** What is known of the unknowns, by node; 0 at node 0 and what is joined to it. */
-  private spread(ofUnknowns: Float64Array): Float64Array {
-    const { unknownOf } = this.pattern;
-    const byNode = new Float64Array(unknownOf.length);
-    for (let node = 0; node < byNode.length; node++) {
-      const unknown = unknownOf[node]!;
-      byNode[node] = unknown < 0 ? 0 : ofUnknowns[unknown]!;
-    }
-    return byNode;
   }
 
   /** Ohms between two nodes with the sources dead, as for `sourceOhms`; `Infinity` where nothing joins them. */
@@ -241,6 +235,14 @@ export class Solver {
     this.dead.islands = factor.zeroPivots === 0 ? null : islandsOf(pattern, factor);
     this.isDeadFresh = true;
     return this.dead;
+  }
+}
+
+/** What is known of every unknown, as some ask for it; 0 for the reference. */
+function spread(known: Float64Array, unknowns: Int32Array, into: Float64Array): void {
+  for (let at = 0; at < unknowns.length; at++) {
+    const unknown = unknowns[at]!;
+    into[at] = unknown < 0 ? 0 : known[unknown]!;
   }
 }
 

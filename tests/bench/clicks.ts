@@ -3,13 +3,10 @@ import { controlsOf } from "../../core/circuit/points.ts";
 import { Rig } from "../../core/live/rig.ts";
 import { reach, settle } from "../../core/live/settle.ts";
 import { lotsOf } from "../lots.ts";
-import { harness } from "../reference/harness.ts";
+import { circuitsOf } from "./circuits.ts";
 import { median, medianMs } from "./measure.ts";
 import { denseMs, inverseMs, refactorMs, referenceMs } from "./yardsticks.ts";
 
-const CIRCUITS = 3;
-/** A circuit of a size has as many unknowns, give or take this share. */
-const OFF_SIZE = 0.04;
 const SIZES = [50, 200, 1_000, 5_000];
 /** A dense matrix of more unknowns than this takes minutes. */
 const MOST_DENSE = 1_500;
@@ -29,17 +26,6 @@ interface Row {
   /** Source ohms of every node from a factor at hand, and all of it: dead network, factor, ohms. */
   readonly inverseMs: number;
   readonly sourceOhmsMs: number;
-}
-
-/** The first circuits of a size, with their seeds: a harness ends with its last branch, so that some are larger. */
-function circuitsOf(size: number): readonly (readonly [number, Circuit])[] {
-  const found: (readonly [number, Circuit])[] = [];
-  for (let seed = 1; found.length < CIRCUITS; seed++) {
-    const circuit = harness(seed, 0.95 * size);
-    const { unknowns } = new Rig(circuit).solver.pattern;
-    if (Math.abs(unknowns / size - 1) < OFF_SIZE) found.push([seed, circuit]);
-  }
-  return found;
 }
 
 /** A rig at rest, and a click on it: `aim` picks a control and another position by lot, `click` throws it. */

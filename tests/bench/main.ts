@@ -1,10 +1,12 @@
 import { benchClicks } from "./clicks.ts";
+import { benchDictionary } from "./dictionary.ts";
 import { benchFind } from "./find.ts";
 import { benchWindow } from "./window/goals.ts";
 
 /** What may be named to run it alone; all of it where nothing is. */
 const BENCHES: Readonly<Record<string, () => readonly string[] | Promise<readonly string[]>>> = {
   clicks: benchClicks,
+  dictionary: benchDictionary,
   find: benchFind,
   window: benchWindow,
 };

@@ -11,8 +11,8 @@ import { deckOf } from "../reference/deck.ts";
 import { INSTALL, TOLERANCES } from "../reference/ngspice.ts";
 import { medianMs } from "./measure.ts";
 
-/** Milliseconds of one process of the reference for one operating point of this circuit, from start to end. */
-export function referenceMs(rig: Rig): number {
+/** Milliseconds of one process of the reference for one operating point of this circuit, from start to end: a median. */
+export function referenceMs(rig: Rig, times = 15): number {
   const room = mkdtempSync(join(tmpdir(), "wirefathom-bench-"));
   try {
     const file = join(room, "bench.cir");
@@ -22,7 +22,7 @@ export function referenceMs(rig: Rig): number {
         const { error } = spawnSync("ngspice", ["-b", file], { stdio: "ignore" });
         if (error) throw new Error(INSTALL);
       },
-      { times: 15, mostMs: 4_000, warmMs: 0 },
+      { times, mostMs: 4_000, warmMs: 0 },
     );
   } finally {
     rmSync(room, { recursive: true, force: true });
