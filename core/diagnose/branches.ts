@@ -6,8 +6,9 @@ import type { Branches, BranchLine, BranchRow, BranchVerdict } from "./branchTab
 import { firstMisled } from "./branchWalk.ts";
 import { probeFor } from "./candidates.ts";
 import { beforeFirst, complaintWords, type Known, suspicion } from "./order.ts";
+import { distinct } from "./plan/distinct.ts";
 import { tellsOf } from "./plan/information.ts";
-import { distinct, planner } from "./plan/next.ts";
+import { planner } from "./plan/next.ts";
 import { after, allLiving, isOneRepair, type Living, massOf, minutesFrom, type Stand } from "./plan/problem.ts";
 import { repairsOf } from "./repairs.ts";
 import { type Rows, rowsFor } from "./rows.ts";

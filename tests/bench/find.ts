@@ -1,9 +1,9 @@
 import { lotsFrom } from "../../core/base/seed.ts";
 import { greedy } from "../../core/diagnose/plan/greedy.ts";
 import { tellsOf } from "../../core/diagnose/plan/information.ts";
-import { distinct, planner } from "../../core/diagnose/plan/next.ts";
+import { planner } from "../../core/diagnose/plan/next.ts";
 import { allLiving, type Living, type ProbeChoice, type Problem, START } from "../../core/diagnose/plan/problem.ts";
-import { medianMs } from "./measure.ts";
+import { mediansMs } from "./measure.ts";
 
 const SUSPECTS = 400;
 const PROBES = 3_200;
@@ -62,14 +62,22 @@ export function benchFind(): readonly string[] {
   const tells = tellsOf(given);
   const all = given.probes.map((_, probe) => probe);
   const sweep = greedy(given, tells);
-  const passMs = medianMs(() => plainPass(given, living), { times: 200, mostMs: 1_500 });
-  const sweepMs = medianMs(() => sweep(living, START, all), { times: 200, mostMs: 2_000 });
-  const answerMs = medianMs(() => planner(given, tells, distinct(given))(living, START), { times: 30, mostMs: 6_000 });
+  const { passMs, layMs, sweepMs, answerMs } = mediansMs(
+    {
+      passMs: () => plainPass(given, living),
+      layMs: () => tellsOf({ ...given }),
+      sweepMs: () => sweep(living, START, all),
+      // From the bare table: laid out, thinned out, answered.
+      answerMs: () => planner({ ...given })(living, START),
+    },
+    { times: 100, mostMs: 10_000 },
+  );
   console.table([
     {
       suspects: SUSPECTS,
       probes: PROBES,
       "plain pass, ms": passMs.toFixed(1),
+      "laying out, ms": layMs.toFixed(1),
       "greedy sweep, ms": sweepMs.toFixed(1),
       "sweep / pass": (sweepMs / passMs).toFixed(2),
       "best answer, ms": answerMs.toFixed(0),

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { exact } from "../../core/diagnose/plan/exact.ts";
 import { tellsOf } from "../../core/diagnose/plan/information.ts";
-import { greedyPlanner, minutesExpected } from "../../core/diagnose/plan/next.ts";
 import type { Living, Problem, Stand } from "../../core/diagnose/plan/problem.ts";
 import { rollout } from "../../core/diagnose/plan/rollout.ts";
+import { greedyPlanner, minutesExpected } from "./policies.ts";
 import { problemByLot, type Sort } from "./problems.ts";
 
 const COSTS = [1, 2, 5, 10];

@@ -1,9 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { lotsFrom } from "../../core/base/seed.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import { tellsOf } from "../../core/diagnose/plan/information.ts";
-import { type Chooser, minutesExpected, planner } from "../../core/diagnose/plan/next.ts";
-import { minutesFrom, type Problem } from "../../core/diagnose/plan/problem.ts";
+import { planner } from "../../core/diagnose/plan/next.ts";
 import { possibleFaults } from "../../core/diagnose/possible.ts";
 import { repairsOf } from "../../core/diagnose/repairs.ts";
 import { rowsFor } from "../../core/diagnose/rows.ts";
@@ -11,6 +9,7 @@ import type { Suspect } from "../../core/diagnose/step.ts";
 import { type Observation, suspectsFor } from "../../core/diagnose/suspects.ts";
 import { triesFor } from "../../core/diagnose/tries.ts";
 import { SAMPLE_NAMES as SAMPLES, sample } from "../samples/onTheBench.ts";
+import { inOrder, minutesExpected } from "./policies.ts";
 import { careless, type Ended, search } from "./simulate.ts";
 
 function complaintOf(circuit: Circuit): Observation {
@@ -90,18 +89,6 @@ describe("a planted fault", () => {
   );
 });
 
-/** Takes the rows that tell anything as they stand on the drawing, one after the other. */
-function inDrawingOrder(problem: Problem): Chooser {
-  const tells = tellsOf(problem);
-  return (living, stand) => {
-    for (const [probe, choice] of problem.probes.entries()) {
-      const bits = tells(living, choice.classes);
-      if (bits > 1e-9) return { probe, bits, minutes: minutesFrom(problem, choice, stand), score: 0, expected: 0 };
-    }
-    return null;
-  };
-}
-
 describe("the minutes a search is expected to take", () => {
   it("are never more than in drawing order, and at most 0.6 of them in the geometric mean over the samples", () => {
     const shares = SAMPLES.map((name) => {
@@ -121,7 +108,7 @@ describe("the minutes a search is expected to take", () => {
       );
       const { problem } = rowsFor(circuit, check.condition, suspects, triesFor(circuit, check), []);
       const planned = minutesExpected(problem, planner(problem));
-      const drawn = minutesExpected(problem, inDrawingOrder(problem));
+      const drawn = minutesExpected(problem, inOrder(problem));
       console.log(`${name}: ${planned.toFixed(1)} minutes expected, ${drawn.toFixed(1)} in drawing order`);
       return planned / drawn;
     });

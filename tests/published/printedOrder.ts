@@ -1,29 +1,13 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import { tellsOf } from "../../core/diagnose/plan/information.ts";
-import { type Chooser, minutesExpected, planner } from "../../core/diagnose/plan/next.ts";
-import { minutesFrom, type Problem } from "../../core/diagnose/plan/problem.ts";
+import { planner } from "../../core/diagnose/plan/next.ts";
+import type { Problem } from "../../core/diagnose/plan/problem.ts";
 import type { Probe } from "../../core/diagnose/reading.ts";
 import { readWith } from "../../core/diagnose/reads.ts";
 import { type Rows, rowsFor } from "../../core/diagnose/rows.ts";
 import type { Suspect } from "../../core/diagnose/step.ts";
 import { triesFor } from "../../core/diagnose/tries.ts";
+import { inOrder, minutesExpected } from "../diagnose/policies.ts";
 import { faultOf } from "./build.ts";
-
-/** Probes by number in the order a manual has them; what tells nothing any more is passed over. */
-export function inPrintedOrder(
-  problem: Problem,
-  order: readonly number[] = problem.probes.map((_, at) => at),
-): Chooser {
-  const tells = tellsOf(problem);
-  return (living, stand) => {
-    for (const probe of order) {
-      const choice = problem.probes[probe]!;
-      const bits = tells(living, choice.classes);
-      if (bits > 1e-9) return { probe, bits, minutes: minutesFrom(problem, choice, stand), score: 0, expected: 0 };
-    }
-    return null;
-  };
-}
 
 /** What a search is expected to cost in the printed order and in ours, over the same probes at the same cost. */
 export function costs(
@@ -31,7 +15,7 @@ export function costs(
   order?: readonly number[],
 ): { readonly printed: number; readonly ours: number } {
   return {
-    printed: minutesExpected(problem, inPrintedOrder(problem, order)),
+    printed: minutesExpected(problem, inOrder(problem, order)),
     ours: minutesExpected(problem, planner(problem)),
   };
 }

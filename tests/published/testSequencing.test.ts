@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { tellsOf } from "../../core/diagnose/plan/information.ts";
-import { greedyPlanner, minutesExpected, planner } from "../../core/diagnose/plan/next.ts";
+import { planner } from "../../core/diagnose/plan/next.ts";
 import { allLiving, type Problem, START } from "../../core/diagnose/plan/problem.ts";
 import { rollout } from "../../core/diagnose/plan/rollout.ts";
+import { greedyPlanner, minutesExpected } from "../diagnose/policies.ts";
 import { problemOf } from "../diagnose/problems.ts";
 
 /** Plans by rollout alone, so that it is tried where the optimum could be had too. */
@@ -41,7 +42,7 @@ describe("Pattipati and Alexandridis, 'Application of heuristic search and infor
 
   it("sees in each test the bits worked out by hand", () => {
     const tells = tellsOf(problem);
-    const bits = problem.probes.map(({ classes }) => tells(allLiving(problem), classes));
+    const bits = problem.probes.map((_, probe) => tells.probe(allLiving(problem), probe));
     [0.8415, 0.6801, 0.5842, 0.795, 0.4999].forEach((want, test) => {
       expect(bits[test]).toBeCloseTo(want, 4);
     });
@@ -97,7 +98,7 @@ describe("MacKay, 'Information Theory, Inference and Learning Algorithms', exerc
     const problem = problemWith(pans);
     const tells = tellsOf(problem);
     [0.8167, 1.2516, 1.5, 1.585, 1.4834, 1].forEach((want, index) => {
-      expect(tells(allLiving(problem), problem.probes[index]!.classes)).toBeCloseTo(want, 4);
+      expect(tells.probe(allLiving(problem), index)).toBeCloseTo(want, 4);
     });
   });
 

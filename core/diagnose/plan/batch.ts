@@ -18,8 +18,8 @@ export function batchGreedy(problem: Problem, tells: Tells): Policy {
     const bits: number[] = [];
     const byTrim = new Map<number, number[]>();
     for (const probe of pool) {
-      const { classes, trim } = problem.probes[probe]!;
-      const told = tells(living, classes);
+      const { trim } = problem.probes[probe]!;
+      const told = tells.probe(living, probe);
       if (told < LEAST_BITS) continue;
       const at = telling.push(probe) - 1;
       bits.push(told);
@@ -92,7 +92,7 @@ function bestOf(
       // As a rule a batch tells no more than its probes do one by one: what cannot win even so is not joined.
       if (next >= 0 && (together + bits[at]!) / spent <= nextBits / nextMinutes) continue;
       if (size > 1 && !joined(living, batch, choice.classes, tried)) continue;
-      const told = size === 1 ? bits[at]! : tells(living, tried);
+      const told = size === 1 ? bits[at]! : tells.classes(living, tried);
       if (told > together + LEAST_BITS && (next < 0 || told / spent > nextBits / nextMinutes))
         [next, nextBits, nextMinutes] = [at, told, spent];
     }

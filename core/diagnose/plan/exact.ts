@@ -25,7 +25,7 @@ export function exact(
   if (best === undefined) return undefined;
   if (best.probe === -1) return null;
   const choice = problem.probes[best.probe]!;
-  const bits = tells(living, choice.classes);
+  const bits = tells.probe(living, best.probe);
   const minutes = minutesFrom(problem, choice, stand);
   const mass = atoms.reduce((sum, atom) => sum + atom.mass, 0);
   return { probe: best.probe, bits, minutes, score: bits / minutes, expected: best.cost / mass };

@@ -41,7 +41,7 @@ export function scored(
 
 function scoreOf(problem: Problem, tells: Tells, living: Living, stand: Stand, probe: number): Scored | null {
   const choice = problem.probes[probe]!;
-  const bits = tells(living, choice.classes);
+  const bits = tells.probe(living, probe);
   if (bits < LEAST_BITS) return null;
   const minutes = minutesFrom(problem, choice, stand);
   return { probe, bits, minutes, score: bits / minutes };
@@ -81,7 +81,7 @@ export function cheapest(
     if (minutes < least) [best, least] = [probe, minutes];
   }
   if (best < 0) return null;
-  const bits = tells(living, problem.probes[best]!.classes);
+  const bits = tells.probe(living, best);
   return { probe: best, bits, minutes: least, score: bits / least, telling: [best] };
 }
 

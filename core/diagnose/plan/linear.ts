@@ -45,7 +45,7 @@ export function linear(
     spent += minutes;
   };
   const bitsOf = (probe: number): number =>
-    sets.reduce((sum, set) => sum + (massOf(problem, set) / whole) * tells(set, problem.probes[probe]!.classes), 0);
+    sets.reduce((sum, set) => sum + (massOf(problem, set) / whole) * tells.probe(set, probe), 0);
   if (first !== null) {
     const minutes = minutesFrom(problem, problem.probes[first]!, stand);
     if (minutes <= budget) take(first, bitsOf(first), minutes);
