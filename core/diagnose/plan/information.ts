@@ -181,25 +181,20 @@ function apartOf({ weights, repairs }: Problem) {
     let count = 0;
     for (let at = start; at < end; ) {
       const each = suspect[at]!;
-      const repair = repairs[each]!;
-      let next = at + 1;
-      let own = isLiving[each]!;
-      let [only, shown] = [each, outcome[at]!];
-      while (next < end && repairs[suspect[next]!] === repair) {
-        if (isLiving[suspect[next]!] === 1) {
-          own++;
-          [only, shown] = [suspect[next]!, outcome[next]!];
-        }
-        if (outcome[next]! >= used) used = outcome[next]! + 1;
-        next++;
+      if (isLiving[each] === 0) {
+        at++;
+        continue;
       }
-      if (outcome[at]! >= used) used = outcome[at]! + 1;
+      const repair = repairs[each]!;
+      let own = 1;
+      let next = at + 1;
+      for (; next < end && repairs[suspect[next]!] === repair; next++) own += isLiving[suspect[next]!]!;
       if (own === 1) {
-        gained += alone[only]!;
-        mass[shown]! += weights[only]!;
-      } else if (own > 1) gained += several(suspect, outcome, at, next);
+        gained += alone[each]!;
+        mass[outcome[at]!]! += weights[each]!;
+      } else gained += several(suspect, outcome, at, next);
+      for (; at < next; at++) if (outcome[at]! >= used) used = outcome[at]! + 1;
       count += own;
-      at = next;
     }
     let rest = total;
     let after = 0;
