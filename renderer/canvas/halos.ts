@@ -78,13 +78,18 @@ export function trace(canvas: CanvasRenderingContext2D, view: Viewport, run: rea
   });
 }
 
-/** The box round a part, `off` pixels from its ink. */
-export function traceBox({ canvas, view, marks }: Ground, part: string, off: number): void {
+/** The box round a part, `off` pixels from its ink, on the canvas or on a path that is given. */
+export function traceBox(
+  { canvas, view, marks }: Ground,
+  part: string,
+  off: number,
+  path: CanvasRenderingContext2D | Path2D = canvas,
+): void {
   const box = partBox(marks, part);
   if (!box) return;
   const a = pixelOf(view, { x: box.left, y: box.top });
   const b = pixelOf(view, { x: box.right, y: box.bottom });
-  canvas.roundRect(a.x - off, a.y - off, b.x - a.x + 2 * off, b.y - a.y + 2 * off, off);
+  path.roundRect(a.x - off, a.y - off, b.x - a.x + 2 * off, b.y - a.y + 2 * off, off);
 }
 
 /** Whether two are the same thing. */

@@ -8,6 +8,7 @@ import type { Thing } from "../state/state.ts";
 import { gatheredWith, type Lying, ledTo, pairsTo, terminalsBeside, terminalsIn } from "./bundle.ts";
 import { elbow, joinedUp } from "./elbow.ts";
 import { type Ghost, ghostOf } from "./ghost.ts";
+import { leadPlace } from "./leadPlace.ts";
 import { nearestTerminal } from "./nearestTerminal.ts";
 import { nearestOn, wireMiddle, wireRuns } from "./places.ts";
 import type { Hit } from "./sheetIndex.ts";
@@ -73,6 +74,13 @@ export class Pen {
     else if (tool.is === "wire" && this.gathered.length > 0 && !this.from) this.lead(this.pairs());
     else if (tool.is === "wire") this.draw();
     else if (tool.is === "lead") this.clip(tool);
+  }
+
+  /** Clips the lead in hand where the tool ends now. */
+  private clip(tool: LeadTool): void {
+    const { surface, end } = this;
+    const place = end && leadPlace(tool, end, surface.shown.circuit, surface.standing);
+    if (place !== null) surface.calls.onLead(tool, place);
   }
 
   /** Gathers the terminal that is met here, or all on the near side of the part, beside what is gathered. */
@@ -296,34 +304,6 @@ export class Pen {
     if (end.point !== null) calls.onWire(from.point!, end.point, corners);
     else calls.onWireToWire(from.point!, end.wire!, end.spot);
     this.show();
-  }
-
-  // ---------------------------------------------------------------- leads
-
-  /** Clips the lead where the tool ends now: on a wire a clip goes to its nearer end, at a terminal jaws go round its wire. */
-  private clip(tool: LeadTool): void {
-    const { end, surface } = this;
-    const { wires } = surface.shown.circuit;
-    if (!end) return;
-    if (tool.lead === "jaws") {
-      const wire = end.wire ?? wires.find(({ from, to }) => from === end.point || to === end.point)?.id;
-      if (wire !== undefined) surface.calls.onLead(tool, wire);
-      return;
-    }
-    const along = wires.find(({ id }) => id === end.wire);
-    const point = end.point ?? (along ? this.nearer([along.from, along.to], end.spot) : null);
-    if (point !== null) surface.calls.onLead(tool, point);
-  }
-
-  /** The one of these points that lies nearer to a spot; null where none is on the page. */
-  private nearer(points: readonly PointId[], { x, y }: Spot): PointId | null {
-    const { spots } = this.surface.standing;
-    const off = (point: PointId): number => {
-      const spot = spots.get(point);
-      return spot ? Math.hypot(spot.x - x, spot.y - y) : Number.POSITIVE_INFINITY;
-    };
-    const [near] = points.filter((point) => spots.has(point)).sort((one, other) => off(one) - off(other));
-    return near ?? null;
   }
 
   // ---------------------------------------------------------------- keys

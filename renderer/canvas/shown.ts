@@ -11,6 +11,7 @@ import type { Live } from "../../core/live/live.ts";
 import type { Look } from "../../core/parts/kind.ts";
 import type { Paper } from "../printed/papers.ts";
 import type { Thing, Wish } from "../state/state.ts";
+import type { SuspectMark } from "../state/suspectNow.ts";
 import type { Knot } from "./knots.ts";
 import type { LeadHere } from "./leadTags.ts";
 import type { ReadHere } from "./readingFlags.ts";
@@ -42,8 +43,12 @@ export interface Shown {
   readonly leads: readonly LeadHere[];
   /** Printed pages under the drawing, the lowest first. */
   readonly papers: readonly Paper[];
-  /** Planted faults; each gets a flag. */
+  /** Faults with which the live state is shown: those put in, or those of a suspect. */
   readonly faults: readonly Fault[];
+  /** What has a flag: everything that a fault is put into, while that is shown. */
+  readonly flagged: readonly string[];
+  /** Suspects that are marked; the one shown comes last. */
+  readonly suspects: readonly SuspectMark[];
   /** Ids of parts and wires that are not as in the good circuit. */
   readonly different: ReadonlySet<string>;
   /** What is to be brought into sight or zoomed; met once for each count. */

@@ -30,6 +30,7 @@ import type { Calls, Shown } from "./shown.ts";
 import { SheetStage } from "./stage.ts";
 import { type Standing, standingOn } from "./standing.ts";
 import { paintStandsOn, type StandsOn, standingOnOthers } from "./standsOn.ts";
+import { paintSuspects } from "./suspects.ts";
 import { type Throws, throwsOn } from "./throwPlaces.ts";
 import { TONES } from "./tones.ts";
 import type { Carried, PenShown } from "./underWay.ts";
@@ -293,16 +294,13 @@ export class SheetSurface {
 
   private paintOver(canvas: CanvasRenderingContext2D): void {
     const ground = this.ground(canvas);
-    const { circuit, knots, readings, leads, faults, selection } = this.shown;
+    const { circuit, live, knots, readings, leads, flagged, suspects, selection } = this.shown;
     if (this.turning && this.paintedNow) {
       const share = (performance.now() - this.turning.begun) / TURN_MS;
       paintTurning(ground, this.paintedNow, this.turning.blades, share);
     }
-    paintFlags(
-      ground,
-      circuit,
-      faults.map(({ target }) => target),
-    );
+    paintSuspects(ground, circuit, live, suspects);
+    paintFlags(ground, circuit, flagged);
     paintPins(ground, circuit, this.shown.page);
     paintReadings(ground, readings);
     paintLeads(ground, circuit, leads);

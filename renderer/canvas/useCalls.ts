@@ -21,7 +21,7 @@ import { refused } from "../state/reduce.ts";
 import type { Thing } from "../state/state.ts";
 import { benchOf } from "../state/state.ts";
 import type { AppStore } from "../state/store.ts";
-import { chosenNow, circuitNow, isHeld } from "../state/views.ts";
+import { chosenNow, circuitNow, isHeld, suspectNow, withSuspectNow } from "../state/views.ts";
 import { keyCommand } from "./keyCommands.ts";
 import type { Calls, Card, ThrowHow } from "./shown.ts";
 import { HAND, type LeadTool } from "./tool.ts";
@@ -120,6 +120,10 @@ export function useCalls(
         if (key === "arrange") {
           const hasParts = chosenNow(state).some(({ is }) => is === "part");
           dispatch({ do: "arrange", what: hasParts ? "chosen" : "page" });
+          return true;
+        }
+        if (key === "wrong" && suspectNow(state)) {
+          dispatch({ do: "with-suspect", isWith: !withSuspectNow(state) });
           return true;
         }
         const bench = benchOf(state);

@@ -1,9 +1,11 @@
 import { useMemo } from "react";
-import type { ProbeOrder } from "../../core/diagnose/step.ts";
-import { liveNow } from "../../core/edit/liveNow.ts";
+import type { ProbeOrder, Suspect } from "../../core/diagnose/step.ts";
+import { benchWith } from "../../core/edit/liveWith.ts";
+import type { Fault } from "../../core/live/fault.ts";
 import { usePapers } from "../printed/usePapers.ts";
 import { useApp } from "../state/AppContext.tsx";
 import type { AppState } from "../state/state.ts";
+import { liveOnSheet, shownWith, suspectMarks, suspectOnSheet, suspectsInSight } from "../state/suspectNow.ts";
 import type { Knot } from "./knots.ts";
 import { leadsHere } from "./leadTags.ts";
 import { readHere } from "./readingFlags.ts";
@@ -15,6 +17,8 @@ const NO_KNOTS: readonly Knot[] = [];
 /** Steps after the next one that are pinned on the drawing; all of a long order would hide what they point at. */
 const MOST_AHEAD = 5;
 const NO_IDS: ReadonlySet<string> = new Set();
+const NO_SUSPECTS: readonly Suspect[] = [];
+const NO_FAULTS: readonly Fault[] = [];
 /** Room at the edges of a fitted drawing: at the top for the tools, what is chosen, and the switch between good and faulty. */
 const TOP = 64;
 const SIDES = { right: 24, bottom: 24, left: 24 };
@@ -31,10 +35,16 @@ export function useShown(): Shown | null {
   const papers = usePapers();
   const order = useApp(orderPinned);
   const knots = useMemo(() => (order ? knotsOf(order, step) : NO_KNOTS), [order, step]);
+  const suspect = open && shownWith(open);
+  const live = open && liveOnSheet(open);
+  const inSight = open ? suspectsInSight(open) : NO_SUSPECTS;
+  const marked = open && suspectOnSheet(open);
+  const suspects = useMemo(() => suspectMarks(inSight, marked), [inSight, marked]);
   return useMemo(() => {
-    if (!desk) return null;
+    if (!desk || !live) return null;
     const { bench } = desk;
-    const { shown, differs } = liveNow(bench);
+    const { shown, differs } = live;
+    const planted = bench.showFaults ? bench.faults : NO_FAULTS;
     return {
       circuit: bench.circuit,
       page,
@@ -49,14 +59,34 @@ export function useShown(): Shown | null {
       hover: hovered,
       knots,
       readings: readHere(bench),
-      leads: leadsHere(bench),
-      faults: bench.showFaults ? bench.faults : [],
-      different: bench.showFaults ? new Set([...differs.parts, ...differs.wires]) : NO_IDS,
+      leads: leadsHere(suspect ? benchWith(bench, suspect.faults) : bench),
+      faults: suspect ? suspect.faults : planted,
+      flagged: suspect ? [] : planted.map(({ target }) => target),
+      suspects,
+      different: suspect || bench.showFaults ? new Set([...differs.parts, ...differs.wires]) : NO_IDS,
       wish,
       papers,
       margins,
     };
-  }, [desk, papers, page, viewports, chosen, also, tool, hovered, wish, knots, palette, look, keys, margins]);
+  }, [
+    desk,
+    live,
+    suspect,
+    suspects,
+    papers,
+    page,
+    viewports,
+    chosen,
+    also,
+    tool,
+    hovered,
+    wish,
+    knots,
+    palette,
+    look,
+    keys,
+    margins,
+  ]);
 }
 
 const NOTHING = {

@@ -1,9 +1,9 @@
 import { percent } from "../../core/diagnose/progressWords.ts";
 import type { OutcomeOf, ProbeOrder, Step, Suspect } from "../../core/diagnose/step.ts";
-import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import { FileVerdict } from "../job/FileVerdict.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
-import { useMake } from "../state/useMake.ts";
+import { thingNamed } from "../state/places.ts";
+import { circuitNow } from "../state/views.ts";
 import { signed } from "../words/figures.ts";
 import { SuspectWeight } from "./SuspectWeight.tsx";
 
@@ -14,32 +14,35 @@ interface Shown {
   readonly order: ProbeOrder;
   readonly isLeader: boolean;
   readonly isOpened: boolean;
-  readonly onOpen: () => void;
 }
 
 /** Rows of the order of which it is said what they would read with a suspect. */
 const MOST_ROWS = 5;
 
-/** A suspect: how likely now, how that changed, and on a press where it sits and what the next rows would read with it. */
-export function SuspectRow({ suspect, before, order, isLeader, isOpened, onOpen }: Shown) {
+/**
+ * A suspect: how likely now, how that changed, and on a press where it sits, the drawing as it would be with it, and what the
+ * next rows would read.
+ */
+export function SuspectRow({ suspect, before, order, isLeader, isOpened }: Shown) {
   const { dispatch } = useAppStore();
-  const make = useMake();
+  const circuit = useApp(circuitNow);
   const target = suspect.faults[0]?.target ?? "";
-  const isHovered = useApp(({ open }) => open?.hovered?.id === target);
+  const isHovered = useApp(({ open }) => suspect.faults.some((fault) => fault.target === open?.hovered?.id));
   const { probability } = suspect;
   const change = before === null ? null : Math.round((probability - before) * 100);
   const look = ["suspect", isLeader ? "is-leader" : "", isOpened ? "is-opened" : "", isHovered ? "is-hovered" : ""];
   const parts = isLeader ? partingWords(order) : null;
   return (
-    <li className={look.join(" ")}>
+    <li
+      className={look.join(" ")}
+      onPointerEnter={() => dispatch({ do: "hover", thing: circuit && thingNamed(circuit, target) })}
+      onPointerLeave={() => dispatch({ do: "hover", thing: null })}
+    >
       <button
         type="button"
         className="suspect-head"
         aria-expanded={isOpened}
-        onClick={() => {
-          onOpen();
-          dispatch({ do: "find-named", id: target });
-        }}
+        onClick={() => dispatch({ do: "show-suspect", id: isOpened ? null : suspect.id })}
       >
         <span className="suspect-name">{suspect.title}</span>
         <span className="suspect-share figures">{percent(probability)}</span>
@@ -62,15 +65,6 @@ export function SuspectRow({ suspect, before, order, isLeader, isOpened, onOpen 
         <>
           <Fingerprint suspect={suspect} steps={order.steps.slice(0, MOST_ROWS)} />
           <div className="suspect-acts">
-            {suspect.faults.length === 1 && (
-              <button
-                type="button"
-                className="button is-quiet is-low"
-                onClick={() => make((bench) => plantFault(bench, suspect.id))}
-              >
-                Show the drawing with it
-              </button>
-            )}
             <FileVerdict suspect={suspect.id} order={order} words="File as the verdict" />
           </div>
           <SuspectWeight suspect={suspect} />

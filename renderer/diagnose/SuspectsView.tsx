@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { useMemo } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { percent } from "../../core/diagnose/progressWords.ts";
 import type { ProbeOrder, Suspect } from "../../core/diagnose/step.ts";
@@ -62,7 +62,7 @@ function SuspectList({ circuit, order, earlier }: Listed) {
   const shown = order.suspects.slice(0, MOST_ROWS);
   const places = useMemo(() => placesOfSuspects(circuit, shown), [circuit, shown]);
   const before = useMemo(() => sharesOf(earlier), [earlier]);
-  const [opened, setOpened] = useState<string | null>(null);
+  const opened = useApp(({ open }) => open?.suspect ?? null);
   const leader = order.suspects[0]?.id;
   const rest = order.suspects.slice(MOST_ROWS);
   if (order.suspects.length === 0)
@@ -93,7 +93,6 @@ function SuspectList({ circuit, order, earlier }: Listed) {
                 order={order}
                 isLeader={suspect.id === leader}
                 isOpened={suspect.id === opened}
-                onOpen={() => setOpened(suspect.id === opened ? null : suspect.id)}
               />
             ))}
           </ul>

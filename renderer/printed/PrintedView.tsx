@@ -24,7 +24,8 @@ export function PrintedView() {
       <header className="view-head">
         <h2>Printed pages</h2>
         <p className="small">
-          Under the drawing of <bdi>{page.title}</bdi>, to redraw over. The print dialog puts them under the sheet where it is told to.
+          Under the drawing of <bdi>{page.title}</bdi>, to redraw over. The print dialog puts them under the sheet where
+          it is told to.
         </p>
       </header>
       {underlays.some(({ id }) => id === adjusting?.underlay) && <AdjustCard adjusting={adjusting!} />}

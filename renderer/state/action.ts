@@ -47,6 +47,10 @@ export type BenchAction =
   | { readonly do: "show-printed"; readonly id: string }
   | { readonly do: "find-named"; readonly id: string }
   | { readonly do: "go-to-step"; readonly step: number }
+  /** Opens the row of a suspect and shows the drawing as it would be with it; null closes it. */
+  | { readonly do: "show-suspect"; readonly id: string | null }
+  /** Shows the wires as they would be with the suspect that is marked, or as they are. */
+  | { readonly do: "with-suspect"; readonly isWith: boolean }
   | { readonly do: "show-table"; readonly connector: string }
   /** Shows what else hangs on a fuse, splice, ground, connector, pin or wire. */
   | { readonly do: "show-shares"; readonly place: string }

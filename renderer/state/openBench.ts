@@ -44,6 +44,8 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "bench
     step: null,
     order: notAsked(),
     earlier: null,
+    suspect: null,
+    isWithSuspect: false,
     proof: notAsked(),
     connector: circuit.connectors[0]?.id ?? "",
     tables: notAsked(),

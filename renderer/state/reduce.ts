@@ -2,13 +2,14 @@ import type { Refusal } from "../../core/base/outcome.ts";
 import { sentence } from "../../core/base/words.ts";
 import { type Desk, namesOf } from "../../core/edit/history.ts";
 import type { Settings } from "../../schemas/settings.ts";
-import { saidBetween, undoneWords } from "../words/said.ts";
+import { type ShownLives, saidBetween, saidWith, undoneWords } from "../words/said.ts";
 import type { Action, BenchAction } from "./action.ts";
 import type { Remaining } from "./hostAction.ts";
 import { reduceAnswer } from "./reduceAnswer.ts";
 import { isToldOf, reduceBench } from "./reduceBench.ts";
-import type { AppState, Notice, Theme } from "./state.ts";
+import type { AppState, Notice, Open, Theme } from "./state.ts";
 import { succeeded } from "./succeeded.ts";
+import { liveOnSheet, shownWith } from "./suspectNow.ts";
 
 /** The state after an action. Pure: what must reach the host is an errand. */
 export function reduce(state: AppState, action: Action): AppState {
@@ -83,6 +84,8 @@ const BENCH: Readonly<Record<BenchAction["do"], true>> = {
   find: true,
   "find-named": true,
   "go-to-step": true,
+  "show-suspect": true,
+  "with-suspect": true,
   "show-table": true,
   "show-shares": true,
   "seek-sneaks": true,
@@ -102,8 +105,17 @@ function onTheBench(state: AppState, action: BenchAction): AppState {
   if (after.value === open) return state;
   const { desk } = after.value;
   const isEdit = desk.bench !== open.desk.bench;
-  const said = saidBetween(open.desk.bench, desk.bench, editWords(action, open.desk, desk)) ?? state.said;
+  const said = saidAfter(action, open, after.value) ?? state.said;
   return { ...(isEdit ? succeeded(state, "edit") : state), open: after.value, said };
+}
+
+/** What is told of an action; null where it neither changed the bench nor what is supposed of it. */
+function saidAfter(action: BenchAction, before: Open, after: Open): string | null {
+  const lives: ShownLives = [liveOnSheet(before).shown, liveOnSheet(after).shown];
+  if (action.do === "show-suspect" || action.do === "with-suspect")
+    return saidWith(shownWith(after)?.title ?? null, lives);
+  const [was, is] = [before.desk, after.desk];
+  return saidBetween(was.bench, is.bench, editWords(action, was, is), lives);
 }
 
 /** What an action did to the bench, in words; null where it only took back what was not done yet. */

@@ -200,6 +200,10 @@ function seen(open: Open, action: Sight): Open {
       const thing = step && readAt(open, step);
       return step && thing ? { ...found(open, thing), step: step.number } : open;
     }
+    case "show-suspect":
+      return suspected(open, action.id);
+    case "with-suspect":
+      return { ...open, isWithSuspect: action.isWith };
     case "show-table":
       return { ...open, connector: action.connector };
     case "show-shares":
@@ -241,6 +245,16 @@ function wishing(open: Open, want: NonNullable<Open["wish"]>["want"]): Open {
 function found(open: Open, thing: Thing): Open {
   const page = pageOf(open.desk.bench.circuit, thing, open.page) ?? open.page;
   return wishing({ ...open, page, chosen: thing, also: NONE, editing: null }, { show: thing });
+}
+
+/** The row of a suspect is open, where it sits is in sight, and the wires are as they would be with it. */
+function suspected(open: Open, id: string | null): Open {
+  const suspect = open.order.answer?.order.suspects.find((each) => each.id === id);
+  if (!suspect) return { ...open, suspect: null, isWithSuspect: false };
+  const things = suspect.faults.map(({ target }) => thingNamed(open.desk.bench.circuit, target));
+  const [thing] = things.filter((each) => each !== null);
+  // Its own ring marks it: nothing is chosen beside it.
+  return { ...(thing ? found(open, thing) : open), chosen: null, suspect: suspect.id, isWithSuspect: true };
 }
 
 function shownPrinted(open: Open, id: string): Open {

@@ -130,6 +130,10 @@ export interface Open {
   readonly order: Asking<OrderAnswer>;
   /** The answer before the last reading, to compare with; null where nothing changed yet. */
   readonly earlier: OrderAnswer | null;
+  /** Id of the suspect whose row is open; null for none, then the drawing marks the likeliest. */
+  readonly suspect: string | null;
+  /** Whether the wires are shown as they would be with the suspect that is marked, while the view of suspects is open. */
+  readonly isWithSuspect: boolean;
   /** What proves the repair of what was found. */
   readonly proof: Asking<ProofAnswer>;
   /** Connector whose position table is shown; "" for all of them. */

@@ -9,6 +9,7 @@ import { checkFor } from "../../core/diagnose/drain.ts";
 import type { JobAbout } from "../../core/diagnose/job.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
 import { mayBeProbed } from "../../core/diagnose/scope.ts";
+import type { Suspect } from "../../core/diagnose/step.ts";
 import { positionNow as positionOf } from "../../core/edit/commands/throwControl.ts";
 import { namesOf } from "../../core/edit/history.ts";
 import { instrumentsNow } from "../../core/edit/instrumentsNow.ts";
@@ -25,6 +26,7 @@ import { kindOf } from "../../core/parts/catalogue.ts";
 import { partStands } from "../words/part.ts";
 import { countsOn, type StateCount } from "./counts.ts";
 import { type AppState, type Asking, benchOf, type Open, type Thing } from "./state.ts";
+import { liveOnSheet, shownWith, suspectOnSheet } from "./suspectNow.ts";
 import type { Trace } from "./traces.ts";
 
 // What components select. Each gives what the state already holds, or what is remembered for it, so that nothing renders
@@ -52,10 +54,19 @@ export function conditionNow(state: AppState): Condition {
   return benchOf(state)?.condition ?? AT_REST;
 }
 
-/** The live state that is shown, with the faults or with nothing wrong. */
-export function liveShown(state: AppState): Live | null {
-  const bench = benchOf(state);
-  return bench && liveNow(bench).shown;
+/** The live state that is shown: with the faults, with nothing wrong, or with the suspect in sight. */
+export function liveShown({ open }: AppState): Live | null {
+  return open && liveOnSheet(open).shown;
+}
+
+/** The suspect that the drawing shows while the view of suspects is open. */
+export function suspectNow({ open }: AppState): Suspect | null {
+  return open && suspectOnSheet(open);
+}
+
+/** Whether the wires are shown as they would be with that suspect. */
+export function withSuspectNow({ open }: AppState): boolean {
+  return open !== null && shownWith(open) !== null;
 }
 
 /** The pages of the circuit. */
@@ -237,7 +248,8 @@ const controlsByPart = remember((circuit: Circuit): ReadonlyMap<string, readonly
 /** What a part does now, in words, with the positions of its controls: "Rear open". */
 export function partNow(state: AppState, part: string): string {
   const bench = benchOf(state);
-  if (!bench) return "";
+  const live = liveShown(state);
+  if (!bench || !live) return "";
   const positions = (controlsByPart(bench.circuit).get(part) ?? []).map(({ key, control, rest }) => {
     const name = control.name === "" ? "" : `${control.label ?? control.name} `;
     return `${name}${(positionOf(bench, key) ?? rest).replaceAll("-", " ")}`;
@@ -246,7 +258,7 @@ export function partNow(state: AppState, part: string): string {
   const isFuse = kindOf(here?.kind ?? "")?.role === "protection";
   const isOut = bench.condition.out?.includes(part) || bench.condition.apart?.includes(part);
   if (isOut && isFuse) return "pulled";
-  const stands = here ? partStands(bench.circuit, liveNow(bench).shown, here) : "";
+  const stands = here ? partStands(bench.circuit, live, here) : "";
   return [...(isOut ? ["out"] : []), ...positions, stands].filter((word) => word !== "").join(", ");
 }
 

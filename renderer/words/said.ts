@@ -3,15 +3,31 @@ import { controlAt } from "../../core/circuit/points.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import { changesBetween, saidChanges } from "../../core/edit/changesBetween.ts";
 import { liveNow } from "../../core/edit/liveNow.ts";
+import type { Live } from "../../core/live/live.ts";
 import { conditionPhrase, thrownWords } from "./condition.ts";
 
-/** What a screen reader is told after an edit: what was done, and what changed by it. Null where the bench is the same. */
-export function saidBetween(before: Bench, after: Bench, edit: string | null): string | null {
+/** The live states that are shown before and after something that was done. */
+export type ShownLives = readonly [was: Live, is: Live];
+
+/**
+ * What a screen reader is told after an edit: what was done, and what changed by it in what is shown. Null where the bench is
+ * the same.
+ */
+export function saidBetween(
+  before: Bench,
+  after: Bench,
+  edit: string | null,
+  [was, is]: ShownLives = [liveNow(before).shown, liveNow(after).shown],
+): string | null {
   if (before === after) return null;
-  const [was, is] = [liveNow(before).shown, liveNow(after).shown];
   const done = doneWords(before, after) ?? capital(edit ?? "");
   if (was === is) return done === "" ? null : `${done}.`;
   return saidChanges(done, changesBetween(was, is));
+}
+
+/** What changes once the wires are shown with a suspect, by its title, or again with nothing wrong. */
+export function saidWith(suspect: string | null, [was, is]: ShownLives): string {
+  return saidChanges(`Wires with ${suspect ?? "nothing wrong"}`, changesBetween(was, is));
 }
 
 /** That an edit was undone: "undone: W13 broken". Null where there was none. */

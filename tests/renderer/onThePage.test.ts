@@ -185,6 +185,8 @@ describe("walking by the keys", () => {
     readings: [],
     leads: [],
     faults: [],
+    flagged: [],
+    suspects: [],
     different: new Set(),
     wish: null,
     papers: [],

@@ -1,4 +1,4 @@
-import { openSample } from "./acts.ts";
+import { openSample, throwTo } from "./acts.ts";
 import { entryText, planted } from "./planted.ts";
 import { expect, story } from "./story.ts";
 import { openView } from "./views.ts";
@@ -9,6 +9,7 @@ story(
     story.slow();
     const { page } = program;
     await openSample(page, "Roof vents");
+    await throwTo(page, "S1", "on");
     await openView(page, "Probe order");
     await page.getByRole("button", { name: "Middle vent opens from its own switch" }).focus();
     await page.keyboard.press("Enter");
@@ -39,7 +40,12 @@ story(
     await expect(leader.locator(".suspect-name")).toHaveText("W13 broken");
     await leader.locator(".suspect-head").click();
     await expect(page.getByText(/Cleared by reading \d/).first()).toBeVisible();
-    await expect(page.locator("main [role=status]").first()).toContainText("W13");
+    // Each side of the break shows its own state, until the wires are asked for as they are.
+    await expect(page.locator("[data-region=said]")).toContainText(/^Wires with W13 broken\. .*W13 .*floating/);
+    const choices = page.getByRole("group", { name: "Wires as they would be with" });
+    await expect(choices.getByRole("button", { name: "W13 broken" })).toHaveAttribute("aria-pressed", "true");
+    await choices.getByRole("button", { name: "Nothing wrong" }).click();
+    await expect(page.locator("[data-region=said]")).toContainText(/^Wires with nothing wrong\./);
 
     // Struck out, readings count for nothing; undone, they do again.
     await openView(page, "Readings");
