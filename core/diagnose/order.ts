@@ -6,6 +6,7 @@ import { clashesOf } from "./clash.ts";
 import { beforeDrain, drainWords, isDrain } from "./drain.ts";
 import { type Evidence, scaleFor, weighed } from "./evidence.ts";
 import { pairsNeeded } from "./jointly.ts";
+import { detoursOf } from "./plan/detour.ts";
 import { distinct } from "./plan/distinct.ts";
 import { tellsOf } from "./plan/information.ts";
 import { linear } from "./plan/linear.ts";
@@ -36,6 +37,8 @@ export interface Known {
   readonly minutes?: Minutes;
   /** Minutes that a part ordered in vain would cost. */
   readonly wrongPartMinutes?: Minutes;
+  /** Whether it is asked what each row would cost if it were taken first. */
+  readonly wantsDetours?: boolean;
 }
 
 /** Share from which a repair counts as certain. */
@@ -64,6 +67,7 @@ export const NO_ORDER: ProbeOrder = {
   progress: "none",
   before: [],
   expectedMinutes: 0,
+  detours: [],
   clashes: [],
   jointly: [],
   steps: [],
@@ -92,6 +96,9 @@ export function probeOrder(circuit: Circuit, complaint: Observation, known: Know
   });
   const steps = stepsOf(circuit, planned, rows, list, tries);
   const expectedMinutes = next?.expected ?? 0;
+  const numbers = list.map(({ probe }) => probe);
+  const detours =
+    known.wantsDetours && next ? detoursOf(rows.problem, tells, living, rows.stand, pool, next, numbers) : [];
   return {
     complaint: complaintWords(complaint),
     suspects,
@@ -107,6 +114,7 @@ export function probeOrder(circuit: Circuit, complaint: Observation, known: Know
     ),
     before: beforeFirst(circuit, complaint),
     expectedMinutes,
+    detours,
     clashes,
     jointly,
     steps,

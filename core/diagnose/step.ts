@@ -151,6 +151,8 @@ export interface ProbeOrder {
   readonly before: readonly string[];
   /** Minutes still expected, if the next row is chosen anew after every reading. */
   readonly expectedMinutes: Minutes;
+  /** For each row, minutes more that are expected in all if it is read now in place of the first; empty where nobody asked. */
+  readonly detours: readonly Minutes[];
   readonly clashes: readonly Clash[];
   /** Pairs of one cause, by title, that would explain the readings that clash. */
   readonly jointly: readonly string[];

@@ -78,6 +78,7 @@ export function StepList({ circuit, answer, isOld }: Shown) {
                 states={states[step.number - 1] ?? []}
                 moved={moved}
                 steps={order.steps}
+                detour={step === order.steps[0] ? null : (order.detours[step.number - 1] ?? null)}
                 onTaken={onTaken}
               />
             ))}

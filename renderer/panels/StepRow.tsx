@@ -1,5 +1,6 @@
 import { memo } from "react";
 import type { WireState } from "../../core/base/states.ts";
+import type { Minutes } from "../../core/base/units.ts";
 import { DRAIN_WORDS } from "../../core/base/words/drain.ts";
 import { SCAN_WORDS } from "../../core/base/words/scan.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
@@ -10,7 +11,7 @@ import { wiresAt } from "../../core/diagnose/testPoint.ts";
 import { ReadingEntry } from "../diagnose/ReadingEntry.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { minutesText } from "../words/figures.ts";
-import { closedLeads, senseWords, settingWords, sweepSetting } from "../words/step.ts";
+import { closedLeads, detourWords, senseWords, settingWords, sweepSetting } from "../words/step.ts";
 import { Caution } from "./Caution.tsx";
 import { ConnectorFace } from "./ConnectorFace.tsx";
 import { Expected } from "./Expected.tsx";
@@ -26,12 +27,14 @@ interface Shown {
   readonly moved: readonly string[];
   /** All rows: a reading that is typed may name another. */
   readonly steps: readonly Step[];
+  /** Minutes more that are expected if it is read now in place of the row offered; null where it is that row. */
+  readonly detour: Minutes | null;
   /** A reading was taken in this row. */
   readonly onTaken: () => void;
 }
 
 /** One row of the probe order; the active one is opened out with the connector's face and the leads. */
-export const StepRow = memo(function StepRow({ circuit, step, states, moved, steps, onTaken }: Shown) {
+export const StepRow = memo(function StepRow({ circuit, step, states, moved, steps, detour, onTaken }: Shown) {
   const { dispatch } = useAppStore();
   const isActive = useApp(({ open }) => open?.step === step.number);
   const isHovered = useApp(({ open }) => open?.hovered?.is === "point" && open.hovered.id === step.point);
@@ -52,7 +55,7 @@ export const StepRow = memo(function StepRow({ circuit, step, states, moved, ste
         </button>
         {step.sweepOf !== null && <Sweep step={step} states={states} />}
         {isActive ? (
-          <Opened circuit={circuit} step={step} steps={steps} moved={moved} onTaken={onTaken} />
+          <Opened circuit={circuit} step={step} steps={steps} moved={moved} detour={detour} onTaken={onTaken} />
         ) : (
           <Closed circuit={circuit} step={step} moved={moved} />
         )}
@@ -116,12 +119,13 @@ function Closed({ circuit, step, moved }: Pick<Shown, "circuit" | "step" | "move
   );
 }
 
-function Opened({ circuit, step, steps, moved, onTaken }: Omit<Shown, "states">) {
+function Opened({ circuit, step, steps, moved, detour, onTaken }: Omit<Shown, "states">) {
   const lamp = step.lampTo === "black" ? `No meter, ${step.instrument}` : `Meter on volts, ${step.instrument}`;
   const meter = step.instrument === "meter volts" ? "Meter on volts" : lamp;
   const plug = step.connector === null ? "" : " Plug left in, back-probe from the wire side.";
   return (
     <>
+      {detour !== null && <p className="small step-detour">{detourWords(detour, steps[0]!.number)}</p>}
       {isBySense(step.instrument) ? (
         <>
           <p className="small">

@@ -1,9 +1,11 @@
+import type { Minutes } from "../../core/base/units.ts";
 import { SCAN_WORDS } from "../../core/base/words/scan.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { controlsOf } from "../../core/circuit/points.ts";
 import { feedingOf } from "../../core/diagnose/feeding.ts";
 import { type Act, isAct, type ProbeOrder, type Step } from "../../core/diagnose/step.ts";
 import { conditionList, controlTitle } from "./condition.ts";
+import { minutesText } from "./figures.ts";
 
 /** Controls that some row of an order moves, in the order they first appear. */
 export function movedIn({ steps }: ProbeOrder): readonly string[] {
@@ -60,6 +62,15 @@ export function leadWords({ point, black, lampTo, instrument }: Step): {
     black: `${instrument} in place of the fuse: ${point} to ${black}`,
   };
   return { red: point, black: minus(black), lamp: lampTo === null ? null : lamps[lampTo] };
+}
+
+/** Less than this is no detour worth a word, minutes. */
+const NO_DETOUR: Minutes = 0.5;
+
+/** What it costs to read a row now in place of the one that is offered. */
+export function detourWords(detour: Minutes, offered: number): string {
+  if (detour < NO_DETOUR) return `As good as step ${offered} first.`;
+  return `About ${minutesText(Math.max(1, Math.round(detour)))} more in all than with step ${offered} first.`;
 }
 
 /** What is done in a row without a meter. */

@@ -51,7 +51,13 @@ function orderAnswer(
 ): OrderAnswer {
   const seen = seenIn(circuit, complaint, observed, sleepingAmps);
   if (!seen) return { order: NO_ORDER, states: [], wiggle: null };
-  const order = probeOrder(circuit, seen.complaint, { others: seen.others, readings, batteryVolts, weighing });
+  const order = probeOrder(circuit, seen.complaint, {
+    others: seen.others,
+    readings,
+    batteryVolts,
+    weighing,
+    wantsDetours: true,
+  });
   const { complaint: own, others } = seen;
   const wiggle =
     own.word === "sometimes" && mayBeProbed(circuit).ok ? wiggleSheet(circuit, own, others, when, wiggled) : null;

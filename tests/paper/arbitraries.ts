@@ -183,6 +183,7 @@ export const orders: fc.Arbitrary<{
         expectedMinutes: 12,
         clashes: [],
         jointly: [],
+        detours: [],
       },
     })),
 );
