@@ -2,6 +2,7 @@ import type { Refusal } from "./outcome.ts";
 import { CIRCUIT_WORDS } from "./words/circuit.ts";
 import { DIAGNOSE_WORDS } from "./words/diagnose.ts";
 import { EDIT_WORDS } from "./words/edit.ts";
+import { EXERCISE_WORDS } from "./words/exercise.ts";
 import { FILE_WORDS } from "./words/file.ts";
 import { KEY_WORDS } from "./words/keys.ts";
 import { LIBRARY_WORDS } from "./words/library.ts";
@@ -27,6 +28,7 @@ export const WORDS: readonly Words[] = [
   KEY_WORDS,
   DIAGNOSE_WORDS,
   WIGGLE_REFUSALS,
+  EXERCISE_WORDS,
 ];
 
 /**

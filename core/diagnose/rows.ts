@@ -23,6 +23,8 @@ export interface Rows {
   readonly conditions: readonly Condition[];
   readonly columns: readonly Column[];
   readonly problem: Problem;
+  /** Trim in front of the rows: number n is bit n of the problem's trim. */
+  readonly trim: readonly AccessGroup[];
   /** How things stand after the readings taken so far. */
   readonly stand: Stand;
 }
@@ -71,6 +73,7 @@ export function rowsFor(
       changePlace: MINUTES.changePlace,
       changeMode: MINUTES.meterMode,
     },
+    trim,
     stand: standAfter(circuit, readings, trim),
   };
 }
@@ -151,7 +154,8 @@ function beyond(circuit: Circuit, access: string | null, trim: readonly AccessGr
   return minutesToOpen(circuit, access, numbered);
 }
 
-function placeNumber(circuit: Circuit, access: string | null): number {
+/** Number of the place behind an access group, 0 where it lies free. */
+export function placeNumber(circuit: Circuit, access: string | null): number {
   return access === null ? 0 : 1 + circuit.access.findIndex(({ id }) => id === access);
 }
 

@@ -1,0 +1,107 @@
+import { lotsFrom } from "../base/seed.ts";
+import type { Minutes, Share } from "../base/units.ts";
+import type { Circuit, FunctionCheck } from "../circuit/circuit.ts";
+import { feedingOf } from "../diagnose/feeding.ts";
+import type { Possible } from "../diagnose/possible.ts";
+import { meterReads, predict } from "../diagnose/predict.ts";
+import { complaintOf } from "../diagnose/seen.ts";
+import { gapAt } from "../diagnose/spread.ts";
+import type { Instrument } from "../diagnose/step.ts";
+import { testPointsOf } from "../diagnose/testPoint.ts";
+import { complaintNumber, triesFor } from "../diagnose/tries.ts";
+import type { Rig } from "../live/rig.ts";
+import { cupboardFor, type Failing } from "./cupboard.ts";
+import { type Ground, groundFor, minutesToEach, suspectFor } from "./ground.ts";
+
+/** How hard a fault is to find, against the others that bring the same check to fail. */
+export const DIFFICULTIES = ["easy", "medium", "hard"] as const;
+/** One of them: a third of the faults each. */
+export type Difficulty = (typeof DIFFICULTIES)[number];
+
+/** A fault of the cupboard with what makes it hard. */
+export interface GradedFault {
+  readonly possible: Possible;
+  readonly word: Failing;
+  /** Minutes that the planner needs to it. */
+  readonly minutes: Minutes;
+  /** Share of the points where this complaint can be read at which a meter, the load unplugged, reads as on a good circuit. */
+  readonly misleads: Share;
+  readonly difficulty: Difficulty;
+}
+
+/**
+ * The faults of a check's cupboard, graded for these instruments, easiest first. A fault counts as harder the more minutes the
+ * planner needs to it, up to twice as hard where an unloaded meter reads as good everywhere.
+ */
+export function gradedFaults(
+  circuit: Circuit,
+  check: FunctionCheck,
+  instruments: readonly Instrument[],
+): readonly GradedFault[] {
+  const stock = cupboardFor(circuit, check);
+  const words = [...new Set(stock.map(({ word }) => word))];
+  const graded = words.flatMap((word) => {
+    const own = stock.filter((each) => each.word === word).map(({ possible }) => possible);
+    const ground = groundFor(circuit, complaintOf(circuit, check, word), instruments);
+    return gradedOf(ground, own).map((each) => ({ ...each, word }));
+  });
+  const hardness = ({ minutes, misleads }: (typeof graded)[number]): number => minutes * (1 + misleads);
+  graded.sort((one, other) => hardness(one) - hardness(other));
+  return graded.map((each, rank) => ({
+    ...each,
+    difficulty: DIFFICULTIES[Math.floor((rank * DIFFICULTIES.length) / graded.length)]!,
+  }));
+}
+
+function gradedOf(
+  ground: Ground,
+  faults: readonly Possible[],
+): readonly Pick<GradedFault, "possible" | "minutes" | "misleads">[] {
+  const minutes = minutesToEach(ground);
+  const misleads = misleadsOf(ground);
+  return faults.flatMap((possible) => {
+    const suspect = suspectFor(ground, possible);
+    return suspect < 0 ? [] : [{ possible, minutes: minutes[suspect]!, misleads: misleads(possible) }];
+  });
+}
+
+/** Share of the points at which the unloaded meter reads a fault as good. */
+function misleadsOf({ circuit, complaint, rows }: Ground): (possible: Possible) => Share {
+  const { check } = complaint;
+  const own = complaintNumber(triesFor(circuit, check), check.condition);
+  const telling = new Set(
+    rows.columns.flatMap(({ candidate: { at, black, instrument, conditions } }) =>
+      instrument === "meter volts" && black === "battery -" && conditions.includes(own) ? [at.point] : [],
+    ),
+  );
+  const points = testPointsOf(circuit).filter(({ point }) => telling.has(point));
+  const plug = feedingOf(circuit)(check.load)?.plug;
+  const unloaded = plug === undefined ? check.condition : { ...check.condition, apart: [plug] };
+  let rig: Rig | undefined;
+  const reads = (faults: Possible["faults"]): readonly number[] => {
+    const asked = predict(circuit, faults, check.condition, [unloaded], points, rig);
+    rig = asked.rig;
+    return points.map((_, index) => meterReads(asked.predicted.shown[0]!, index));
+  };
+  const good = reads([]);
+  return ({ faults }) => {
+    const misled = reads(faults).filter((volts, index) => {
+      const healthy = good[index]!;
+      return Math.abs(volts - healthy) <= gapAt(Math.max(volts, healthy));
+    });
+    return points.length === 0 ? 0 : misled.length / points.length;
+  };
+}
+
+/** One of several faults by seed, as likely as it is on vehicles; undefined where there is none. */
+export function drawnFault<T extends { readonly possible: Possible }>(
+  offered: readonly T[],
+  seed: number,
+): T | undefined {
+  const whole = offered.reduce((sum, { possible }) => sum + possible.weight, 0);
+  let left = lotsFrom(seed)() * whole;
+  return offered.find(({ possible }) => {
+    left -= possible.weight;
+    return left < 0;
+  });
+}

@@ -1,0 +1,45 @@
+import { EXERCISE_SAYS as SAY } from "../base/words/exercise.ts";
+import { probeFor } from "../diagnose/candidates.ts";
+import { tellsOf } from "../diagnose/plan/information.ts";
+import { distinct, planner } from "../diagnose/plan/next.ts";
+import { probeText } from "../diagnose/reading.ts";
+import { groupsToOpen } from "../diagnose/testPoint.ts";
+import { conditionText } from "../live/condition.ts";
+import type { Ground } from "./ground.ts";
+import type { Standing } from "./moveMinutes.ts";
+import { leadsText } from "./moveText.ts";
+import { type Evident, sightOf, standFor } from "./sight.ts";
+
+/**
+ * A hint: the row that the planner would read next, from nothing but what the learner knows. Where no row tells more, it says
+ * that.
+ */
+export function hintFor(ground: Ground, now: Standing, evident: Evident): string {
+  const row = nextRow(ground, now, evident);
+  if (row === null) return SAY.noHint;
+  const { candidate } = ground.rows.columns[row]!;
+  const settings = candidate.conditions.map((number) => ground.rows.conditions[number]!);
+  const { access } = candidate.at;
+  const shut = access === null ? [] : groupsToOpen(ground.circuit, access).filter(({ id }) => !now.open.includes(id));
+  return SAY.hint(
+    leadsText(probeFor(candidate, settings[0]!)),
+    settings.map(conditionText),
+    shut.map(({ label }) => label),
+  );
+}
+
+/** Number of the row that the planner reads next; null where one repair is as good as certain or no row tells more. */
+export function nextRow(ground: Ground, now: Standing, evident: Evident): number | null {
+  const { problem, living } = sightOf(ground, evident);
+  const pool = distinct(problem, unread(ground, evident));
+  return planner(problem, tellsOf(problem), pool)(living, standFor(ground, now))?.probe ?? null;
+}
+
+/** Rows of the ground of which some setting was not read yet. */
+export function unread({ rows, pool }: Ground, { readings }: Evident): readonly number[] {
+  const read = new Set(readings.map(probeText));
+  return pool.filter((row) => {
+    const { candidate } = rows.columns[row]!;
+    return candidate.conditions.some((number) => !read.has(probeText(probeFor(candidate, rows.conditions[number]!))));
+  });
+}
