@@ -20,6 +20,8 @@ export const LIMITS = {
   access: 2_000,
   checks: 5_000,
   readings: 2_000,
+  /** Moves on the route of an exercise. */
+  moves: 5_000,
   branchDepth: 12,
   scenes: 2_000,
   cautions: 40,
