@@ -1,6 +1,7 @@
 import { Command, CommanderError } from "commander";
 import { BadInput, type Console, EXIT } from "./console.ts";
 import { CONDITION_HELP, FAULT_HELP } from "./help.ts";
+import { addLessonCommands } from "./lesson/commands.ts";
 
 const several = (value: string, before: readonly string[] | undefined): readonly string[] => [...(before ?? []), value];
 
@@ -189,6 +190,7 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .argument("[file]", "circuit file")
     .action(async (file) => ended(await (await import("./open.ts")).open(console, file)));
 
+  addLessonCommands(program, console, ended);
   return program;
 }
 

@@ -1,0 +1,118 @@
+import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
+import { lotsFrom } from "../../../core/base/seed.ts";
+import type { Minutes } from "../../../core/base/units.ts";
+import type { Circuit, FunctionCheck } from "../../../core/circuit/circuit.ts";
+import type { Possible } from "../../../core/diagnose/possible.ts";
+import { mayBeProbed } from "../../../core/diagnose/scope.ts";
+import type { Instrument } from "../../../core/diagnose/step.ts";
+import { cupboardFor } from "../../../core/lesson/cupboard.ts";
+import { DIFFICULTIES, type Difficulty, drawnFault, gradedFaults } from "../../../core/lesson/difficulty.ts";
+import { type ExerciseChoice, exerciseFor, HINT_MINUTES } from "../../../core/lesson/exercise.ts";
+import { plantOf } from "../../../core/lesson/plant.ts";
+import { formatExercise } from "../../../schemas/exercise.ts";
+import { LIMITS } from "../../../schemas/limits.ts";
+import { readCircuitFile, writeFileWhole } from "../../files.ts";
+import { type Console, EXIT, need } from "../console.ts";
+import { checkNamed, instrumentsOf, minutesOf, type PassphraseTyped, passphraseOf, wholeOf } from "./given.ts";
+
+/** What may be typed of a new exercise. */
+export interface MakeTyped extends PassphraseTyped {
+  readonly out: string;
+  readonly complaint?: string;
+  readonly fault?: string;
+  readonly seed?: string;
+  readonly difficulty?: string;
+  readonly instruments?: string;
+  readonly access?: readonly string[];
+  readonly hints?: string;
+  readonly hintMinutes?: string;
+  readonly title?: string;
+  readonly told?: string;
+  readonly note?: string;
+  readonly tellLater?: boolean;
+}
+
+/** `exercise make FILE`: a fault chosen by hand or drawn by seed, sealed into a file for learners. */
+export async function make(console: Console, file: string, typed: MakeTyped): Promise<number> {
+  const { out, title, told, note = "" } = typed;
+  if (!out.toLowerCase().endsWith(".exercise.json")) need(refuse("exercise-ending", { file: out }));
+  const circuit = need(mayBeProbed(need(await readCircuitFile(file))));
+  const passphrase = (await passphraseOf(typed)) ?? need<string>(refuse("passphrase-missing"));
+  for (const words of [title, told, note]) need(shortEnough(words));
+  const instruments = instrumentsOf(typed.instruments);
+  const { check, fault, seed } = chosen(circuit, typed, instruments);
+  const exercise = need(
+    exerciseFor(circuit, {
+      check,
+      fault,
+      instruments,
+      access: accessOf(typed.access ?? []),
+      hints: {
+        count: wholeOf("--hints", typed.hints ?? "0"),
+        minutes: minutesOf(typed.hintMinutes ?? `${HINT_MINUTES}`),
+      },
+      tellsAtOnce: typed.tellLater !== true,
+      ...(title !== undefined && { title }),
+      ...(told !== undefined && { told }),
+    }),
+  );
+  need(await writeFileWhole(out, need(await formatExercise(exercise, { fault: fault.id, seed, note }, passphrase))));
+  console.write(
+    `${out}: ${exercise.title}\n${check.label}: ${exercise.word}. The fault is sealed; exercise open shows it to whoever has the passphrase.\n`,
+  );
+  return EXIT.fine;
+}
+
+function shortEnough(words: string | undefined): Outcome<null> {
+  const length = words?.length ?? 0;
+  return length <= LIMITS.labelLength ? ok(null) : refuse("exercise-words", { most: LIMITS.labelLength, length });
+}
+
+function accessOf(typed: readonly string[]): NonNullable<ExerciseChoice["access"]> {
+  const entries = typed.map((text): readonly [string, Minutes] => {
+    const [, group, minutes] = /^([^=]+)=(.+)$/.exec(text) ?? [];
+    return group && minutes ? [group, minutesOf(minutes)] : need(refuse("access-spelling", { text }));
+  });
+  return Object.fromEntries(entries);
+}
+
+interface Chosen {
+  readonly check: FunctionCheck;
+  readonly fault: Possible;
+  readonly seed: number | null;
+}
+
+function chosen(circuit: Circuit, typed: MakeTyped, instruments: readonly Instrument[]): Chosen {
+  if ((typed.fault === undefined) === (typed.seed === undefined)) return need(refuse("exercise-choice"));
+  const checks = circuit.checks.map(({ id }) => id).join(", ");
+  if (circuit.checks.length === 0) return need(refuse("order-no-checks"));
+  if (typed.fault !== undefined) {
+    const check = checkNamed(circuit, typed.complaint ?? need(refuse("order-complaint", { checks })));
+    return { check, fault: need(plantOf(circuit, typed.fault)), seed: null };
+  }
+  const seed = wholeOf("--seed", typed.seed ?? "");
+  const lot = Math.floor(lotsFrom(seed)() * circuit.checks.length);
+  const check = typed.complaint === undefined ? circuit.checks[lot]! : checkNamed(circuit, typed.complaint);
+  const offered = offeredFor(circuit, check, typed.difficulty, instruments);
+  // The lot of the check is drawn with the same seed: another one for the fault.
+  const drawn =
+    drawnFault(offered, seed + circuit.checks.length) ??
+    need<{ readonly possible: Possible }>(refuse("exercise-none", { check: check.label }));
+  return { check, fault: drawn.possible, seed };
+}
+
+function offeredFor(
+  circuit: Circuit,
+  check: FunctionCheck,
+  typed: string | undefined,
+  instruments: readonly Instrument[],
+): readonly { readonly possible: Possible }[] {
+  if (typed === undefined) return cupboardFor(circuit, check);
+  if (!isDifficulty(typed))
+    return need(refuse("print-choice", { option: "--difficulty", choices: DIFFICULTIES.join(", "), value: typed }));
+  return gradedFaults(circuit, check, instruments).filter(({ difficulty }) => difficulty === typed);
+}
+
+function isDifficulty(typed: string): typed is Difficulty {
+  return (DIFFICULTIES as readonly string[]).includes(typed);
+}

@@ -1,0 +1,117 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { run } from "./run.ts";
+
+const HORN = fileURLToPath(new URL("../../samples/4-horn.circuit.json", import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), "wirefathom-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+const path = (name: string) => join(folder, name);
+
+const SECRET = ["--passphrase", "correct horse"];
+const EXERCISE = path("horn.exercise.json");
+const make = (out: string, ...words: string[]) =>
+  run("exercise", "make", HORN, ...SECRET, ...words, "--out", path(out));
+const work = (...words: string[]) => run("exercise", "run", EXERCISE, ...words);
+const doing = (...moves: string[]) => moves.flatMap((move) => ["--do", move]);
+
+beforeAll(async () => {
+  const by = ["--complaint", "low-horn", "--fault", "W15:open", "--hints", "1", "--access", "bonnet=3"];
+  expect((await make("horn.exercise.json", ...by)).code).toBe(0);
+});
+
+describe("exercise", () => {
+  it("is made by hand or by seed, the same fault for the same seed, and opened with the passphrase alone", async () => {
+    const hidden = async (name: string) =>
+      JSON.parse((await run("exercise", "open", path(name), ...SECRET, "--json")).out).hidden;
+    expect(await hidden("horn.exercise.json")).toMatchObject({ fault: "W15:open", seed: null });
+    for (const name of ["one.exercise.json", "two.exercise.json"])
+      expect((await make(name, "--seed", "5")).code).toBe(0);
+    const one = await hidden("one.exercise.json");
+    expect(await hidden("two.exercise.json")).toEqual(one);
+    expect(one.seed).toBe(5);
+    const hard = ["--seed", "5", "--difficulty", "hard", "--complaint", "low-horn"];
+    expect((await make("hard.exercise.json", ...hard)).code).toBe(0);
+    const faults = JSON.parse((await run("exercise", "faults", HORN, "--complaint", "low-horn", "--json")).out).faults;
+    const { fault } = await hidden("hard.exercise.json");
+    expect(faults.find(({ id }: { id: string }) => id === fault).difficulty).toBe("hard");
+    const shut = await run("exercise", "open", path("hard.exercise.json"));
+    expect(shut.out).toContain("Complaint: Low horn sounds: ");
+    expect(shut.out).not.toContain(fault);
+    expect(shut.out).not.toContain("Hidden");
+  });
+
+  it("is worked on move by move, kept in a hand-in and gone on from", async () => {
+    const [one, two] = [path("one.handin.json"), path("two.handin.json")];
+    const first = await work(...doing("open fuse-box", "probe K1.87 @ S1=pressed"), "--learner", "Ann", "--save", one);
+    expect(first.code).toBe(0);
+    // Bonnet 3 and box 2, a throw, a probe with the button held by somebody else.
+    expect(first.out).toMatch(
+      /open fuse-box\n.*throw S1=pressed.*low-horn dead.*\n.*probe K1\.87, reading 1: 12\.\d+V\n6\.6 minutes so far\.\n$/,
+    );
+    const next = await work("--from", one, ...doing("verdict W15:open by 1"), "--save", two);
+    expect(next.out).toMatch(/6\.6 minutes so far\.\nRight: W15 broken\.\n$/);
+    expect(readFileSync(two, "utf8")).toContain('"learner": "Ann"');
+    expect((await work("--from", one, ...doing("verdict F2:blown"))).out).toContain("Not that: it was W15 broken.");
+    expect(JSON.parse((await work("--from", two, "--json")).out)).toMatchObject({
+      minutes: 6.6,
+      told: { isRight: true },
+    });
+  });
+
+  it("keeps what was done before a wrong entry", async () => {
+    const kept = path("kept.handin.json");
+    const { code, complaint } = await work(...doing("throw S1=pressed", "look F2", "listen K1"), "--save", kept);
+    expect([code, complaint]).toEqual([2, expect.stringMatching(/^F2 cannot be reached yet: .*\.\n$/)]);
+    expect(JSON.parse(readFileSync(kept, "utf8")).route).toHaveLength(1);
+  });
+
+  it("takes the passphrase from a file", async () => {
+    writeFileSync(path("words.txt"), "correct horse\n");
+    expect((await run("exercise", "open", EXERCISE, "--passphrase-file", path("words.txt"))).out).toContain(
+      "Hidden: W15 broken",
+    );
+  });
+
+  it("refuses with one sentence", async () => {
+    const edited = path("edited.exercise.json");
+    writeFileSync(edited, readFileSync(EXERCISE, "utf8").replace('"tellsAtOnce": true', '"tellsAtOnce": false'));
+    const bad = path("bad.handin.json");
+    await work(...doing("throw S1=pressed"), "--learner", "Ann", "--save", bad);
+    writeFileSync(bad, readFileSync(bad, "utf8").replace("Ann", "Bob"));
+    const out = ["--out", path("x.exercise.json")];
+    for (const [words, sentence] of [
+      [["open", EXERCISE, "--passphrase", "correct mouse"], /^The passphrase does not open this exercise/],
+      [["open", edited], /was changed after it was sealed/],
+      [["open", HORN], /not an exercise file/],
+      [["run", EXERCISE, "--from", bad], /was edited: the name Bob/],
+      [["run", EXERCISE, "--from", EXERCISE], /not a hand-in/],
+      [["run", EXERCISE, "--save", path("x.json")], /must end in \.handin\.json/],
+      [["run", EXERCISE, "--do", "kick it"], /^kick it is nothing to do here/],
+      [["make", HORN, ...SECRET, "--out", path("x.json"), "--seed", "1"], /must end in \.exercise\.json/],
+      [["make", HORN, ...SECRET, ...out], /--fault FAULT, or --seed/],
+      [["make", HORN, ...out, "--seed", "1"], /passphrase/],
+      [["make", HORN, ...SECRET, ...out, "--fault", "W15:open"], /Say which function check fails/],
+      [
+        ["make", HORN, ...SECRET, ...out, "--fault", "W15:open", "--complaint", "high-horn", "--access", "roof=1"],
+        /no access group roof/,
+      ],
+      [
+        ["make", HORN, ...SECRET, ...out, "--fault", "H1:open", "--complaint", "high-horn"],
+        /works in spite of H1:open/,
+      ],
+      [["make", HORN, ...SECRET, ...out, "--seed", "x"], /--seed takes a whole number/],
+      [["make", HORN, ...SECRET, ...out, "--seed", "1", "--difficulty", "cruel"], /one of easy, medium, hard/],
+      [["make", HORN, ...SECRET, ...out, "--seed", "1", "--instruments", "hammer"], /hammer is no instrument/],
+      [["make", HORN, ...SECRET, ...out, "--seed", "1", "--access", "bonnet"], /GROUP=MINUTES/],
+      [["make", HORN, "--passphrase", "short", ...out, "--seed", "1"], /at least 8 characters/],
+      [["faults", HORN], /Say which function check fails/],
+    ] as const) {
+      const { code, complaint, out: said } = await run("exercise", ...words);
+      expect([code, said, complaint]).toEqual([2, "", expect.stringMatching(sentence)]);
+      expect(complaint).toMatch(/^[^\n]*\.\n$/);
+    }
+  });
+});
