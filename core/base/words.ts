@@ -4,6 +4,7 @@ import { DIAGNOSE_WORDS } from "./words/diagnose.ts";
 import { EDIT_WORDS } from "./words/edit.ts";
 import { EXERCISE_WORDS } from "./words/exercise.ts";
 import { FILE_WORDS } from "./words/file.ts";
+import { GRADE_REFUSALS } from "./words/grade.ts";
 import { KEY_WORDS } from "./words/keys.ts";
 import { LIBRARY_WORDS } from "./words/library.ts";
 import { LIVE_WORDS } from "./words/live.ts";
@@ -29,6 +30,7 @@ export const WORDS: readonly Words[] = [
   DIAGNOSE_WORDS,
   WIGGLE_REFUSALS,
   EXERCISE_WORDS,
+  GRADE_REFUSALS,
 ];
 
 /**

@@ -75,7 +75,7 @@ export function wayTo({ rows: { problem }, pool }: Ground, suspect: number): Way
     living = parted(living, choice.classes).find((part) => part.includes(suspect))!;
     stand = after(stand, choice);
   }
-  return { rows, minutes };
+  return { rows, minutes: Math.round(minutes * 100) / 100 };
 }
 
 /** Minutes to each suspect on the ways of the greedy planner, which looks behind the trim: within a tenth or so of the best. */

@@ -4,10 +4,9 @@ import { tellsOf } from "../diagnose/plan/information.ts";
 import { distinct, planner } from "../diagnose/plan/next.ts";
 import { probeText } from "../diagnose/reading.ts";
 import { groupsToOpen } from "../diagnose/testPoint.ts";
-import { conditionText } from "../live/condition.ts";
 import type { Ground } from "./ground.ts";
 import type { Standing } from "./moveMinutes.ts";
-import { leadsText } from "./moveText.ts";
+import { rowText } from "./rowText.ts";
 import { type Evident, sightOf, standFor } from "./sight.ts";
 
 /**
@@ -17,13 +16,10 @@ import { type Evident, sightOf, standFor } from "./sight.ts";
 export function hintFor(ground: Ground, now: Standing, evident: Evident): string {
   const row = nextRow(ground, now, evident);
   if (row === null) return SAY.noHint;
-  const { candidate } = ground.rows.columns[row]!;
-  const settings = candidate.conditions.map((number) => ground.rows.conditions[number]!);
-  const { access } = candidate.at;
+  const { access } = ground.rows.columns[row]!.candidate.at;
   const shut = access === null ? [] : groupsToOpen(ground.circuit, access).filter(({ id }) => !now.open.includes(id));
   return SAY.hint(
-    leadsText(probeFor(candidate, settings[0]!)),
-    settings.map(conditionText),
+    rowText(ground, row),
     shut.map(({ label }) => label),
   );
 }

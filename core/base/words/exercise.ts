@@ -73,8 +73,10 @@ export const INSTRUMENT_NAMES = {
 
 /** What is said while a learner is at work. */
 export const EXERCISE_SAYS = {
-  hint: (leads: string, conditions: readonly string[], trim: readonly string[]) =>
-    `Next: ${leads} ${conditions.map((each) => (each === "" ? "at rest" : `with ${each}`)).join(", then ")}.${trim.map((each) => ` Before that: ${each}.`).join("")}`,
+  row: (leads: string, conditions: readonly string[]) =>
+    `${leads} ${conditions.map((each) => (each === "" ? "at rest" : `with ${each}`)).join(", then ")}`,
+  hint: (row: string, trim: readonly string[]) =>
+    `Next: ${row}.${trim.map((each) => ` Before that: ${each}.`).join("")}`,
   minutes: (minutes: string) => `${minutes} minutes so far.`,
   told: (isRight: boolean, was: string) => (isRight ? `Right: ${was}.` : `Not that: it was ${was}.`),
   filed: "The verdict is filed.",

@@ -1,0 +1,50 @@
+import { type Outcome, ok, refuse } from "../base/outcome.ts";
+import { GRADE_WORDS as WORDS } from "../base/words/grade.ts";
+import type { Grade } from "./grade.ts";
+import type { Marked } from "./gradeTable.ts";
+
+/** A task of a school's list, and the exercises, by title, any of which shows that a learner can do it. */
+export interface Task {
+  readonly task: string;
+  readonly exercises: readonly string[];
+}
+
+/** How far a learner is with a task: done with a right verdict that is proven as far as it can be. */
+export type Progress = keyof typeof WORDS.progress;
+
+/**
+ * Reads a school's task list, one task a line: `Voltage drop on the ground side: Horns; Rear lamps`. Lines that begin with # are
+ * left out. Refuses `tasks-line` with its number, and `tasks-none`.
+ */
+export function readTasks(text: string): Outcome<readonly Task[]> {
+  const tasks: Task[] = [];
+  for (const [index, line] of text.split(/\r?\n/).entries()) {
+    if (line.trim() === "" || line.startsWith("#")) continue;
+    // The task itself may have a colon in it.
+    const [, task = "", list = ""] = /^(.+):([^:]+)$/.exec(line) ?? [];
+    const exercises = list.split(";").flatMap((each) => (each.trim() === "" ? [] : [each.trim()]));
+    if (task.trim() === "" || exercises.length === 0) return refuse("tasks-line", { number: index + 1 });
+    tasks.push({ task: task.trim(), exercises });
+  }
+  return tasks.length === 0 ? refuse("tasks-none") : ok(tasks);
+}
+
+/** How far one learner is with a task. */
+export function progressOf({ exercises }: Task, marked: readonly Marked[], learner: string): Progress {
+  const own = marked.filter((each) => each.learner === learner && exercises.includes(each.exercise));
+  if (own.some(({ grade }) => grade !== null && isMastered(grade))) return "done";
+  return own.length > 0 ? "tried" : "none";
+}
+
+function isMastered({ is, proof }: Grade): boolean {
+  return is === "right" && proof !== null && proof.is !== "not proven";
+}
+
+/** The task list of a class as cells: one row for each learner, one column for each task. */
+export function taskTable(tasks: readonly Task[], marked: readonly Marked[]): readonly (readonly string[])[] {
+  const learners = [...new Set(marked.flatMap(({ learner, grade }) => (grade ? [learner] : [])))].sort();
+  return [
+    [WORDS.heads[0], ...tasks.map(({ task }) => task)],
+    ...learners.map((learner) => [learner, ...tasks.map((task) => WORDS.progress[progressOf(task, marked, learner)])]),
+  ];
+}

@@ -1,0 +1,24 @@
+/** What a cell of a list holds: words, a number, or nothing. */
+export type Cell = string | number | null;
+
+/** First signs by which a spreadsheet takes words for a formula. */
+const FORMULA = /^[=+\-@\t\r]/;
+const QUOTED = /[",;\r\n\t]/;
+
+/**
+ * Rows as CSV (RFC 4180): commas, a line break of two signs after each row, words quoted where they must be. Words that a
+ * spreadsheet would work out as a formula get an apostrophe before them. A mark of UTF-8 leads only where there is more than
+ * ASCII: some spreadsheets need it then.
+ */
+export function csvOf(rows: readonly (readonly Cell[])[]): string {
+  const text = rows.map((row) => `${row.map(cellText).join(",")}\r\n`).join("");
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: all of ASCII is meant
+  return /^[\u0000-\u007f]*$/.test(text) ? text : `\uFEFF${text}`;
+}
+
+function cellText(cell: Cell): string {
+  if (cell === null) return "";
+  if (typeof cell === "number") return String(cell);
+  const safe = FORMULA.test(cell) ? `'${cell}` : cell;
+  return QUOTED.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}
