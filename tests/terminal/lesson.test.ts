@@ -115,3 +115,61 @@ describe("exercise", () => {
     }
   });
 });
+
+describe("grade", () => {
+  const [ann, bob, cy] = ["ann", "bob", "cy"].map((name) => path(`${name}.handin.json`)) as [string, string, string];
+  const asked = ["--exercise", EXERCISE, ...SECRET];
+  beforeAll(async () => {
+    await work(...doing("verdict W15:open"), "--learner", "=Ann", "--save", ann);
+    await work(...doing("throw S1=pressed", "verdict F2:blown"), "--learner", "Bob", "--save", bob);
+    writeFileSync(cy, readFileSync(bob, "utf8").replace("Bob", "Cy"));
+  });
+
+  it("tells of each hand-in how it came out and how far it is proven; an edited one is a finding with its reason", async () => {
+    const [csv, tasks, done] = [path("class.csv"), path("tasks.txt"), path("tasks.csv")];
+    writeFileSync(tasks, "Find an open feed: Horns\n");
+    const { out, code } = await run(
+      "grade",
+      ann,
+      bob,
+      cy,
+      ...asked,
+      "--csv",
+      csv,
+      "--tasks",
+      tasks,
+      "--tasks-csv",
+      done,
+    );
+    expect(code).toBe(1);
+    expect(out).toMatch(
+      /^=Ann, Horns: right, not proven \(W15 broken, others 9\d.%\)\n {2}0\.0 min, the probe order \d+\.\d; 0 readings\n {2}Missing: /,
+    );
+    expect(out).toContain("Bob, Horns: wrong (F2 ");
+    expect(out).toContain("cy.handin.json: This hand-in was edited: the name Cy");
+    expect(out).toMatch(/\n\nLearner {2}Find an open feed\n=Ann {5}tried\nBob {6}tried\n$/);
+    expect(readFileSync(csv, "utf8").split("\r\n")[1]).toMatch(/^'=Ann,Horns,"right, not proven",W15 broken,9\d,/);
+    expect(readFileSync(done, "utf8")).toBe("Learner,Find an open feed\r\n'=Ann,tried\r\nBob,tried\r\n");
+    const json = await run("grade", ann, bob, ...asked, "--json");
+    expect(json.code).toBe(0);
+    expect(JSON.parse(json.out).marked.map((each: { grade: { is: string } }) => each.grade.is)).toEqual([
+      "right",
+      "wrong",
+    ]);
+  });
+
+  it("refuses with one sentence", async () => {
+    const empty = path("empty.txt");
+    writeFileSync(empty, "# none\n");
+    for (const [words, sentence] of [
+      [[ann, ...SECRET], /--exercise FILE/],
+      [[ann, "--exercise", EXERCISE], /passphrase/],
+      [[ann, "--exercise", EXERCISE, "--passphrase", "correct mouse"], /does not open/],
+      [[ann, ...asked, "--tasks", empty], /task list is empty/],
+      [[...asked], /Missing required argument/],
+    ] as const) {
+      const { code, complaint } = await run("grade", ...words);
+      expect([code, complaint]).toEqual([2, expect.stringMatching(sentence)]);
+    }
+  });
+});

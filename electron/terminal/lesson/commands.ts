@@ -65,4 +65,16 @@ export function addLessonCommands(program: Command, console: Console, ended: (co
     .option("--learner <name>", "who hands in")
     .option("--json", "one JSON object")
     .action(async (file, options) => ended(await (await import("./run.ts")).run(console, file, options)));
+
+  withPassphrase(
+    program
+      .command("grade")
+      .description("the table of a class: verdicts, how far they are proven, minutes, wasted probes, wrong turns")
+      .argument("<files...>", "hand-ins")
+      .option("--exercise <file>", "exercise file that was handed in; may be given again", several)
+      .option("--csv <file>", "write the table for a spreadsheet")
+      .option("--tasks <file>", "a school's task list: TASK: EXERCISE; EXERCISE, one a line")
+      .option("--tasks-csv <file>", "write each learner's progress with the tasks for a spreadsheet")
+      .option("--json", "one JSON object"),
+  ).action(async (files, options) => ended(await (await import("./grade.ts")).grade(console, files, options)));
 }

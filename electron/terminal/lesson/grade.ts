@@ -1,0 +1,97 @@
+import { basename } from "node:path";
+import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
+import { GRADE_WORDS as WORDS } from "../../../core/base/words/grade.ts";
+import { sentence } from "../../../core/base/words.ts";
+import { percent } from "../../../core/diagnose/progressWords.ts";
+import { gradeOf } from "../../../core/lesson/grade.ts";
+import { gradeTable, type Marked, resultWords } from "../../../core/lesson/gradeTable.ts";
+import { replayed } from "../../../core/lesson/replay.ts";
+import { readTasks, type Task, taskTable } from "../../../core/lesson/tasks.ts";
+import { csvOf } from "../../../core/paper/csv.ts";
+import { type OpenedByInstructor, openForInstructor } from "../../../schemas/exercise.ts";
+import { checkedHandin, type HandinFile, readHandin } from "../../../schemas/handin.ts";
+import { readBytes, writeFileWhole } from "../../files.ts";
+import { type Console, EXIT, need } from "../console.ts";
+import { aligned, count } from "../rows.ts";
+import { exerciseIn, type PassphraseTyped, passphraseOf } from "./given.ts";
+
+/** What may be typed of a grading. */
+export interface GradeTyped extends PassphraseTyped {
+  readonly exercise?: readonly string[];
+  readonly csv?: string;
+  readonly tasks?: string;
+  readonly tasksCsv?: string;
+  readonly json?: boolean;
+}
+
+/**
+ * `grade HANDINS... --exercise FILE`: the table of a class. A hand-in that was edited or is of another exercise stands in it with
+ * its reason, and makes it a finding.
+ */
+export async function grade(console: Console, files: readonly string[], typed: GradeTyped): Promise<number> {
+  const passphrase = (await passphraseOf(typed)) ?? need<string>(refuse("passphrase-missing"));
+  const paths = typed.exercise ?? need<readonly string[]>(refuse("grade-exercise"));
+  const exercises: OpenedByInstructor[] = [];
+  for (const path of paths) exercises.push(need(await openForInstructor(await exerciseIn(path), passphrase)));
+  const tasks = typed.tasks === undefined ? [] : need(await tasksIn(typed.tasks));
+  const marked: Marked[] = [];
+  for (const file of files) marked.push(await markedOf(file, exercises));
+  await written(console, typed.csv, csvOf(gradeTable(marked)));
+  await written(console, typed.tasksCsv, csvOf(taskTable(tasks, marked)));
+  if (typed.json) console.write(`${JSON.stringify({ marked }, null, 2)}\n`);
+  else for (const line of lines(marked, tasks)) console.write(`${line}\n`);
+  return marked.some(({ refusal }) => refusal !== null) ? EXIT.finding : EXIT.fine;
+}
+
+async function tasksIn(path: string): Promise<Outcome<readonly Task[]>> {
+  const bytes = await readBytes(path);
+  return bytes.ok ? readTasks(new TextDecoder().decode(bytes.value)) : bytes;
+}
+
+async function written(console: Console, path: string | undefined, text: string): Promise<void> {
+  if (path === undefined) return;
+  need(await writeFileWhole(path, text));
+  console.complain(`${path}: written\n`);
+}
+
+async function markedOf(path: string, exercises: readonly OpenedByInstructor[]): Promise<Marked> {
+  const name = basename(path);
+  const bytes = await readBytes(path);
+  const read = bytes.ok ? await readHandin(bytes.value) : bytes;
+  if (!read.ok) return { learner: name, exercise: "", grade: null, refusal: read.refusal };
+  const learner = read.value.learner || name;
+  const exercise = read.value.exercise.title;
+  const graded = await gradedOf(read.value, exercises);
+  return graded.ok
+    ? { learner, exercise, grade: graded.value, refusal: null }
+    : { learner, exercise, grade: null, refusal: graded.refusal };
+}
+
+async function gradedOf(file: HandinFile, exercises: readonly OpenedByInstructor[]): Promise<Outcome<Marked["grade"]>> {
+  const opened = exercises.find(({ id }) => id === file.exercise.id) ?? exercises[0]!;
+  const handin = await checkedHandin(file, opened);
+  if (!handin.ok) return handin;
+  const replay = replayed(opened.exercise, opened.vehicle, handin.value.route);
+  return replay.ok ? ok(gradeOf(opened.exercise, opened.hidden, replay.value)) : replay;
+}
+
+function lines(marked: readonly Marked[], tasks: readonly Task[]): readonly string[] {
+  const progress = tasks.length === 0 ? [] : ["", ...aligned(taskTable(tasks, marked))];
+  return [...marked.flatMap(blockOf), ...progress];
+}
+
+/** A hand-in on a few lines: who and what came out, then minutes, then what the instructor should talk about. */
+function blockOf({ learner, exercise, grade, refusal }: Marked): readonly string[] {
+  if (!grade) return [`${learner}: ${refusal ? sentence(refusal) : ""}`];
+  const { verdict, proof, minutes, plannersMinutes, readings, hints, wasted, wrongTurn } = grade;
+  const others = proof ? `, others ${percent(proof.others)}` : "";
+  return [
+    `${learner}, ${exercise}: ${resultWords(grade)}${verdict === null ? "" : ` (${verdict}${others})`}`,
+    `  ${minutes.toFixed(1)} min${plannersMinutes === null ? "" : `, the probe order ${plannersMinutes.toFixed(1)}`}; ${count(readings, "reading")}${hints === 0 ? "" : `, ${count(hints, "hint")}`}`,
+    ...(proof?.missing ? [`  Missing: ${WORDS.missing(proof.missing.row, proof.missing.other)}`] : []),
+    ...(wasted.length === 0 ? [] : [`  Told nothing: move ${wasted.join(", ")}`]),
+    ...(wrongTurn
+      ? [`  First wrong turn: ${WORDS.turn(wrongTurn.move, wrongTurn.dearer.toFixed(1), wrongTurn.better)}`]
+      : []),
+  ];
+}
