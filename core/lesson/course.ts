@@ -67,7 +67,7 @@ function wastedIn(ground: Ground, replay: Replay, sightBefore: Before): readonly
   for (const sweep of sweepsOf(replay)) {
     const [first] = sweep;
     const { problem, living } = sightBefore(first!.number);
-    const told = tellsOf(problem)(living, joined(sweep.map(({ probe }) => labelsOf(ground, probe))));
+    const told = tellsOf(problem).classes(living, joined(sweep.map(({ probe }) => labelsOf(ground, probe))));
     for (const { number, probe } of sweep)
       if (told < NOTHING_BITS || isAgain(replay[number - 1]!, probe)) wasted.push(number);
   }

@@ -3,8 +3,9 @@ import type { Minutes } from "../base/units.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { suspicion } from "../diagnose/order.ts";
 import { batchGreedy } from "../diagnose/plan/batch.ts";
+import { distinct } from "../diagnose/plan/distinct.ts";
 import { tellsOf } from "../diagnose/plan/information.ts";
-import { distinct, planner } from "../diagnose/plan/next.ts";
+import { planner } from "../diagnose/plan/next.ts";
 import {
   after,
   allLiving,

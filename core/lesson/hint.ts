@@ -1,7 +1,8 @@
 import { EXERCISE_SAYS as SAY } from "../base/words/exercise.ts";
 import { probeFor } from "../diagnose/candidates.ts";
+import { distinct } from "../diagnose/plan/distinct.ts";
 import { tellsOf } from "../diagnose/plan/information.ts";
-import { distinct, planner } from "../diagnose/plan/next.ts";
+import { planner } from "../diagnose/plan/next.ts";
 import { probeText } from "../diagnose/reading.ts";
 import { groupsToOpen } from "../diagnose/testPoint.ts";
 import type { Ground } from "./ground.ts";
