@@ -16,6 +16,7 @@ import { fragmentText, readFragment } from "../../schemas/fragment.ts";
 import { useAppStore } from "../state/AppContext.tsx";
 import type { Command } from "../state/action.ts";
 import { connectorsWith, netThings, wiresOnConnector } from "../state/groups.ts";
+import { makeCopies } from "../state/makeCopies.ts";
 import { thingsOnPage } from "../state/places.ts";
 import { refused } from "../state/reduce.ts";
 import type { Thing } from "../state/state.ts";
@@ -95,7 +96,7 @@ export function useCalls(
         const read = readFragment(text);
         const page = getState().open?.page;
         if (!read.ok) dispatch({ do: "tell", notice: refused(read.refusal, "Not pasted.") });
-        else if (page !== undefined) make((bench) => paste(bench, read.value, page, x, y));
+        else if (page !== undefined) makeCopies(store, (bench) => paste(bench, read.value, page, x, y));
       },
       onFiles: (files) => dispatch({ do: "bring-in", files }),
       onAllOfPage: () => {
@@ -128,7 +129,8 @@ export function useCalls(
         }
         const bench = benchOf(state);
         const command = bench && keyCommand(key, bench, chosenNow(state));
-        if (command) make(command);
+        if (command && key === "duplicate") makeCopies(store, command);
+        else if (command) make(command);
         return command !== null;
       },
       onEdit: (part) => dispatch({ do: "edit-part", part }),

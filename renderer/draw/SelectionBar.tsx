@@ -9,6 +9,7 @@ import { useKeyOf } from "../keys/useKeyOf.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { Popover } from "../panels/Popover.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { makeCopies } from "../state/makeCopies.ts";
 import { useMake } from "../state/useMake.ts";
 import { chosenNow, circuitNow } from "../state/views.ts";
 import { counted } from "../words/figures.ts";
@@ -30,7 +31,8 @@ const LINES: readonly (readonly [Line, string])[] = [
 export function SelectionBar() {
   const keyOf = useKeyOf();
   const make = useMake();
-  const { dispatch } = useAppStore();
+  const store = useAppStore();
+  const { dispatch } = store;
   const chosen = useApp(chosenNow);
   const parts = chosen.flatMap(({ is, id }) => (is === "part" ? [id] : []));
   const arePinned = useApp((state) => parts.every((id) => circuitNow(state)?.placement.parts[id]?.pinned === true));
@@ -65,7 +67,7 @@ export function SelectionBar() {
           <Act
             name="copy"
             words={`Duplicate (${keyOf("duplicate")})`}
-            onClick={() => make((bench) => duplicateThings(bench, parts, OFF, 0))}
+            onClick={() => makeCopies(store, (bench) => duplicateThings(bench, parts, OFF, 0))}
           />
         </>
       )}

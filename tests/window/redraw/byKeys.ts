@@ -60,6 +60,7 @@ export async function copyByKeys(
     const { x, y } = placement.parts[id]!;
     const goal = wanted.placement.parts[id]!;
     await hands.steps(goal.x - x, goal.y - y);
+    expect((await hands.circuit()).placement.parts[id]).toMatchObject({ x: goal.x, y: goal.y });
   }
 }
 
