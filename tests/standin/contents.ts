@@ -142,8 +142,19 @@ export class WebContents extends EventEmitter {
     this.#on("Inspector.targetCrashed", () => this.emit("render-process-gone", {}, { reason: "crashed", exitCode: 1 }));
     this.#devtools.on<Created>("Target.targetCreated", "", ({ targetInfo: { targetId, openerId, url } }) => {
       if (openerId !== this.#target || this.#openHandler({ url: meant(url) }).action !== "deny") return;
-      this.#devtools.send("Target.closeTarget", { targetId }).catch(() => {});
+      this.#turnAway(targetId).catch(() => {});
     });
+  }
+
+  /**
+   * Closes a page that may not be opened. The driver of tests has it wait for its word; closed before that comes, it would
+   * keep the page that opened it waiting for ever, as both have one thread.
+   */
+  async #turnAway(targetId: string): Promise<void> {
+    const attach = { targetId, flatten: true };
+    const { sessionId } = await this.#devtools.send<{ sessionId: string }>("Target.attachToTarget", attach);
+    await this.#devtools.send("Runtime.runIfWaitingForDebugger", {}, sessionId);
+    await this.#devtools.send("Target.closeTarget", { targetId });
   }
 
   async #answer({ payload, executionContextId }: { payload: string; executionContextId: number }): Promise<void> {
