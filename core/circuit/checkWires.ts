@@ -15,7 +15,7 @@ export function checkWires(circuit: Circuit): readonly Problem[] {
     ...circuit.wires.flatMap((wire) => [
       ...checkEnds(circuit, wire),
       ...checkColour(circuit, wire),
-      ...checkSize(wire),
+      ...checkMissing(wire),
       ...checkSeen(wire),
       ...checkPages(circuit, wire),
     ]),
@@ -33,8 +33,7 @@ function checkEnds(circuit: Circuit, { id, from, to }: Wire): readonly Problem[]
 }
 
 function checkColour(circuit: Circuit, { id, colour, mm2 }: Wire): readonly Problem[] {
-  if (colour === undefined) return [looseEnd("wire-without-colour", id, { wire: id })];
-  if (circuit.colourCodes === "free") return [];
+  if (colour === undefined || circuit.colourCodes === "free") return [];
   const set: ColourSet = circuit.colourCodes;
   const read = parseColour(colour, set);
   if (!read.ok) return [problem("wire-colour", id, { wire: id, colour, set })];
@@ -42,8 +41,12 @@ function checkColour(circuit: Circuit, { id, colour, mm2 }: Wire): readonly Prob
   return isCable ? [problem("orange-cable", id, { wire: id, mm2: mm2 ?? 0 })] : [];
 }
 
-function checkSize({ id, mm2, ohms }: Wire): readonly Problem[] {
-  return mm2 === undefined && (ohms ?? null) === null ? [looseEnd("wire-without-size", id, { wire: id })] : [];
+/** A wire that lacks both colour and size, as each that is just drawn, is one loose end. */
+function checkMissing({ id, colour, mm2, ohms }: Wire): readonly Problem[] {
+  const isSized = mm2 !== undefined || (ohms ?? null) !== null;
+  if (colour !== undefined && isSized) return [];
+  const code = isSized ? "wire-without-colour" : colour === undefined ? "wire-bare" : "wire-without-size";
+  return [looseEnd(code, id, { wire: id })];
 }
 
 /** Where the vehicle is not as printed, one of the two is to be corrected, or there was a repair. */

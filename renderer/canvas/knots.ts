@@ -14,6 +14,7 @@ export interface Knot {
 /** Side of a knot and its corners, pixels at any zoom. */
 const SIDE = 20;
 const CORNER = 5;
+/** From the middle of one to that of the next, so that none covers another. */
 const BETWEEN = 24;
 /** From the terminal out along its wire, so that ring and name of the terminal stay in sight. */
 const OFF_POINT = 13;
@@ -31,29 +32,26 @@ export interface PlacedKnot {
   readonly at: Pixel;
 }
 
-/** Where the knots of a page stand in the window: several of one point side by side, the next one on the wire itself. */
+/** Where the knots of a page stand in the window: those that would cover each other side by side, the next one on the wire itself. */
 export function placedKnots(
   { view, standing }: Pick<Ground, "view" | "standing">,
   knots: readonly Knot[],
 ): readonly PlacedKnot[] {
-  const taken = new Map<string, number>();
-  const nextFirst = [...knots].sort((one, other) => Number(other.is === "next") - Number(one.is === "next"));
-  return nextFirst.flatMap((knot): readonly PlacedKnot[] => {
+  const placed: PlacedKnot[] = [];
+  const isTaken = ({ x, y }: Pixel): boolean =>
+    placed.some(({ at }) => Math.abs(at.x - x) < BETWEEN && Math.abs(at.y - y) < BETWEEN);
+  for (const knot of [...knots].sort((one, other) => Number(other.is === "next") - Number(one.is === "next"))) {
     const spot = standing.spots.get(knot.point);
-    if (!spot) return [];
-    const place = `${spot.x} ${spot.y}`;
-    const count = taken.get(place) ?? 0;
-    taken.set(place, count + 1);
+    if (!spot) continue;
     const { x, y } = pixelOf(view, spot);
     const out = OUTWARD[spot.side];
-    const isUpright = out.x === 0;
     // Beside an upright wire they go to the right, below each other along a level one.
-    const at = {
-      x: x + out.x * OFF_POINT + (isUpright ? count * BETWEEN : 0),
-      y: y + out.y * OFF_POINT + (isUpright ? 0 : count * BETWEEN),
-    };
-    return [{ knot, at }];
-  });
+    const aside = out.x === 0 ? { x: BETWEEN, y: 0 } : { x: 0, y: BETWEEN };
+    let at = { x: x + out.x * OFF_POINT, y: y + out.y * OFF_POINT };
+    while (isTaken(at)) at = { x: at.x + aside.x, y: at.y + aside.y };
+    placed.push({ knot, at });
+  }
+  return placed;
 }
 
 /** Paints the knots: the next one filled, those that wait outlined, those that are done with a tick. */

@@ -65,6 +65,7 @@ export function ReadingEntry({ circuit, step, steps, onTaken }: Shown) {
             aria-invalid={trouble !== null}
             aria-describedby={`${id}-says`}
             autoComplete="off"
+            data-when-empty="bench"
             readOnly={isOld}
             placeholder={entryHint(step)}
             onChange={(event) => {

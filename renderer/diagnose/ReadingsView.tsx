@@ -7,6 +7,7 @@ import { ValueField } from "../panels/ValueField.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { batteryVoltsNow, circuitNow, orderNow, readingsNow } from "../state/views.ts";
+import { counted } from "../words/figures.ts";
 import { ProgressLines } from "./ProgressLines.tsx";
 import { ReadingRow } from "./ReadingRow.tsx";
 
@@ -44,7 +45,7 @@ export function ReadingsView() {
         )}
         {readings.length > 0 && (
           <button type="button" className="button is-quiet" onClick={() => make(clearReadings)}>
-            Begin anew
+            Begin anew, {counted(readings.length, "reading")} {readings.length === 1 ? "goes" : "go"}
           </button>
         )}
       </div>

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { PRINTED_WORDS } from "../../core/base/words/printed.ts";
 import type { Picture } from "../../core/circuit/circuit.ts";
 import { usePicture } from "../printed/usePicture.ts";
 
@@ -12,10 +13,12 @@ interface Shown {
 export function PlacePhoto({ photo, of }: Shown) {
   const { address, trouble } = usePicture(photo);
   const [isLarge, setLarge] = useState(false);
-  if (trouble !== null)
+  const [broken, setBroken] = useState<string | null>(null);
+  const why = broken === address && address !== null ? PRINTED_WORDS["picture-damaged"] : trouble;
+  if (why !== null)
     return (
       <p className="place-photo-gone small" role="note">
-        The photo of {of} cannot be shown. {trouble}
+        The photo of {of} cannot be shown. {why}
       </p>
     );
   return (
@@ -27,7 +30,16 @@ export function PlacePhoto({ photo, of }: Shown) {
       title={isLarge ? "Smaller" : "Larger"}
       onClick={() => setLarge(!isLarge)}
     >
-      {address !== null && <img src={address} alt="" width={photo.widthPx} height={photo.heightPx} decoding="async" />}
+      {address !== null && (
+        <img
+          src={address}
+          alt=""
+          width={photo.widthPx}
+          height={photo.heightPx}
+          decoding="async"
+          onError={() => setBroken(address)}
+        />
+      )}
     </button>
   );
 }

@@ -16,6 +16,7 @@ import { Caution } from "./Caution.tsx";
 import { ConnectorFace } from "./ConnectorFace.tsx";
 import { Expected } from "./Expected.tsx";
 import { Leads } from "./Leads.tsx";
+import { StepPage } from "./StepPage.tsx";
 import { Sweep } from "./Sweep.tsx";
 import { WireCode } from "./WireCode.tsx";
 
@@ -126,6 +127,7 @@ function Opened({ circuit, step, steps, moved, detour, onTaken }: Omit<Shown, "s
   return (
     <>
       {detour !== null && <p className="small step-detour">{detourWords(detour, steps[0]!.number)}</p>}
+      <StepPage circuit={circuit} step={step} />
       {isBySense(step.instrument) ? (
         <>
           <p className="small">

@@ -31,7 +31,14 @@ export function actionForKey(press: KeyPress, state: AppState): Action | null {
 
 /** Whether a key that has the whole window is left to the field that someone types in: it edits the text, or is a sign of it. */
 export function isOfTheField({ key, ctrlKey, metaKey, target }: KeyboardEvent, { do: done }: Action): boolean {
-  return isTyping(target) && (done === "undo" || done === "redo" || (key.length === 1 && !ctrlKey && !metaKey));
+  if (!isTyping(target)) return false;
+  if (done === "undo" || done === "redo") return !isEmptied(target);
+  return key.length === 1 && !ctrlKey && !metaKey;
+}
+
+/** A field that is emptied by what it gave the bench has nothing of its own to undo: the last edit of the bench is meant. */
+function isEmptied(target: EventTarget | null): boolean {
+  return target instanceof HTMLInputElement && target.dataset.whenEmpty === "bench" && target.value === "";
 }
 
 /** Keys that edit the text of a field stay with the field. */

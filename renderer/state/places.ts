@@ -2,6 +2,7 @@ import type { PartId, PointId, WireId } from "../../core/base/ids.ts";
 import { remember } from "../../core/base/memo.ts";
 import type { Circuit, Connector } from "../../core/circuit/circuit.ts";
 import { isInLine, partOfPoint as ownerOf, pointAt } from "../../core/circuit/points.ts";
+import { isBySense, type Step } from "../../core/diagnose/step.ts";
 import type { Part } from "../../core/parts/kind.ts";
 import type { Thing } from "./state.ts";
 
@@ -40,6 +41,14 @@ export function thingNamed(circuit: Circuit, id: string): Thing | null {
   if (circuit.wires.some((wire) => wire.id === id)) return { is: "wire", id };
   if (circuit.parts.some((part) => part.id === id)) return { is: "part", id };
   return pointAt(circuit, id) ? { is: "point", id } : null;
+}
+
+/** What a row of the probe order is read at: a point, the part that is looked at or listened to, the first place of a plug. */
+export function readAt(circuit: Circuit, { point, instrument }: Pick<Step, "point" | "instrument">): Thing | null {
+  if (!isBySense(instrument)) return { is: "point", id: point };
+  const plug = circuit.connectors.find(({ id }) => id === point);
+  const first = plug?.rows.flat().find((cavity) => cavity !== "" && thingNamed(circuit, `${point}-${cavity}`) !== null);
+  return thingNamed(circuit, first === undefined ? point : `${point}-${first}`);
 }
 
 /** Plugs and in-line joints by id, each once, with their labels. */

@@ -1,13 +1,12 @@
 import type { Outcome, Refusal } from "../../core/base/outcome.ts";
 import { printedSpot, underlayAt } from "../../core/circuit/underlays.ts";
-import { isBySense, type Step } from "../../core/diagnose/step.ts";
 import { arrangeParts } from "../../core/edit/commands/arrangeParts.ts";
 import { letGo } from "../../core/edit/commands/letGo.ts";
 import { positionNow, throwControl } from "../../core/edit/commands/throwControl.ts";
 import { cancel, type Desk, keep, mark, perform, redo, undo } from "../../core/edit/history.ts";
 import { HAND } from "../canvas/tool.ts";
 import type { BenchAction, Command } from "./action.ts";
-import { pageOf, thingNamed } from "./places.ts";
+import { pageOf, readAt, thingNamed } from "./places.ts";
 import type { Open, Thing } from "./state.ts";
 import { begunAnew, traced } from "./traces.ts";
 
@@ -197,7 +196,7 @@ function seen(open: Open, action: Sight): Open {
       return shownPrinted(open, action.id);
     case "go-to-step": {
       const step = open.order.answer?.order.steps.find(({ number }) => number === action.step);
-      const thing = step && readAt(open, step);
+      const thing = step && readAt(open.desk.bench.circuit, step);
       return step && thing ? { ...found(open, thing), step: step.number } : open;
     }
     case "show-suspect":
@@ -218,15 +217,6 @@ function seen(open: Open, action: Sight): Open {
 }
 
 const NONE: readonly Thing[] = [];
-
-/** What a row is read at: a point, the part that is looked at or listened to, the first place of a plug. */
-function readAt({ desk }: Open, { point, instrument }: Step): Thing | null {
-  const { circuit } = desk.bench;
-  if (!isBySense(instrument)) return { is: "point", id: point };
-  const plug = circuit.connectors.find(({ id }) => id === point);
-  const first = plug?.rows.flat().find((cavity) => cavity !== "" && thingNamed(circuit, `${point}-${cavity}`) !== null);
-  return thingNamed(circuit, first === undefined ? point : `${point}-${first}`);
-}
 
 /** One more chosen, or one fewer. */
 function withAlso(open: Open, thing: Thing): Open {

@@ -54,6 +54,11 @@ describe("wires", () => {
     ["to a part that is gone", (wire) => Object.assign(wire, { to: "S7.1" }), ["wire-to-nowhere W2", "no-supply M1"]],
     ["to where it comes from", (wire) => Object.assign(wire, { to: "F1.2" }), ["wire-to-itself W2", "no-supply M1"]],
     ["without colour", (wire) => delete wire.colour, ["(wire-without-colour W2)"]],
+    [
+      "without colour and size",
+      (wire) => Object.assign(wire, { colour: undefined, mm2: undefined }),
+      ["(wire-bare W2)"],
+    ],
     ["without size or ohms", (wire) => delete wire.mm2, ["(wire-without-size W2)"]],
     ["with ohms in place of a size", (wire) => Object.assign(wire, { mm2: undefined, ohms: 0.1 }), []],
     ["of a colour the set does not have", (wire) => Object.assign(wire, { colour: "sw" }), ["wire-colour W2"]],

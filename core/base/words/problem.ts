@@ -24,6 +24,7 @@ export const PROBLEM_WORDS = {
   "seen-colour": "{wire} is printed {printed} and was seen {seen} on the vehicle.",
   "seen-uncoloured": "{wire} is printed without a colour and was seen {seen} on the vehicle.",
   "seen-place": "{wire} is printed at {printed} and was seen at {seen} on the vehicle.",
+  "wire-bare": "{wire} has neither a colour nor a size.",
   "wire-without-size": "{wire} has neither a size nor ohms.",
   "wire-colour": "{wire}: {colour} is no colour of the code set {set}.",
   "wire-across-pages": "{wire} runs from page {from} to page {to}; put a page link on each.",
