@@ -4,6 +4,7 @@ import { arrangingReaction } from "./state/arranging.ts";
 import { askingReaction } from "./state/asking.ts";
 import { type Autosave, autosave } from "./state/autosave.ts";
 import { begin } from "./state/begin.ts";
+import { besidesReaction, heedBesides } from "./state/besides.ts";
 import { errandsReaction } from "./state/errands.ts";
 import { actionForKey, isOfTheField } from "./state/keys.ts";
 import { pageActs } from "./state/pageActs.ts";
@@ -21,6 +22,7 @@ export function startPage(host: Host): AppStore {
   const saving = autosave(host, later);
   const asker = workerAsker(new Worker(new URL("./workers/diagnose.ts", import.meta.url), { type: "module" }));
   const drawer = workerDrawer(() => new Worker(new URL("./workers/pictures.ts", import.meta.url), { type: "module" }));
+  const besides = new BroadcastChannel("settings");
   const store = createAppStore(dark.matches ? "dark" : "light", [
     saving.reaction,
     errandsReaction(
@@ -31,7 +33,9 @@ export function startPage(host: Host): AppStore {
     askingReaction(asker),
     picturingReaction(host, drawer),
     arrangingReaction(startDrafting),
+    besidesReaction(besides),
   ]);
+  heedBesides(besides, store);
   dark.addEventListener("change", ({ matches }) =>
     store.dispatch({ do: "system-theme", theme: matches ? "dark" : "light" }),
   );

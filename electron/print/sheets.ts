@@ -129,6 +129,8 @@ function ofLoad(circuit: Circuit, ask: SheetAsk): Outcome<OfLoad> {
 }
 
 function straight(circuit: Circuit, ask: SheetAsk): Outcome<readonly Drawing[]> {
+  const probed = mayBeProbed(circuit);
+  if (!probed.ok) return probed;
   const asked = ofLoad(circuit, ask);
   return asked.ok ? straightSheets({ circuit, ...asked.value, look: ask.look }) : asked;
 }

@@ -1,8 +1,9 @@
 import { type KeyboardEvent, useMemo, useRef } from "react";
 import { carriersOf } from "../../core/live/branchRow.ts";
 import { Empty } from "../panels/Empty.tsx";
+import { NotProbed } from "../panels/NotProbed.tsx";
 import { useApp } from "../state/AppContext.tsx";
-import { circuitNow } from "../state/views.ts";
+import { circuitNow, notProbedNow } from "../state/views.ts";
 import { BranchHead } from "./BranchHead.tsx";
 import { BranchLineList, MainLine } from "./BranchLineList.tsx";
 import { branchNow, loadNow } from "./branchNow.ts";
@@ -18,8 +19,10 @@ export function StraightBranch() {
   const load = useApp(loadNow);
   const branch = useApp(branchNow);
   const main = useMemo(() => carriersOf(branch?.lines ?? []), [branch]);
+  const notProbed = useApp(notProbedNow);
   const rows = useRef<HTMLDivElement>(null);
   if (!circuit) return null;
+  if (notProbed !== null) return <NotProbed why={notProbed} />;
   if (load === null)
     return (
       <Empty title="This circuit has no loads yet">

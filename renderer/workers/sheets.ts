@@ -99,6 +99,7 @@ function drawingsOf(circuit: Circuit, wanted: SheetsWanted): readonly Drawing[] 
   }
   if (what === "straight") {
     const { load, condition, look } = wanted;
+    if (!mayBeProbed(circuit).ok) return [];
     return sheetsIn(straightSheets({ circuit, load, condition, faults, look }));
   }
   if (!complaint) return [];

@@ -101,6 +101,10 @@ describe("wrong entries", () => {
       "a printed table on 400 V",
       ["print", high, "--what", "table", "--connector", "X5", "--out", join(folder, "a.pdf")],
     ],
+    [
+      "a printed branch on 400 V",
+      ["print", high, "--what", "straight", "--load", "M3", "--out", join(folder, "a.pdf")],
+    ],
     ["a sheet that is none", ["print", VENTS, "--what", "poster", "--out", join(folder, "a.pdf")]],
     ["a handover page without a complaint", ["print", VENTS, "--what", "handover", "--out", join(folder, "a.pdf")]],
     ["a proof of what is still being looked for", ["proof", VENTS, "--complaint", "middle-open-own"]],

@@ -52,6 +52,11 @@ test("a start with a file and no screen says where to look; a second one opens i
   await expect(beside).toHaveTitle("Second by start – Wirefathom");
   await expect(page).toHaveTitle("First by start – Wirefathom");
 
+  // A setting that is changed in one holds in the other at once.
+  await expect(page.locator("html")).toHaveAttribute("data-theme", "light");
+  await beside.getByRole("button", { name: "Change to dark" }).click();
+  await expect(page.locator("html")).toHaveAttribute("data-theme", "dark");
+
   await page.close();
   await beside.close();
   first.child.kill("SIGINT");
