@@ -93,16 +93,19 @@ function sidePlace(
   return { bar, again: bar, rows: rows.map((row) => budgetRow(circuit, row, numbers.get(row)!)) };
 }
 
-function sideBar({ load }: DropBudget, { side, goodDrop, drop, allowed }: BudgetSide): Block {
+function sideBar({ load }: DropBudget, whole: BudgetSide): Block {
+  const { side, goodDrop, drop, allowed } = whole;
   const [plus, minus] = [WORDS.batteries["battery +"], WORDS.batteries["battery -"]];
   const [from, to] = side === "feed" ? [plus, load] : [load, minus];
   const isOther = drop !== null && Math.abs(drop - goodDrop) >= 0.005;
   const said = WORDS.budgetSide(from, to, dropText(goodDrop), dropText(allowed.volts));
   const now = isOther ? `, ${WORDS.budgetFault(dropText(drop))}` : "";
   const source = paragraph(allowed.source.document, TYPE.small, roomIn(SHEET.width - COLUMNS.field));
+  const own = paragraph(WORDS.budgetOwn, TYPE.small, roomIn(SHEET.width - COLUMNS.field));
   const piece = stack([
     leadParagraph(WORDS.budgetSides[side], `${said}${now}.`, TYPE.placeWork, roomIn(SHEET.width - COLUMNS.field)),
     source,
+    ...(isOverWhenGood(whole) ? [own] : []),
   ]);
   const row = gridRow(ROW, [
     { name: "side", width: SHEET.width - COLUMNS.field, piece, middle: true },
@@ -151,7 +154,8 @@ function leads({ red, black }: BudgetRow): Piece {
 }
 
 /** The wire with its colour, or the part with its name; below it whose limit it is held to. */
-function what(circuit: Circuit, { name, allowed }: BudgetRow): Piece {
+function what(circuit: Circuit, row: BudgetRow): Piece {
+  const { name, allowed } = row;
   const room = roomIn(COLUMNS.what, 1);
   const wire = circuit.wires.find(({ id }) => id === name);
   const about = wire
@@ -165,7 +169,13 @@ function what(circuit: Circuit, { name, allowed }: BudgetRow): Piece {
     paragraph(title, TYPE.set, room),
     ...(wire?.colour === undefined ? [] : [colourPiece(circuit, wire.colour, room)]),
     paragraph(allowed.source.document, TYPE.small, room),
+    ...(isOverWhenGood(row) ? [paragraph(WORDS.budgetOwn, TYPE.small, room)] : []),
   ]);
+}
+
+/** Whether the good circuit itself is over the limit: held to that, a sound wire would be renewed. */
+function isOverWhenGood({ goodDrop, allowed }: Pick<BudgetRow | BudgetSide, "goodDrop" | "allowed">): boolean {
+  return goodDrop !== null && Math.abs(goodDrop) > allowed.volts;
 }
 
 /** Volts of a drop to two decimals. */

@@ -43,6 +43,22 @@ describe("the drop budget", () => {
     expect(shares).toEqual(shares.toSorted((one, other) => other - one));
   });
 
+  test("says of a good piece that is over its limit that only more is a fault", () => {
+    const over = (name: string, load: string) => {
+      const { circuit, budget } = budgetFor(name, load);
+      const pieces = [...budget.rows, ...budget.sides].filter(
+        ({ goodDrop, allowed }) => Math.abs(goodDrop ?? 0) > allowed.volts,
+      );
+      const texts = budgetSheets({ circuit, budget }).flatMap(({ marks }) =>
+        marks.flatMap((mark) => (mark.mark === "text" && mark.text.startsWith("Drawn so") ? [mark.text] : [])),
+      );
+      return { names: pieces.map((each) => ("name" in each ? each.name : each.side)), said: new Set(texts).size };
+    };
+    // In the narrow column the same words break over two lines.
+    expect(over("1-roof-vents", "M3")).toEqual({ names: ["W15", "feed", "return"], said: 2 });
+    expect(over("4-horn", "H1")).toEqual({ names: [], said: 0 });
+  });
+
   test.each(SAMPLE_NAMES)("of the first load of %s is laid out without a fault, every piece once", (name) => {
     const circuit = sample(name);
     const { budget, faults } = budgetFor(name, circuit.checks[0]!.load);

@@ -15,6 +15,7 @@ export const PAPER_WORDS = {
   budgetSides: { feed: "Feed side", return: "Return side" },
   budgetSide: (from: string, to: string, good: string, allowed: string) =>
     `${from} to ${to}: a good circuit loses ${good} V; ${allowed} V allowed`,
+  budgetOwn: "Drawn so: here only more than the good circuit loses is a fault.",
   budgetFault: (now: string) => `with the fault ${now} V`,
   inside: "body",
   branchColumns: [
