@@ -1,7 +1,9 @@
 import { z } from "zod";
 import { CIRCUMSTANCES } from "../core/diagnose/comesAndGoes.ts";
 import { JOB_LIMITS, type Job } from "../core/diagnose/job.ts";
+import { INSTRUMENTS } from "../core/diagnose/reading.ts";
 import { OBSERVED_WORDS } from "../core/live/judge.ts";
+import { OPEN_FROM } from "../core/trade/instruments.ts";
 import { condition } from "./circuitShape.ts";
 import { LIMITS } from "./limits.ts";
 
@@ -16,10 +18,12 @@ const volts = z.number().min(-2_000).max(2_000);
 const reading = z.strictObject({
   red: name,
   black: name,
-  instrument: z.enum(["meter volts", "4 A lamp", "0.25 A lamp", "look", "listen", "scan tool"]),
+  instrument: z.enum(INSTRUMENTS),
   lampTo: z.enum(["battery +", "battery -", "black"]).nullable(),
   condition,
   volts: volts.nullable(),
+  ohms: z.number().min(0).max(OPEN_FROM).exactOptional(),
+  amps: z.number().min(0).max(2_000).exactOptional(),
   word: z.string().max(NAME).nullable(),
   standing: z.enum(["taken", "doubted", "struck"]),
   time,

@@ -29,7 +29,7 @@ export function actRows(circuit: Circuit, complaint: Condition, suspects: readon
       const { at, black, instrument, lampTo } = candidate;
       const leads = { red: at.point, black, instrument, lampTo };
       const [shown] = shownInEach(circuit, complaint, planted, leads, [condition]);
-      return columnWith(candidate, [shown!.map(({ word }) => ({ volts: 0, word: word ?? "" }))]);
+      return columnWith(candidate, [shown!.map(({ word }) => ({ figure: 0, word: word ?? "" }))]);
     }),
   };
 }

@@ -1,12 +1,12 @@
-import type { Volts } from "../base/units.ts";
 import { printedPosition } from "../circuit/positionWords.ts";
 import type { Candidate } from "./candidates.ts";
 import { outcomeWord } from "./outcomes.ts";
 import type { Living } from "./plan/problem.ts";
-import type { Shows } from "./reading.ts";
+import { figureOf, type Shows } from "./reading.ts";
 import { type Fineness, gapAt } from "./spread.ts";
 import { isBySense, type Window } from "./step.ts";
 import { clusters } from "./weigh.ts";
+import { clusterOf, windowOf } from "./windows.ts";
 
 /** Suspects that show the same in a row, and the limits between which they do, as they are printed. */
 export interface Cut {
@@ -28,7 +28,7 @@ export function cutAmong(
   const { fineness } = candidate;
   const classes = shows.map((each) =>
     clusters(
-      each.map(({ volts }) => volts ?? 0),
+      each.map((shown) => figureOf(shown) ?? 0),
       fineness,
     ),
   );
@@ -41,7 +41,14 @@ export function cutAmong(
   });
   return [...parts.values()].map((own) => ({
     living: Uint16Array.from(own, (at) => living[at]!),
-    windows: shows.map((each, setting) => windowOf(each, classes[setting]!, own[0]!, fineness)),
+    windows: shows.map((each, setting) => {
+      const cluster = clusterOf(
+        each.map((shown) => figureOf(shown) ?? 0),
+        classes[setting]!,
+        classes[setting]![own[0]!]!,
+      );
+      return windowOf(cluster, each[own[0]!]!.word ?? "", (low, high) => between(low, high, fineness));
+    }),
     word: wordFor(
       candidate,
       shows.map((each) => each[own[0]!]!),
@@ -72,35 +79,17 @@ export function summedUp(living: Living, cuts: readonly Cut[], massOf: (living: 
 /** The word of the line that fits where no other does. */
 const ANYTHING_ELSE = "anything else";
 
-/** Limits of a cluster, half way to its neighbours, rounded to what a meter shows without leaving the gap. */
-function windowOf(shows: readonly Shows[], classes: readonly number[], one: number, fineness: Fineness): Window {
-  const number = classes[one]!;
-  let [below, low, high, above] = [
-    Number.NEGATIVE_INFINITY,
-    Number.POSITIVE_INFINITY,
-    Number.NEGATIVE_INFINITY,
-    Number.POSITIVE_INFINITY,
-  ];
-  shows.forEach(({ volts }, at) => {
-    const read = volts ?? 0;
-    if (classes[at]! < number) below = Math.max(below, read);
-    else if (classes[at]! > number) above = Math.min(above, read);
-    else [low, high] = [Math.min(low, read), Math.max(high, read)];
-  });
-  return {
-    low: Number.isFinite(below) ? between(below, low, fineness) : below,
-    high: Number.isFinite(above) ? between(high, above, fineness) : above,
-    word: shows[one]!.word ?? "",
-  };
-}
+/** Decimals that limits are rounded to, the fewest first. */
+const DIGITS = {
+  volts: [1, 2],
+  millivolts: [3],
+  tenths: [3, 4],
+  ohms: [0, 1],
+  amps: [1, 2],
+} as const satisfies Readonly<Record<Fineness, readonly number[]>>;
 
-/** Decimals of volts that limits are rounded to, the fewest first. */
-const DIGITS = { volts: [1, 2], millivolts: [3], tenths: [3, 4] } as const satisfies Readonly<
-  Record<Fineness, readonly number[]>
->;
-
-/** A number between two others with as few decimals as will do: tenths of volts, or whole millivolts. */
-function between(one: Volts, other: Volts, fineness: Fineness): Volts {
+/** A number between two others with as few decimals as will do: tenths of volts, whole millivolts, whole ohms. */
+function between(one: number, other: number, fineness: Fineness): number {
   const middle = (one + other) / 2;
   // What a meter shows at last: a limit nearer than that to either would be missed by rounding.
   const least = fineness === "tenths" ? 0.00005 : 0.005;
@@ -113,11 +102,12 @@ function between(one: Volts, other: Volts, fineness: Fineness): Volts {
 
 function wordFor(candidate: Candidate, shows: readonly Shows[], good: readonly Shows[]): string {
   if (isBySense(candidate.instrument)) return shows.at(-1)!.word ?? "";
-  const named = shows.map(({ volts, word }, setting) => {
-    const [read, healthy] = [volts ?? 0, good[setting]!.volts ?? 0];
+  const named = shows.map((shown, setting) => {
+    const { word } = shown;
+    const [read, healthy] = [figureOf(shown) ?? 0, figureOf(good[setting]!) ?? 0];
     const isSame = Math.abs(read - healthy) <= gapAt(Math.max(read, healthy), candidate.fineness);
     const lamp = word === null || word === good[setting]!.word ? "" : `, lamp ${word}`;
-    return `${outcomeWord(read, healthy, isSame)}${lamp}`;
+    return `${outcomeWord(read, healthy, isSame, candidate.fineness)}${lamp}`;
   });
   if (candidate.sweepOf === null) return named[0]!;
   const differing = named.flatMap((word, setting) =>

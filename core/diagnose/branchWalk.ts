@@ -45,8 +45,11 @@ export function firstMisled(circuit: Circuit, complaint: Observation, branches: 
   return null;
 }
 
-/** As a meter shows it: hundredths of a volt, tenths of a millivolt below a fifth of a volt. */
-function metered({ volts, word }: Shows): Shows {
-  if (volts === null) return { volts, word };
-  return { volts: Number(volts.toFixed(Math.abs(volts) < 0.2 ? 4 : 2)), word };
+/** As a meter shows it: hundredths of a volt, tenths of a millivolt below a fifth of a volt; ohms and amps to the hundredth. */
+function metered(shows: Shows): Shows {
+  const { volts, ohms, amps } = shows;
+  const hundredths = (figure: number): number => Number(figure.toFixed(2));
+  if (volts !== null) return { ...shows, volts: Math.abs(volts) < 0.2 ? Number(volts.toFixed(4)) : hundredths(volts) };
+  if (ohms !== undefined) return { ...shows, ohms: hundredths(ohms) };
+  return amps === undefined ? shows : { ...shows, amps: hundredths(amps) };
 }

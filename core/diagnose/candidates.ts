@@ -7,6 +7,7 @@ import { kindOf } from "../parts/catalogue.ts";
 import type { Part } from "../parts/kind.ts";
 import type { TestLamp } from "../trade/instruments.ts";
 import { bladesOf } from "./inPlace.ts";
+import { takesClamp } from "./otherUnits.ts";
 import type { Probe } from "./reading.ts";
 import type { Fineness } from "./spread.ts";
 import { type Instrument, isBySense, type LampTo } from "./step.ts";
@@ -62,7 +63,7 @@ export function candidatesFor(circuit: Circuit, tries: Tries): readonly Candidat
 function rowsAt(circuit: Circuit, at: TestPoint, tries: Tries): readonly Candidate[] {
   const { conditions, positions } = tries;
   const plain = { at, black: "battery -", instrument: "meter volts", lampTo: null, fineness: "volts" } as const;
-  const rows = readings(circuit, plain, tries);
+  const rows = [...readings(circuit, plain, tries), ...clampsAt(circuit, at, tries)];
   const { lamp } = at;
   if (lamp === null) return rows;
   const lamps = conditions.flatMap((_, index) =>
@@ -79,6 +80,24 @@ function rowsAt(circuit: Circuit, at: TestPoint, tries: Tries): readonly Candida
     ),
   );
   return [...rows, ...lamps];
+}
+
+/** A clamp round the one wire there, in each position: amps without a contact, where a wire can be singled out. */
+function clampsAt(circuit: Circuit, at: TestPoint, tries: Tries): readonly Candidate[] {
+  if (!takesClamp(circuit, at.point)) return [];
+  return tries.conditions.map((_, index) =>
+    row({
+      at,
+      black: "battery -",
+      instrument: "clamp",
+      lampTo: null,
+      fineness: "amps",
+      sweepOf: null,
+      conditions: [index],
+      positions: [tries.positions[index]!],
+      hands: handsFor(circuit, at, tries, index, false),
+    }),
+  );
 }
 
 type Plain = Pick<Candidate, "at" | "black" | "instrument" | "lampTo" | "fineness">;
@@ -163,9 +182,10 @@ export function withoutMeter(
 function row(given: Omit<Candidate, "minutes" | "alsoOpen">): Candidate {
   const { at, instrument, conditions, hands } = given;
   const lamp = lampOf(instrument) === null ? 0 : MINUTES.lamp;
+  const clamp = instrument === "clamp" ? MINUTES.clamp : 0;
   const second = hands === 2 ? MINUTES.secondPerson : 0;
   const own = isBySense(instrument) ? MINUTES[instrument === "look" ? "look" : "listen"] : at.minutes;
-  return { ...given, alsoOpen: null, minutes: own + conditions.length * MINUTES.throwControl + lamp + second };
+  return { ...given, alsoOpen: null, minutes: own + conditions.length * MINUTES.throwControl + lamp + clamp + second };
 }
 
 /** Pairs of hands for a setting: a control that springs back is held, and a lamp or a far point takes the hand that held it. */

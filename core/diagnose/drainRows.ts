@@ -103,8 +103,8 @@ function isMore(volts: Volts, than: Volts): boolean {
   return volts - than > gapAt(volts, "tenths");
 }
 
-function seen(volts: Volts): { readonly volts: Volts; readonly word: string } {
-  return { volts, word: "" };
+function seen(volts: Volts): { readonly figure: Volts; readonly word: string } {
+  return { figure: volts, word: "" };
 }
 
 function rowOf(circuit: Circuit, { fuse, at, black }: Across, parted: Parted | null, number: number): Candidate {

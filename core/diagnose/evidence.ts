@@ -19,12 +19,14 @@ export interface Evidence {
   readonly fits: readonly (readonly number[])[];
 }
 
-/** Whether a probe is read in volts or, across a fuse that is in its place, in millivolts; in tenths where all sleeps. */
+/** Whether a probe is read in ohms, amps or volts or, across a fuse that is in its place, in millivolts; in tenths where all sleeps. */
 export function finenessOf(
   circuit: Circuit,
-  { red, black, lampTo }: Pick<Probe, "red" | "black" | "lampTo">,
+  { red, black, lampTo, instrument }: Pick<Probe, "red" | "black" | "lampTo" | "instrument">,
   isAsleep = false,
 ): Fineness {
+  if (instrument === "meter ohms") return "ohms";
+  if (instrument === "clamp") return "amps";
   if (lampTo !== null || !fuseAcross(circuit, red, black)) return "volts";
   return isAsleep ? "tenths" : "millivolts";
 }
@@ -45,6 +47,7 @@ export function weighed(
     ...reading,
     // A lamp in a fuse's place is only looked at.
     volts: reading.volts === null || reading.lampTo === "black" ? null : reading.volts * scale,
+    ...(reading.amps === undefined ? {} : { amps: reading.amps * scale }),
   }));
   const finenesses = read.map((reading) => finenessOf(circuit, reading, isAsleep));
   const planted = suspected.map(({ possible }) => possible);

@@ -1,14 +1,13 @@
 import { capital } from "../base/capital.ts";
-import { figure } from "../base/figure.ts";
 import type { PartId } from "../base/ids.ts";
-import type { Volts } from "../base/units.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { partAt, pointAt } from "../circuit/points.ts";
 import type { Candidate } from "./candidates.ts";
-import { milliampsText } from "./drain.ts";
+import { figureText, limitText } from "./figureText.ts";
 import { type Column, outcomeWord } from "./outcomes.ts";
 import { isBySense, type OutcomeOf, type Suspect, type Window } from "./step.ts";
 import { groupsToOpen } from "./testPoint.ts";
+import { clusterOf, windowOf } from "./windows.ts";
 
 /** What a row's readings would say, likeliest first: suspects that read alike stand together. */
 export function outcomesOf(column: Column, suspects: readonly Suspect[]): readonly OutcomeOf[] {
@@ -35,29 +34,29 @@ export function outcomesOf(column: Column, suspects: readonly Suspect[]): readon
   const isTwice = (word: string): boolean => outcomes.filter((outcome) => outcome.word === word).length > 1;
   return outcomes
     .map(({ circuits, ...outcome }) =>
-      isTwice(outcome.word) ? { ...outcome, word: `${outcome.word} at ${voltsAt(column, circuits)}` } : outcome,
+      isTwice(outcome.word) ? { ...outcome, word: `${outcome.word} at ${figureAt(column, circuits)}` } : outcome,
     )
     .sort((one, other) => other.probability - one.probability);
 }
 
-/** Volts that part outcomes of the same name: in the first setting that is not as in the good circuit. */
-function voltsAt({ volts, classes, candidate }: Column, circuits: readonly number[]): string {
+/** The figure that parts outcomes of the same name: in the first setting that is not as in the good circuit. */
+function figureAt({ figures, classes, candidate }: Column, circuits: readonly number[]): string {
   const setting = Math.max(
     0,
     classes.findIndex((numbers) => numbers[circuits[0]!] !== numbers[0]),
   );
-  const reads = circuits.map((circuit) => volts[setting]![circuit]!);
+  const reads = circuits.map((circuit) => figures[setting]![circuit]!);
   const mean = reads.reduce((sum, read) => sum + read, 0) / reads.length;
-  return candidate.fineness === "volts" ? `${figure(mean, 1)} V` : millivoltsText(mean, candidate);
+  return figureText(mean, candidate);
 }
 
 /** The word for what one circuit reads: of a sweep, the positions that differ from the good circuit. */
-function wordOf({ candidate, volts, classes, words }: Column, circuit: number): string {
+function wordOf({ candidate, figures, classes, words }: Column, circuit: number): string {
   if (isBySense(candidate.instrument)) return words.at(-1)![circuit]!;
   if (candidate.lampTo === "black") return `lamp ${words[0]![circuit]}`;
   const named = candidate.conditions.map((_, setting) => {
     const isSame = classes[setting]![circuit] === classes[setting]![0];
-    return outcomeWord(volts[setting]![circuit]!, volts[setting]![0]!, isSame);
+    return outcomeWord(figures[setting]![circuit]!, figures[setting]![0]!, isSame, candidate.fineness);
   });
   if (candidate.sweepOf === null) {
     const lamp = words[0]![circuit]!;
@@ -70,42 +69,18 @@ function wordOf({ candidate, volts, classes, words }: Column, circuit: number): 
 }
 
 /** Between what a reading lies for an outcome, by setting: half way to the next cluster of any suspect on either side. */
-function windowsOf({ volts, classes, words }: Column, circuits: readonly number[]): readonly Window[] {
-  return volts.map((reads, setting) => {
-    const number = classes[setting]![circuits[0]!]!;
-    let low = Number.POSITIVE_INFINITY;
-    let high = Number.NEGATIVE_INFINITY;
-    let below = Number.NEGATIVE_INFINITY;
-    let above = Number.POSITIVE_INFINITY;
-    reads.forEach((read, circuit) => {
-      const other = classes[setting]![circuit]!;
-      if (other < number) below = Math.max(below, read);
-      else if (other > number) above = Math.min(above, read);
-      else {
-        low = Math.min(low, read);
-        high = Math.max(high, read);
-      }
-    });
-    return { low: (below + low) / 2, high: (above + high) / 2, word: words[setting]![circuits[0]!]! };
+function windowsOf({ figures, classes, words }: Column, circuits: readonly number[]): readonly Window[] {
+  const [one] = circuits as [number];
+  return figures.map((reads, setting) => {
+    const own = classes[setting]!;
+    return windowOf(clusterOf(reads, own, own[one]!), words[setting]![one]!, (low, high) => (low + high) / 2);
   });
 }
 
 /** The limits in words; empty for a sweep and where nothing is measured. */
 function limitOf({ candidate }: Column, windows: readonly Window[]): string {
   if (candidate.sweepOf !== null || isBySense(candidate.instrument)) return "";
-  const { low, high } = windows[0]!;
-  const at = (volts: Volts): string =>
-    candidate.fineness === "volts" ? figure(volts, 1) : millivoltsText(volts, candidate);
-  if (!Number.isFinite(low) && !Number.isFinite(high)) return "";
-  if (!Number.isFinite(low)) return `below ${at(high)}`;
-  if (!Number.isFinite(high)) return `above ${at(low)}`;
-  return `${at(low)} to ${at(high)}`;
-}
-
-/** Millivolts across a fuse, and where it is read for milliamps those too: "0.7 mV (91 mA)". */
-function millivoltsText(volts: Volts, { fineness, ohms }: Candidate): string {
-  if (fineness !== "tenths" || ohms === undefined) return `${figure(volts * 1000, 0)} mV`;
-  return `${figure(volts * 1000, 1)} mV (${milliampsText(volts / ohms)} mA)`;
+  return limitText(windows[0]!, candidate);
 }
 
 const OUTCOMES = 2;

@@ -55,7 +55,7 @@ export function lampRows(
       conditions.push(condition);
       const candidate = candidateFor(circuit, lamped, parted, index, number, tries);
       // The lamp alone is looked at.
-      columns.push(columnWith(candidate, [shows[setting]!.map(({ word }) => ({ volts: 0, word: word ?? "" }))]));
+      columns.push(columnWith(candidate, [shows[setting]!.map(({ word }) => ({ figure: 0, word: word ?? "" }))]));
     });
   }
   return { conditions, columns };

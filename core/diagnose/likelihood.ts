@@ -1,5 +1,6 @@
-import type { Volts } from "../base/units.ts";
-import type { Shows } from "./reading.ts";
+import type { Amps, Ohms, Volts } from "../base/units.ts";
+import { OPEN_FROM } from "../trade/instruments.ts";
+import { figureOf, type Shows } from "./reading.ts";
 import { type Fineness, spreadAt } from "./spread.ts";
 
 /**
@@ -17,18 +18,25 @@ const WIDE_SHARE = 0.1;
 const DRIFT: Volts = 0.3;
 const DRIFT_SHARE = 0.2;
 
+/** Below an ohm steps count as ohms, above it as shares. */
+const FIRST_OHM: Ohms = 1;
+
 const ROOT = Math.sqrt(2 * Math.PI);
 
 function bell(distance: number, spread: number): number {
   return Math.exp(-0.5 * (distance / spread) ** 2) / (spread * ROOT);
 }
 
-/** Density per volt of a reading where the drawing predicts `volts`: a bell with wide skirts, near nought with drift. */
-function voltsDensity(read: Volts, volts: Volts, fineness: Fineness): number {
-  const spread = spreadAt(volts, fineness);
-  const distance = read - volts;
-  const plain = (1 - WIDE_SHARE) * bell(distance, spread) + WIDE_SHARE * bell(distance, WIDE * spread);
-  if (fineness !== "volts" || Math.abs(volts) > spread) return plain;
+/**
+ * Density of a reading where the drawing predicts `shown`: a bell with wide skirts, on volts near nought with drift. Per
+ * volt or amp; of ohms, which run from tenths to a million, per step of e.
+ */
+function density(read: number, shown: number, fineness: Fineness): number {
+  const spread = spreadAt(shown, fineness);
+  const distance = read - shown;
+  const bells = (1 - WIDE_SHARE) * bell(distance, spread) + WIDE_SHARE * bell(distance, WIDE * spread);
+  const plain = fineness === "ohms" ? bells * (read + FIRST_OHM) : bells;
+  if (fineness !== "volts" || Math.abs(shown) > spread) return plain;
   const drifts = read >= 0 && read <= DRIFT ? 1 / DRIFT : 0;
   return (1 - DRIFT_SHARE) * plain + DRIFT_SHARE * drifts;
 }
@@ -50,10 +58,11 @@ function wordShare(read: string, shown: string): number {
   return read === shown ? 1 - mistaken : mistaken;
 }
 
-/** How well a reading fits what is predicted: density per volt, times the share of the word. */
+/** How well a reading fits what is predicted: density of its figure, times the share of the word. */
 export function fitOf(read: Shows, shown: Shows, fineness: Fineness): number {
-  const volts = read.volts === null || shown.volts === null ? 1 : voltsDensity(read.volts, shown.volts, fineness);
-  return volts * (read.word === null || shown.word === null ? 1 : wordShare(read.word, shown.word));
+  const [figure, predicted] = [figureOf(read), figureOf(shown)];
+  const fit = figure === null || predicted === null ? 1 : density(figure, predicted, fineness);
+  return fit * (read.word === null || shown.word === null ? 1 : wordShare(read.word, shown.word));
 }
 
 /** The best that a reading could fit: what the prediction itself would give. */
@@ -64,8 +73,13 @@ export function bestFit(shown: Shows, fineness: Fineness): number {
 /** Most millivolts across a fuse that carries current, volts. */
 const MOST_DROP: Volts = 0.2;
 
-/** Density per volt of a reading that may be anything; across a fuse half of them are millivolts. */
-function anywhere(read: Volts, nominalVolts: Volts, fineness: Fineness): number {
+/** Most amps that a clamp is read to (a guess). */
+const MOST_AMPS: Amps = 40;
+
+/** Density of a reading that may be anything; across a fuse half of them are millivolts. */
+function anywhere(read: number, nominalVolts: Volts, fineness: Fineness): number {
+  if (fineness === "ohms") return 1 / Math.log(OPEN_FROM);
+  if (fineness === "amps") return 1 / MOST_AMPS;
   const far = 1 / (1.2 * nominalVolts);
   if (fineness === "volts") return far;
   return 0.5 * far + (Math.abs(read) <= MOST_DROP ? 0.25 / MOST_DROP : 0);
@@ -76,16 +90,22 @@ function anywhere(read: Volts, nominalVolts: Volts, fineness: Fineness): number 
  * the others anything up to a fifth over nominal.
  */
 export function wrongOf(read: Shows, nominalVolts: Volts, fineness: Fineness): number {
-  const volts =
-    read.volts === null
-      ? 1
-      : 0.5 * bell(read.volts, spreadAt(0, "volts") * 2) + 0.5 * anywhere(read.volts, nominalVolts, fineness);
-  return volts * (read.word === null ? 1 : 1 / 3);
+  const figure = figureOf(read);
+  const wrong =
+    figure === null ? 1 : 0.5 * nothingThere(figure, fineness) + 0.5 * anywhere(figure, nominalVolts, fineness);
+  return wrong * (read.word === null ? 1 : 1 / 3);
+}
+
+/** Density of a reading at a point that shows nothing: no volts, no amps, open on ohms. */
+function nothingThere(read: number, fineness: Fineness): number {
+  if (fineness === "ohms") return density(read, OPEN_FROM, fineness);
+  return bell(read, 2 * spreadAt(0, fineness === "amps" ? fineness : "volts"));
 }
 
 /** How likely a reading is where the cause is not on the drawing: anything, evenly. */
 export function elsewhereOf(read: Shows, nominalVolts: Volts, fineness: Fineness): number {
-  return (read.volts === null ? 1 : anywhere(read.volts, nominalVolts, fineness)) * (read.word === null ? 1 : 1 / 3);
+  const figure = figureOf(read);
+  return (figure === null ? 1 : anywhere(figure, nominalVolts, fineness)) * (read.word === null ? 1 : 1 / 3);
 }
 
 /**

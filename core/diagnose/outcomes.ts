@@ -1,14 +1,15 @@
 import type { Volts } from "../base/units.ts";
-import { brightness, testLamp } from "../trade/instruments.ts";
+import { brightness, OPEN_FROM, testLamp } from "../trade/instruments.ts";
 import { type Candidate, lampOf } from "./candidates.ts";
 import { lampReads, meterReads, type Predicted } from "./predict.ts";
+import type { Fineness } from "./spread.ts";
 import { clusters } from "./weigh.ts";
 
 /** A candidate row as every suspect would show it. Index 0 stands for the healthy circuit, the rest for suspects in order. */
 export interface Column {
   readonly candidate: Candidate;
-  /** Volts by setting, then by circuit; 0 where nothing is measured. */
-  readonly volts: readonly (readonly Volts[])[];
+  /** Volts, ohms or amps by setting, then by circuit; 0 where nothing is measured. */
+  readonly figures: readonly (readonly number[])[];
   /** Cluster number by setting, then by circuit. */
   readonly classes: readonly (readonly number[])[];
   /** How the lamp burns, or what is seen or heard, by setting, then by circuit; "" for the meter alone. */
@@ -38,18 +39,18 @@ export function columnOf(
   );
 }
 
-/** What is shown: volts, 0 where nothing is measured, and the word, "" for the meter alone. */
+/** What is shown: volts, ohms or amps, 0 where nothing is measured, and the word, "" for the meter alone. */
 interface Seen {
-  readonly volts: Volts;
+  readonly figure: number;
   readonly word: string;
 }
 
 /** A candidate row of which it is known what it shows, by setting, then by circuit. */
 export function columnWith(candidate: Candidate, shows: readonly (readonly Seen[])[]): Column {
-  const volts = shows.map((setting) => setting.map((each) => each.volts));
+  const figures = shows.map((setting) => setting.map((each) => each.figure));
   const words = shows.map((setting) => setting.map((each) => each.word));
-  const classes = volts.map((reads) => clusters(reads, candidate.fineness));
-  return { candidate, volts, classes, words, labels: labelled(shows[0]?.length ?? 0, classes, words) };
+  const classes = figures.map((reads) => clusters(reads, candidate.fineness));
+  return { candidate, figures, classes, words, labels: labelled(shows[0]?.length ?? 0, classes, words) };
 }
 
 /** What one circuit shows in one setting of a row. */
@@ -62,19 +63,20 @@ function showsIn(
 ): Seen {
   const { at, black, instrument, lampTo, conditions } = candidate;
   const here = shown[conditions[setting]!]!;
-  if (instrument === "look") return { volts: 0, word: seenOf(at.point, here.states, left, plugs) };
+  if (instrument === "look") return { figure: 0, word: seenOf(at.point, here.states, left, plugs) };
   if (instrument === "listen") {
     const before = shown[conditions[0]!]!;
-    return { volts: 0, word: setting === 0 ? "" : heardOf(before.states.get(at.point), here.states.get(at.point)) };
+    return { figure: 0, word: setting === 0 ? "" : heardOf(before.states.get(at.point), here.states.get(at.point)) };
   }
   const red = points.get(at.point)!;
+  if (instrument === "clamp") return { figure: here.amps[red]!, word: "" };
   const lamp = lampOf(instrument);
   if (lampTo !== null && lampTo !== "black" && lamp !== null) {
     const { across, pointVolts } = lampReads(here, red, lampTo, testLamp(lamp, nominalVolts));
-    return { volts: pointVolts, word: brightness(across, nominalVolts) };
+    return { figure: pointVolts, word: brightness(across, nominalVolts) };
   }
   const other = points.get(black);
-  return { volts: meterReads(here, red) - (other === undefined ? 0 : meterReads(here, other)), word: "" };
+  return { figure: meterReads(here, red) - (other === undefined ? 0 : meterReads(here, other)), word: "" };
 }
 
 /** The word for a control that stands as it should. */
@@ -116,9 +118,15 @@ function labelled(
   return labels;
 }
 
-/** Name of a reading beside the healthy one: low, sag, right or high. Sag is lower but still the greater part. */
-export function outcomeWord(volts: Volts, healthy: Volts, isSameClass: boolean): "low" | "sag" | "right" | "high" {
+/** Name of a reading beside the healthy one: low, sag, right or high. Sag is lower but still the greater part; ohms may be open. */
+export function outcomeWord(
+  read: number,
+  healthy: number,
+  isSameClass: boolean,
+  fineness: Fineness,
+): "low" | "sag" | "right" | "high" | "open" {
   if (isSameClass) return "right";
-  if (volts > healthy) return "high";
-  return volts > healthy / 2 ? "sag" : "low";
+  if (fineness === "ohms" && read >= OPEN_FROM) return "open";
+  if (read > healthy) return "high";
+  return read > healthy / 2 ? "sag" : "low";
 }

@@ -7,6 +7,7 @@ import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
 import { METER, meterVolts } from "../trade/instruments.ts";
 import { lampAmps, type RatedLamp } from "../trade/lamps.ts";
+import { ampsIn, clampElement } from "./otherUnits.ts";
 import type { TestPoint } from "./testPoint.ts";
 
 /** What a circuit shows in one condition; arrays are by test point. */
@@ -15,6 +16,8 @@ export interface Shown {
   readonly volts: Float64Array;
   /** Ohms of source; infinite where it floats. */
   readonly sourceOhms: Float64Array;
+  /** What a clamp round the one wire there shows; 0 where there is none. */
+  readonly amps: Float64Array;
   readonly plusVolts: Volts;
   readonly plusOhms: Ohms;
   /** States of the parts that have any: "pulled-in", "melted". */
@@ -46,20 +49,24 @@ export function predict(
   const melted = meltedIn(rig, complaint);
   const { nodes: named, plus } = rig.network;
   const nodes = Int32Array.from([...points.map(({ point }) => named.get(point)!), plus]);
+  const clamps = Int32Array.from(points, ({ point }) => clampElement(circuit, rig, point));
   const shown: Shown[] = [];
   inEach(rig, conditions, melted, (condition) => {
-    shown[condition] = shownBy(rig, nodes);
+    shown[condition] = shownBy(rig, nodes, clamps);
   });
   return { predicted: { shown, left: leftIn(rig), plugs: plugsWith(circuit, faults) }, rig };
 }
 
-/** What a settled rig shows at these nodes, of which the last is "battery +". */
-function shownBy(rig: Rig, nodes: Int32Array): Shown {
+/** What a settled rig shows at these nodes, of which the last is "battery +", and in these wires. */
+function shownBy(rig: Rig, nodes: Int32Array, clamps: Int32Array): Shown {
   const { volts, sourceOhms } = rig.solver.readOut(nodes);
   const plus = nodes.length - 1;
+  const amps = new Float64Array(plus);
+  for (let point = 0; point < plus; point++) amps[point] = ampsIn(rig, clamps[point]!);
   return {
     volts: volts.subarray(0, plus),
     sourceOhms: sourceOhms.subarray(0, plus),
+    amps,
     plusVolts: volts[plus]!,
     plusOhms: sourceOhms[plus]!,
     states: new Map(rig.states),

@@ -61,7 +61,7 @@ export function proofProbesFor(circuit: Circuit, checks: readonly FunctionCheck[
       const name = (lead: Lead | TestPoint): Lead => (typeof lead === "string" ? lead : lead.point);
       if (!first || name(red) === name(black)) return [];
       const leads = { red: name(red), black: name(black) };
-      const fineness = finenessOf(circuit, { ...leads, lampTo: null });
+      const fineness = finenessOf(circuit, { ...leads, lampTo: null, instrument: "meter volts" });
       return [{ ...leads, reached: [first, ...others], fineness, check, condition }];
     };
     const stretches = (side: readonly TestPoint[]): readonly ProofProbe[] =>

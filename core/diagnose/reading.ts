@@ -1,5 +1,5 @@
 import type { PartId } from "../base/ids.ts";
-import type { Volts } from "../base/units.ts";
+import type { Amps, Ohms, Volts } from "../base/units.ts";
 import type { Condition } from "../circuit/circuit.ts";
 import type { Lead } from "../live/attachment.ts";
 import { conditionText } from "../live/condition.ts";
@@ -15,10 +15,14 @@ export interface Probe {
   readonly condition: Condition;
 }
 
-/** What one probe shows: volts of red against black, how the lamp burns, or what is seen or heard. */
+/** What one probe shows: volts of red against black, ohms or amps, how the lamp burns, or what is seen or heard. */
 export interface Shows {
-  /** Null where nothing was measured. */
+  /** Null where no volts were measured. */
   readonly volts: Volts | null;
+  /** Of a meter on ohms alone; `OPEN_FROM` where it shows no figure. */
+  readonly ohms?: Ohms;
+  /** Of a clamp alone, without sign. */
+  readonly amps?: Amps;
   /** "bright", "dim", "dark"; "clicks", "silent"; "whole", "blown"; a position; "works", "helps"; null where only the meter was read. */
   readonly word: string | null;
 }
@@ -40,18 +44,33 @@ export function probeText({ red, black, instrument, lampTo, condition }: Probe):
 export function fitsIn(windows: readonly Window[], shows: readonly Shows[]): boolean {
   return windows.every(({ low, high, word }, setting) => {
     const read = shows[setting]!;
-    const isBetween = read.volts === null || (read.volts >= low && read.volts <= high);
+    const figure = figureOf(read);
+    const isBetween = figure === null || (figure >= low && figure <= high);
     return isBetween && (read.word === null || word === "" || read.word === word);
   });
 }
 
 /** A value just read, with nothing against it. */
-export function readingOf({ red, black, instrument, lampTo, condition }: Probe, { volts, word }: Shows): Reading {
-  return { red, black, instrument, lampTo, condition, volts, word, standing: "taken", time: null };
+export function readingOf({ red, black, instrument, lampTo, condition }: Probe, shows: Shows): Reading {
+  return { red, black, instrument, lampTo, condition, ...shows, standing: "taken", time: null };
 }
 
-const INSTRUMENTS: readonly unknown[] = [
+/** The figure read, in the unit of its instrument: volts, ohms or amps; null where nothing was measured. */
+export function figureOf({ volts, ohms, amps }: Shows): number | null {
+  return volts ?? ohms ?? amps ?? null;
+}
+
+/** A figure as its instrument shows it, with a word or none. */
+export function showing(instrument: Instrument, figure: number, word: string | null = null): Shows {
+  if (instrument === "meter ohms") return { volts: null, ohms: figure, word };
+  return instrument === "clamp" ? { volts: null, amps: figure, word } : { volts: figure, word };
+}
+
+/** All that a reading can be taken with. */
+export const INSTRUMENTS = [
   "meter volts",
+  "meter ohms",
+  "clamp",
   "4 A lamp",
   "0.25 A lamp",
   "look",
@@ -60,22 +79,26 @@ const INSTRUMENTS: readonly unknown[] = [
   "fed direct",
   "fed loose",
   "like relay",
-] satisfies Instrument[];
+] as const satisfies readonly Instrument[];
 const LAMPS_TO: readonly unknown[] = ["battery +", "battery -", "black", null] satisfies LampTo[];
 const STANDINGS: readonly unknown[] = ["taken", "doubted", "struck"];
 
 /** Whether a value from outside has the shape of a reading; whether it fits a circuit is another question. */
 export function isReading(value: unknown): value is Reading {
   if (typeof value !== "object" || value === null) return false;
-  const { red, black, instrument, lampTo, condition, volts, word, standing, time } = value as Record<string, unknown>;
+  const { red, black, instrument, lampTo, condition, volts, ohms, amps, word, standing, time } = value as Record<
+    string,
+    unknown
+  >;
   return (
     typeof red === "string" &&
     typeof black === "string" &&
-    INSTRUMENTS.includes(instrument) &&
+    INSTRUMENTS.some((each) => each === instrument) &&
     LAMPS_TO.includes(lampTo) &&
     typeof condition === "object" &&
     condition !== null &&
     (volts === null || Number.isFinite(volts)) &&
+    [ohms, amps].every((figure) => figure === undefined || Number.isFinite(figure)) &&
     (word === null || typeof word === "string") &&
     STANDINGS.includes(standing) &&
     (time === null || typeof time === "string")

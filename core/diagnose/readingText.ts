@@ -8,18 +8,22 @@ import { kindOf } from "../parts/catalogue.ts";
 import { finenessOf } from "./evidence.ts";
 import { expectedOf } from "./expected.ts";
 import { feedingOf } from "./feeding.ts";
+import { ohmsText } from "./figureText.ts";
 import { fuseAcross, lampForFuse } from "./inPlace.ts";
-import { type Probe, type Reading, readingOf, type Shows } from "./reading.ts";
+import { fedLead, takesClamp } from "./otherUnits.ts";
+import { figureOf, type Probe, type Reading, readingOf, type Shows } from "./reading.ts";
 import { readingFits } from "./readingFits.ts";
-import { readValue } from "./readValue.ts";
+import { readValue, unitTyped } from "./readValue.ts";
 import { isModule } from "./scanTool.ts";
+import type { Fineness } from "./spread.ts";
 import { type Act, isAct } from "./step.ts";
 import { testPointsOf } from "./testPoint.ts";
 
 /**
  * Reads `RED[/BLACK] @ CONDITION : VALUE`: `X5-6 @ S1=on : 11.9V`, `F4.1/F4.2 @ S1=on,S5=open : 25mV`, the lamp from a point
  * to battery negative `X5-6 @ S1=on : dim`, from battery plus to a point `battery+/X5-1 @ S1=on : dim 7.2V`, in a fuse's
- * place `F4.1/F4.2 @ S1=on,out:F4,apart:X5 : bright`, a look or a sound `F4 @ : blown`, `K1 @ S1=on : clicks`, what was done to a part
+ * place `F4.1/F4.2 @ S1=on,out:F4,apart:X5 : bright`, ohms where nothing is fed `X32-1b/X32-2b @ apart:X32 : 1.2ohm`, a clamp
+ * round the wire at a point `X5-6 @ S1=on,S5=open : 5.2A`, a look or a sound `F4 @ : blown`, `K1 @ S1=on : clicks`, what was done to a part
  * `M3 fed direct @ apart:X32 : works`, `K1 like relay @ S1=on : helps`. A question mark behind the value is doubt. Refuses what the circuit does not have, and values no meter shows there.
  */
 export function parseReading(circuit: Circuit, text: string): Outcome<Reading> {
@@ -36,7 +40,7 @@ export function parseReading(circuit: Circuit, text: string): Outcome<Reading> {
       ? senseAt(circuit, red, typed.replace("?", "").trim(), condition.value)
       : isLamp
         ? lampAt(circuit, red, black, condition.value)
-        : metered(circuit, red, black, condition.value);
+        : metered(circuit, red, black, condition.value, unitTyped(typed.replace("?", "")));
   if (!probe.ok) return probe;
   const fineness = finenessOf(circuit, probe.value);
   const expect = expectedOf(circuit, { ...probe.value, fineness });
@@ -58,12 +62,26 @@ export function parseLead(circuit: Circuit, typed: string): Outcome<Lead> {
   return point.ok ? ok(point.value.id) : point;
 }
 
-function metered(circuit: Circuit, red: string, black: string, condition: Condition): Outcome<Probe> {
+/** Leads of a meter, or a clamp round the wire at the point: which of them, the unit of the value says. */
+function metered(
+  circuit: Circuit,
+  red: string,
+  black: string,
+  condition: Condition,
+  unit: ReturnType<typeof unitTyped>,
+): Outcome<Probe> {
   const one = parseLead(circuit, red);
   if (!one.ok) return one;
   const other = black === "" ? ok<Lead>("battery -") : parseLead(circuit, black);
   if (!other.ok) return other;
-  return ok({ red: one.value, black: other.value, instrument: "meter volts", lampTo: null, condition });
+  const leads = { red: one.value, black: other.value, lampTo: null, condition } as const;
+  if (unit === "amps")
+    return takesClamp(circuit, leads.red) && leads.black === "battery -"
+      ? ok({ ...leads, instrument: "clamp" })
+      : refuse("reading-clamp", { point: leads.red });
+  if (unit !== "ohms") return ok({ ...leads, instrument: "meter volts" });
+  const fed = fedLead(circuit, leads.red, leads.black, condition);
+  return fed === null ? ok({ ...leads, instrument: "meter ohms" }) : refuse("reading-live", { lead: fed });
 }
 
 /** The lamp between a point and a post, where the wire there decides which lamp; or across the blades of a fuse that is out. */
@@ -117,7 +135,7 @@ export function readingText(circuit: Circuit, reading: Reading): string {
       : black === "battery -"
         ? red
         : `${red.replace(" ", "")}/${black.replace(" ", "")}`;
-  const value = showsText(reading, finenessOf(circuit, reading) === "millivolts");
+  const value = showsText(reading, finenessOf(circuit, reading));
   return `${leads} @ ${conditionText(condition) || "rest"} : ${value}${reading.standing === "doubted" ? "?" : ""}`;
 }
 
@@ -127,10 +145,18 @@ export function readingsTyped(circuit: Circuit, readings: readonly Reading[]): r
   return counted.map((reading) => readingText(circuit, reading));
 }
 
-/** A value as it is typed and listed: `11.9V`, `25mV`, `dim 7.2V`, `blown`. */
-export function showsText({ volts, word }: Shows, isFine: boolean): string {
-  const figures = volts === null ? "" : isFine ? `${Number((volts * 1000).toFixed(1))}mV` : `${voltsRead(volts)}V`;
-  return [word ?? "", figures].filter((each) => each !== "").join(" ");
+/** A value as it is typed and listed: `11.9V`, `25mV`, `1.2ohm`, `0.4A`, `dim 7.2V`, `blown`. */
+export function showsText(shows: Shows, fineness: Fineness): string {
+  const figure = figureOf(shows);
+  return [shows.word ?? "", figure === null ? "" : figureTyped(figure, fineness)]
+    .filter((each) => each !== "")
+    .join(" ");
+}
+
+function figureTyped(figure: number, fineness: Fineness): string {
+  if (fineness === "ohms") return ohmsText(figure).replace(" ", "");
+  if (fineness === "amps") return `${Number(figure.toFixed(2))}A`;
+  return fineness === "millivolts" ? `${Number((figure * 1000).toFixed(1))}mV` : `${voltsRead(figure)}V`;
 }
 
 /** Volts as a meter shows them: one decimal at least, two where there are two. */

@@ -7,9 +7,10 @@ import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
 import { actShows } from "./actReads.ts";
 import { lampOf } from "./candidates.ts";
+import { clampShown, ohmsShown } from "./otherUnits.ts";
 import { heardOf, seenOf } from "./outcomes.ts";
 import { leftIn, meltedIn, plugsWith } from "./predict.ts";
-import type { Probe, Shows } from "./reading.ts";
+import { type Probe, type Shows, showing } from "./reading.ts";
 import { scanSays } from "./scanTool.ts";
 import { isAct, isBySense } from "./step.ts";
 import { restOf } from "./tries.ts";
@@ -52,6 +53,8 @@ export function readInEach(
       return { volts: null, word: heardOf(before, rig.states.get(red)) };
     }
     reach(rig, condition, undefined, melted);
+    if (instrument === "meter ohms") return showing(instrument, ohmsShown(rig, red, leads.black));
+    if (instrument === "clamp") return showing(instrument, clampShown(circuit, rig, red));
     if (instrument === "scan tool") return { volts: null, word: scanSays(rig, red, faults) };
     if (instrument === "look")
       return { volts: null, word: seenOf(red, rig.states, leftIn(rig), plugsWith(circuit, faults)) };
@@ -66,7 +69,7 @@ function clippedOn(
   { nominalVolts }: Circuit,
   { red, black, instrument, lampTo }: Omit<Probe, "condition">,
 ): readonly Attachment[] {
-  if (isBySense(instrument)) return [];
+  if (isBySense(instrument) || instrument === "meter ohms" || instrument === "clamp") return [];
   const meter = meterOn(red, black);
   const lamp = lampOf(instrument);
   if (lampTo === null || lamp === null) return [meter];

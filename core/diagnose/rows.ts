@@ -3,10 +3,12 @@ import type { Minutes } from "../base/units.ts";
 import type { AccessGroup, Circuit, Condition } from "../circuit/circuit.ts";
 import { conditionText } from "../live/condition.ts";
 import type { Rig } from "../live/rig.ts";
+import { CLAMP_FROM } from "../trade/instruments.ts";
 import { type ActRows, actRows } from "./actRows.ts";
 import { type Candidate, candidatesFor } from "./candidates.ts";
 import { drainRows, restful } from "./drainRows.ts";
 import { lampRows } from "./lampRows.ts";
+import { ohmRows } from "./ohmRows.ts";
 import { type Column, columnOf } from "./outcomes.ts";
 import { MOST_TRIM, NOWHERE, type ProbeChoice, type Problem, type Stand } from "./plan/problem.ts";
 import { type Predicted, predict } from "./predict.ts";
@@ -48,6 +50,8 @@ export function rowsFor(
     ? drainRows(circuit, suspects, first)
     : lampRows(circuit, complaint, suspects, all, tries);
   const acts = tries.isAsleep ? NO_ACTS : actRows(circuit, complaint, suspects, first + lamps.conditions.length);
+  const beforeOhms = first + lamps.conditions.length + acts.conditions.length;
+  const ohms = tries.isAsleep ? NO_ACTS : ohmRows(circuit, complaint, suspects, beforeOhms);
   const offered = candidatesFor(circuit, tries);
   const read = (tries.isAsleep ? restful(circuit, offered) : offered).map((candidate) =>
     columnOf(candidate, numbers, all, circuit.nominalVolts),
@@ -56,15 +60,17 @@ export function rowsFor(
     ...read,
     ...lamps.columns,
     ...acts.columns,
+    ...ohms.columns,
     ...scanRows(circuit, complaint, suspects, complaintNumber(tries, complaint)),
   ]
     .filter(({ labels }) => labels.some((label) => label !== labels[0]))
     .filter(({ candidate, words }) => !isLampToPost(candidate) || words[0]![0] === "bright")
-    .filter(({ candidate, volts }) => candidate.fineness !== "millivolts" || volts.some((reads) => reads[0]! > 0));
+    .filter(({ candidate, figures }) => candidate.fineness !== "millivolts" || figures.some((reads) => reads[0]! > 0))
+    .filter(({ candidate, figures }) => candidate.fineness !== "amps" || figures[0]![0]! >= CLAMP_FROM);
   const trim = trimOf(circuit, columns);
   return {
     columns,
-    conditions: [...tries.conditions, ...lamps.conditions, ...acts.conditions],
+    conditions: [...tries.conditions, ...lamps.conditions, ...acts.conditions, ...ohms.conditions],
     problem: {
       weights: Float64Array.from(suspects, ({ probability }) => probability),
       repairs: numbered(suspects.map(({ repairGroup }) => repairGroup)),
@@ -125,10 +131,11 @@ function choiceOf(
   };
 }
 
-/** Number of what the meter is set to: to go from volts to millivolts, or to put a lamp in a fuse's place, takes a moment. */
+/** Number of what the meter is set to: from one to another, or to a lamp in a fuse's place, takes a moment. */
+const MODES = { volts: 0, millivolts: 1, tenths: 1, ohms: 3, amps: 4 } as const satisfies Record<Fineness, number>;
+
 function modeOf(fineness: Fineness, lampTo: LampTo): number {
-  if (lampTo === "black") return 2;
-  return fineness === "volts" ? 0 : 1;
+  return lampTo === "black" ? 2 : MODES[fineness];
 }
 
 /** Trim in front of the rows, as many pieces as the planner can number. */

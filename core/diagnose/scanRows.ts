@@ -22,7 +22,7 @@ export function scanRows(
     const planted = [{ id: "", faults: [] }, ...suspects];
     const leads = { red: module, black: "battery -", instrument: "scan tool", lampTo: null } as const;
     const shows = shownInEach(circuit, complaint, planted, leads, [complaint])[0]!;
-    return columnWith(rowFor(circuit, module, number), [shows.map(({ word }) => ({ volts: 0, word: word ?? "" }))]);
+    return columnWith(rowFor(circuit, module, number), [shows.map(({ word }) => ({ figure: 0, word: word ?? "" }))]);
   });
 }
 

@@ -1,5 +1,5 @@
 import type { ConnectorId, PointId } from "../base/ids.ts";
-import type { Minutes, Ohms, Share, Volts } from "../base/units.ts";
+import type { Minutes, Ohms, Share } from "../base/units.ts";
 import type { Condition } from "../circuit/circuit.ts";
 import type { Lead } from "../live/attachment.ts";
 import type { Fault } from "../live/fault.ts";
@@ -26,10 +26,10 @@ export interface Suspect {
 export type Act = "fed direct" | "fed loose" | "like relay";
 
 /**
- * What a row is read with. A lamp hangs from the red point to `lampTo` as a real load while the meter reads. A part is
+ * What a row is read with. Ohms are read where nothing is fed, a clamp goes round the one wire at a point. A lamp hangs from the red point to `lampTo` as a real load while the meter reads. A part is
  * looked at, listened to while a control is thrown, or acted on.
  */
-export type Instrument = "meter volts" | "4 A lamp" | "0.25 A lamp" | Sense;
+export type Instrument = "meter volts" | "meter ohms" | "clamp" | "4 A lamp" | "0.25 A lamp" | Sense;
 
 /** What is told by eye, by ear, by a module itself, or by what a part does when it is acted on: nothing is measured. */
 export type Sense = "look" | "listen" | "scan tool" | Act;
@@ -49,11 +49,14 @@ export function isBySense(instrument: Instrument): instrument is Sense {
   return instrument === "look" || instrument === "listen" || instrument === "scan tool" || isAct(instrument);
 }
 
-/** What a good circuit shows: a range in volts or millivolts, for a lamp how it burns, for a look or a sound its word. */
+/** Unit of a figure as it is written. */
+export type Unit = "V" | "mV" | "ohm" | "A";
+
+/** What a good circuit shows: a range in its unit, for a lamp how it burns, for a look or a sound its word. */
 export interface Expected {
   readonly low: number;
   readonly high: number;
-  readonly unit: "V" | "mV";
+  readonly unit: Unit;
   readonly lamp: "bright" | "dim" | "dark" | null;
   /** What is seen or heard: "whole", "clicks", a position; null where something is measured. */
   readonly word: string | null;
@@ -67,10 +70,10 @@ export interface Setting {
   readonly expect: Expected;
 }
 
-/** Between what and what a reading lies for an outcome, volts; and the word it comes with, if any. */
+/** Between what and what a reading lies for an outcome: volts, ohms or amps as its instrument reads; and the word it comes with, if any. */
 export interface Window {
-  readonly low: Volts;
-  readonly high: Volts;
+  readonly low: number;
+  readonly high: number;
   readonly word: string;
 }
 

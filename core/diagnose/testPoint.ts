@@ -15,6 +15,8 @@ export const MINUTES = {
   asleepAgain: 1.5,
   meterMode: 0.2,
   lamp: 0.3,
+  /** One wire singled out of its bundle, and the clamp set to nought. */
+  clamp: 0.5,
   look: 0.3,
   listen: 0.2,
   scanTool: 3,

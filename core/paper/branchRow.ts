@@ -3,7 +3,8 @@ import type { Millimetres } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import { printedPosition } from "../circuit/positionWords.ts";
 import type { BranchLine, BranchRow, Goes } from "../diagnose/branchTable.ts";
-import { isBySense, type Step, type Window } from "../diagnose/step.ts";
+import { ohmsText } from "../diagnose/figureText.ts";
+import { isBySense, type Step, type Unit, type Window } from "../diagnose/step.ts";
 import type { Mark } from "../drawing/mark.ts";
 import { outline, solidBox } from "./cell.ts";
 import { expectPiece } from "./expectCell.ts";
@@ -11,7 +12,7 @@ import { readingPiece } from "./fields.ts";
 import { type Block, type GridCell, glued, gridRow, roomIn } from "./grid.ts";
 import { lineMark, paragraph } from "./lines.ts";
 import { type Piece, stack } from "./piece.ts";
-import { plainNumber } from "./range.ts";
+import { plainNumber, unitSign } from "./range.ts";
 import { cautionStrip, numberCell, probeCell, type RowSetting, rowCell, sided } from "./row.ts";
 import { setPiece, sweepSetPiece } from "./setCell.ts";
 import { TYPE } from "./sizes.ts";
@@ -92,8 +93,8 @@ export function boxMarks(goes: Goes, x: Millimetres, y: Millimetres): readonly M
 
 /** Limits of a line as they are compared: "below 10.8", of a sweep by position; "" where a word says it all. */
 export function limitsText(step: Step, windows: readonly Window[]): string {
-  const isFine = step.settings[0]?.expect.unit === "mV";
-  const limits = windows.map((window) => limitText(window, isFine));
+  const unit = step.settings[0]?.expect.unit ?? "V";
+  const limits = windows.map((window) => limitText(window, unit));
   if (step.sweepOf === null) return limits[0] ?? "";
   return windows
     .flatMap((_, index) =>
@@ -102,11 +103,13 @@ export function limitsText(step: Step, windows: readonly Window[]): string {
     .join(", ");
 }
 
-function limitText({ low, high }: Window, isFine: boolean): string {
-  const text = (volts: number): string =>
-    isFine
-      ? `${plainNumber(Math.round(volts * 10_000) / 10)} mV`
-      : figure(volts, Math.round(volts * 10) === volts * 10 ? 1 : 2);
+function limitText({ low, high }: Window, unit: Unit): string {
+  const text = (read: number): string => {
+    if (unit === "mV") return `${plainNumber(Math.round(read * 10_000) / 10)} mV`;
+    if (unit === "ohm") return ohmsText(read).replace("ohm", unitSign(unit));
+    const plain = figure(read, Math.round(read * 10) === read * 10 ? 1 : 2);
+    return unit === "A" ? `${plain} A` : plain;
+  };
   if (!Number.isFinite(low) && !Number.isFinite(high)) return "";
   if (!Number.isFinite(low)) return WORDS.below(text(high));
   return Number.isFinite(high) ? WORDS.limits(text(low), text(high)) : WORDS.up(text(low));

@@ -5,7 +5,7 @@ import { type Expected, isBySense, type Step } from "../diagnose/step.ts";
 import { TEST_LAMPS } from "../trade/instruments.ts";
 import { paragraph, type Runs, runs, runsWidth } from "./lines.ts";
 import { type Piece, space, stack } from "./piece.ts";
-import { closeRange, expectText, plainNumber } from "./range.ts";
+import { closeRange, expectText, plainNumber, unitSign } from "./range.ts";
 import { instrumentPiece } from "./sign.ts";
 import { TYPE } from "./sizes.ts";
 
@@ -28,7 +28,7 @@ export function expectPiece(step: Step, restVolts: Volts, room: Millimetres): Pi
 function rangePiece(expect: Expected, room: Millimetres): Piece {
   const range = expectText(expect);
   if (expect.word !== null) return paragraph(range, TYPE.lamp, room);
-  const { unit } = expect;
+  const unit = unitSign(expect.unit);
   const line: Runs = [
     [range, TYPE.range],
     [` ${unit}`, TYPE.rangeUnit],
@@ -37,8 +37,10 @@ function rangePiece(expect: Expected, room: Millimetres): Piece {
 }
 
 /** "battery less 0.3–0.7" for a reading near the battery, "drop at 4 A" for one near ground under a lamp; else nothing. */
-function otherWords(step: Step, { low, high }: Expected, restVolts: Volts): string {
+function otherWords(step: Step, expect: Expected, restVolts: Volts): string {
+  const { low, high } = expect;
   if (step.black === "battery +" || step.lampTo === "black" || isBySense(step.instrument)) return "";
+  if (expect.unit === "ohm" || expect.unit === "A") return "";
   if (step.ohms !== null) return WORDS.dropScale(milliampsText(0.001 / step.ohms));
   if (step.settings[0]?.expect.unit === "mV") return WORDS.drop;
   if (low > restVolts / 2) {

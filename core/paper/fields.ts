@@ -1,6 +1,6 @@
 import type { Millimetres } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
-import type { Expected } from "../diagnose/step.ts";
+import type { Expected, Unit } from "../diagnose/step.ts";
 import { outline } from "./cell.ts";
 import { lineMark } from "./lines.ts";
 import { type Piece, space, stack } from "./piece.ts";
@@ -14,7 +14,7 @@ const TICK: Millimetres = 4;
 const UNIT_ROOM: Millimetres = 1.1;
 
 /** A box to write a reading in, its unit in the lower right corner; none for what is seen or heard. */
-export function fieldPiece(unit: Expected["unit"] | "Ω" | "", width: Millimetres = FIELD.width): Piece {
+export function fieldPiece(unit: Unit | "Ω" | "", width: Millimetres = FIELD.width): Piece {
   return {
     height: FIELD.height,
     at: (x, y) => [
@@ -22,9 +22,15 @@ export function fieldPiece(unit: Expected["unit"] | "Ω" | "", width: Millimetre
       ...(unit === ""
         ? []
         : [
-            lineMark(unit, TYPE.unit, x + width - UNIT_ROOM, y + FIELD.height - TYPE.unit.line - 0.5, {
-              anchor: "end",
-            }),
+            lineMark(
+              unit === "ohm" ? "Ω" : unit,
+              TYPE.unit,
+              x + width - UNIT_ROOM,
+              y + FIELD.height - TYPE.unit.line - 0.5,
+              {
+                anchor: "end",
+              },
+            ),
           ]),
     ],
   };

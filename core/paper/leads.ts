@@ -17,6 +17,8 @@ const INDENT: Millimetres = 4.5;
 /** Where both leads of a row go: mark, pin and wire colour of each. Black at a battery post says which post. */
 export function leadsPiece(circuit: Circuit, step: Step, room: Millimetres): Piece {
   const width = room - INDENT;
+  if (step.instrument === "clamp")
+    return marked(leadWords(circuit, WORDS.clampAt, step.point, step.colour, width), true);
   const black = wiresAt(circuit, step.black)[0]?.colour ?? null;
   const red = leadWords(circuit, WORDS.red, step.point, step.colour, width);
   return stack([marked(red, true), marked(leadWords(circuit, WORDS.black, step.black, black, width), false)], 0.8);

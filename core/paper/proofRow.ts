@@ -1,5 +1,6 @@
 import type { Millimetres, Volts } from "../base/units.ts";
 import type { ProofRow } from "../diagnose/proofRow.ts";
+import type { Unit } from "../diagnose/step.ts";
 import { fieldPiece } from "./fields.ts";
 import { type Block, glued, gridRow, roomIn } from "./grid.ts";
 import { paragraph } from "./lines.ts";
@@ -26,7 +27,7 @@ const ROW: Millimetres = 24;
 export function proofRowBlock({ circuit, matters, told }: RowSetting, row: ProofRow): Block {
   const { step } = row;
   const own = step.cautions.filter((caution) => !told.has(caution));
-  const column = (name: "before" | "after", words: string, unit: "V" | "mV") => {
+  const column = (name: "before" | "after", words: string, unit: Unit) => {
     const room = roomIn(PROOF_COLUMNS[name], 1);
     const value = paragraph(words, TYPE.proofValue, room);
     return rowCell(name, PROOF_COLUMNS[name], stack([value, space(1), fieldPiece(unit, room)]));
@@ -46,7 +47,7 @@ export function proofRowBlock({ circuit, matters, told }: RowSetting, row: Proof
 const IN_VOLTS_FROM: Volts = 1;
 
 /** The unit that is read in with the fault there. */
-export function beforeUnit({ before, step }: Pick<ProofRow, "before" | "step">): "V" | "mV" {
+export function beforeUnit({ before, step }: Pick<ProofRow, "before" | "step">): Unit {
   return Math.abs(before) < IN_VOLTS_FROM ? step.settings[0]!.expect.unit : "V";
 }
 

@@ -1,5 +1,6 @@
 import type { Volts } from "../base/units.ts";
-import type { Expected } from "../diagnose/step.ts";
+import type { Expected, Unit } from "../diagnose/step.ts";
+import { OPEN_FROM } from "../trade/instruments.ts";
 
 /** A figure as it is printed, with a real minus sign. */
 export function minusText(value: number, decimals: number): string {
@@ -39,10 +40,16 @@ export function closeRange(low: number, high: number): string {
   return rangeText(low, high).replaceAll(" ", "");
 }
 
+/** A unit as it is printed behind a figure. */
+export function unitSign(unit: Unit): string {
+  return unit === "ohm" ? "Ω" : unit;
+}
+
 /** What a good circuit shows in a row: the range without its unit, millivolts whole or in tenths, or the word of a look or a sound. */
 export function expectText({ low, high, unit, word }: Expected): string {
   if (word !== null) return word;
-  if (unit === "V") return rangeText(low, high);
+  if (unit === "ohm" && low >= OPEN_FROM) return "open";
+  if (unit !== "mV") return rangeText(low, high);
   const [from, to] = [low, high].map((each) => minusText(each, Number.isInteger(each) ? 0 : 1));
   return from === to ? from! : `${from} – ${to}`;
 }

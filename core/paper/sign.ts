@@ -7,11 +7,11 @@ import { lineMark, paragraph } from "./lines.ts";
 import { beside, type Piece } from "./piece.ts";
 import { TYPE } from "./sizes.ts";
 
-/** What a sign stands for: a meter on volts or on ohms, or a lamp that loads the wire. */
-export type Sign = "volts" | "ohms" | "lamp";
+/** What a sign stands for: a meter on volts or on ohms, a clamp, or a lamp that loads the wire. */
+export type Sign = "volts" | "ohms" | "amps" | "lamp";
 
 const RADIUS: Millimetres = 2.4;
-const LETTERS = { volts: "V", ohms: "Ω" } as const;
+const LETTERS = { volts: "V", ohms: "Ω", amps: "A" } as const;
 
 /** The sign of an instrument, 5 mm high: a letter in a circle, or the lamp's cross. */
 export function signPiece(sign: Sign): Piece {
@@ -27,6 +27,13 @@ export function signPiece(sign: Sign): Piece {
   };
 }
 
+/** Signs of the instruments that are no lamp. */
+const METERS: Readonly<Partial<Record<Instrument, Sign>>> = {
+  "meter volts": "volts",
+  "meter ohms": "ohms",
+  clamp: "amps",
+};
+
 function crossMarks(cx: Millimetres, cy: Millimetres, radius: Millimetres): readonly Mark[] {
   const arm = radius * Math.SQRT1_2;
   return [
@@ -41,8 +48,9 @@ export function instrumentPiece(instrument: Instrument, room: Millimetres, isLam
     const words = paragraph(WORDS.senses[instrument], TYPE.instrument, room);
     return { ...words, height: Math.max(6, words.height) };
   }
-  const signs: readonly Sign[] = instrument === "meter volts" ? ["volts"] : isLampAlone ? ["lamp"] : ["lamp", "volts"];
-  const words = instrument === "meter volts" ? WORDS.voltsDc : WORDS.lamps[instrument];
+  const alone = METERS[instrument];
+  const signs: readonly Sign[] = alone ? [alone] : isLampAlone ? ["lamp"] : ["lamp", "volts"];
+  const words = WORDS.instruments[instrument];
   const pitch = 2 * RADIUS + 1.4;
   const left = signs.length * pitch + 0.4;
   const line = beside(

@@ -10,6 +10,12 @@ export const METER = {
   source: published("Lessons In Electric Circuits, voltmeter impact on measured circuit"),
 };
 
+/** Ohms from which a meter on ohms shows no figure any more: it reads open (common practice, no source). */
+export const OPEN_FROM: Ohms = 1e6;
+
+/** Amps below which a clamp round a wire tells nothing (common practice, no source). */
+export const CLAMP_FROM: Amps = 0.3;
+
 /** Amps that a meter draws at these volts. */
 export function meterAmps(volts: Volts, meterOhms: Ohms = METER.ohms): Amps {
   return volts / meterOhms;

@@ -121,7 +121,9 @@ function printStep(console: Console, step: Step): void {
     ? step.instrument
     : step.lampTo === "black"
       ? ""
-      : `red ${step.point}, black ${step.black}`;
+      : step.instrument === "clamp"
+        ? "clamp round the wire there"
+        : `red ${step.point}, black ${step.black}`;
   console.write(
     `${String(step.number).padStart(3)}  ${where}   ${leads}${lamp}   ${step.minutes.toFixed(1)} min${step.hands === 2 ? ", second person" : ""}\n`,
   );
@@ -151,7 +153,7 @@ function settingText({ condition, position, expect }: Setting, { sweepOf, lampTo
 
 /** "11.9 – 12.7 V"; across a fuse of a sleeping vehicle the milliamps too: "0 – 0.1 mV, 13 mA at most". */
 function rangeOf({ low, high, unit }: Expected, ohms: Ohms | null): string {
-  const digits = unit === "V" || ohms !== null ? 1 : 0;
+  const digits = unit !== "mV" || ohms !== null ? 1 : 0;
   const most = ohms === null ? "" : `, ${milliampsText(high / 1000 / ohms)} mA at most`;
   return `${figure(low, digits)} – ${figure(high, digits)} ${unit}${most}`;
 }

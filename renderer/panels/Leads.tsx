@@ -1,9 +1,20 @@
 import type { Step } from "../../core/diagnose/step.ts";
 import { leadWords } from "../words/step.ts";
 
-/** The leads of the active row: boxed R and B with what each touches. */
+/** The leads of the active row: boxed R and B with what each touches; of a clamp the wire it goes round. */
 export function Leads({ step }: { readonly step: Step }) {
   const { red, black, lamp } = leadWords(step);
+  if (step.instrument === "clamp")
+    return (
+      <div className="leads">
+        <span className="lead">
+          <i aria-hidden="true">A</i>
+          <span>
+            clamp round the wire at <b className="together">{red}</b>
+          </span>
+        </span>
+      </div>
+    );
   return (
     <div className="leads">
       <span className="lead">

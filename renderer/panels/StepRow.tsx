@@ -120,10 +120,18 @@ function Closed({ circuit, step, moved }: Pick<Shown, "circuit" | "step" | "move
   );
 }
 
+/** What the meter is set to where no lamp hangs beside it. */
+const METERS: Readonly<Partial<Record<Step["instrument"], string>>> = {
+  "meter volts": "Meter on volts",
+  "meter ohms": "Meter on ohms, plug apart and nothing fed",
+  clamp: "Clamp round this one wire, set to nought first",
+};
+
 function Opened({ circuit, step, steps, moved, detour, onTaken }: Omit<Shown, "states">) {
   const lamp = step.lampTo === "black" ? `No meter, ${step.instrument}` : `Meter on volts, ${step.instrument}`;
-  const meter = step.instrument === "meter volts" ? "Meter on volts" : lamp;
-  const plug = step.connector === null ? "" : " Plug left in, back-probe from the wire side.";
+  const meter = METERS[step.instrument] ?? lamp;
+  const isBackProbed = step.connector !== null && step.instrument !== "meter ohms" && step.instrument !== "clamp";
+  const plug = isBackProbed ? " Plug left in, back-probe from the wire side." : "";
   return (
     <>
       {detour !== null && <p className="small step-detour">{detourWords(detour, steps[0]!.number)}</p>}

@@ -6,10 +6,10 @@ export function voltsText(volts: number | null, digits = 2): string {
   return `${signed(volts, digits)}\u00A0V`;
 }
 
-/** A range of volts as a row expects it: "12.4–12.8 V", or one figure where both are the same. */
-export function rangeText(low: number, high: number): string {
+/** A range as a row expects it: "12.4–12.8 V", "0.9–1.5 Ω", or one figure where both are the same. */
+export function rangeText(low: number, high: number, unit = "V"): string {
   const figures = low === high ? signed(low, 1) : `${signed(low, 1)}–${signed(high, 1)}`;
-  return `${figures}\u00A0V`;
+  return `${figures}\u00A0${unitSign(unit)}`;
 }
 
 /** A range of millivolts across a fuse: "20–30 mV", in tenths where it is written so: "0–0.1 mV". */

@@ -3,9 +3,10 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { type Entry, outcomeOf, sweepTexts } from "../../core/diagnose/entry.ts";
 import { finenessOf } from "../../core/diagnose/evidence.ts";
 import { percent } from "../../core/diagnose/progressWords.ts";
-import type { Reading, Shows } from "../../core/diagnose/reading.ts";
+import { figureOf, type Reading, type Shows } from "../../core/diagnose/reading.ts";
 import { showsText } from "../../core/diagnose/readingText.ts";
 import { type Expected, isAct, isBySense, type Step, type Suspect } from "../../core/diagnose/step.ts";
+import { OPEN_FROM } from "../../core/trade/instruments.ts";
 import { millivoltsText, rangeText } from "./figures.ts";
 
 const MOST_NAMES = 2;
@@ -48,7 +49,8 @@ export function suspectName({ faults, title }: Suspect): string {
 export function entryHint(step: Step): string {
   if (step.settings.length > 1) return step.settings.map(({ position }) => position.replaceAll("-", " ")).join("   ");
   if (isBySense(step.instrument)) return step.settings[0]?.expect.word ?? "";
-  if (step.ohms !== null) return "0.4";
+  if (step.ohms !== null || step.instrument === "clamp") return "0.4";
+  if (step.instrument === "meter ohms") return "1.2 or open";
   return step.lampTo === null ? "11.9" : "bright, dim or dark";
 }
 
@@ -68,25 +70,28 @@ export function likelyWords(step: Step): readonly string[] {
 
 /** A reading's value as it is listed: "11.9V", "dim 7.2V", "blown". */
 export function valueText(circuit: Circuit, reading: Reading): string {
-  return showsText(reading, finenessOf(circuit, reading) === "millivolts").replace(/(\d)(m?V)$/, "$1\u00a0$2");
+  return showsText(reading, finenessOf(circuit, reading)).replace(/(\d)(m?V|k?ohm|A)$/, "$1\u00a0$2");
 }
 
 /** What a good circuit shows, with its unit: "12.4–12.8 V", "lamp bright", "whole". */
 export function wantedText({ low, high, unit, lamp, word }: Expected): string {
   if (word !== null) return word;
   if (lamp !== null) return `lamp ${lamp}`;
-  return unit === "V" ? rangeText(low, high) : millivoltsText(low, high);
+  if (unit === "ohm" && low >= OPEN_FROM) return "open";
+  return unit === "mV" ? millivoltsText(low, high) : rangeText(low, high, unit);
 }
 
 /** Half of the last figure that is read: tenths, or whole millivolts where the range is in whole ones. */
 const ROUNDING = { tenths: 0.05, whole: 0.5 } as const;
 
 /** Whether a reading is what a good circuit shows. */
-export function isAsWanted({ volts, word }: Shows, expect: Expected): boolean {
+export function isAsWanted(shows: Shows, expect: Expected): boolean {
+  const { word } = shows;
+  const read = figureOf(shows);
   const wantedWord = expect.word ?? (word === null ? null : expect.lamp);
   if (wantedWord !== word) return false;
-  if (volts === null) return true;
-  const value = expect.unit === "mV" ? volts * 1000 : volts;
+  if (read === null) return true;
+  const value = expect.unit === "mV" ? read * 1000 : read;
   const isWhole = expect.unit === "mV" && [expect.low, expect.high].every(Number.isInteger);
   const slack = ROUNDING[isWhole ? "whole" : "tenths"];
   return value >= expect.low - slack && value <= expect.high + slack;
@@ -101,9 +106,11 @@ export function readingLeads({ black, instrument, lampTo }: Reading): string {
     return { "fed direct": "fed direct", "fed loose": "fed off its mechanism", "like relay": "with a like relay" }[
       instrument
     ];
+  if (instrument === "clamp") return "clamp round the wire";
   if (lampTo === "black") return `${instrument} in place of the fuse`;
   if (lampTo !== null) return lampTo === "battery +" ? `${instrument} from battery +` : `${instrument} to battery −`;
-  return `to ${black.replace(" -", " −")}`;
+  const to = `to ${black.replace(" -", " −")}`;
+  return instrument === "meter ohms" ? `ohms ${to}` : to;
 }
 
 /** The time of day of a reading, as the person's clock says it. */

@@ -46,7 +46,9 @@ export function closedLeads(step: Step): string {
   if (lampTo === "battery +") return `${instrument} from battery + to ${point}`;
   if (lampTo === "battery -") return `${instrument} from ${point} to battery −`;
   if (lampTo === "black") return `${instrument} in place of the fuse, ${point} to ${black}`;
-  return `red ${point}, black ${black.replace(" -", " −")}`;
+  if (instrument === "clamp") return `clamp round the wire at ${point}`;
+  const leads = `red ${point}, black ${black.replace(" -", " −")}`;
+  return instrument === "meter ohms" ? `ohms, ${leads}` : leads;
 }
 
 /** Where red, black and the lamp go. A lamp row is read by eye with the lamp between the two. */

@@ -7,6 +7,7 @@ import { readWith } from "../../core/diagnose/reads.ts";
 import { repairsOf } from "../../core/diagnose/repairs.ts";
 import type { ProbeOrder, Step } from "../../core/diagnose/step.ts";
 import type { Observation } from "../../core/diagnose/suspects.ts";
+import { OPEN_FROM } from "../../core/trade/instruments.ts";
 
 /** Rows after which a search is given up. */
 const MOST_ROWS = 30;
@@ -66,6 +67,9 @@ function isFound({ progress, suspects }: ProbeOrder, truth: Possible): boolean {
   return leader?.repair === truth.repair;
 }
 
+/** Amps that are read round the wrong wire where there should be none. */
+const WRONG_AMPS = 5;
+
 /** A person who misreads that share of measured rows: nothing at all where there was something, battery volts where there was none. */
 export function careless(share: number, nominalVolts: number, lot: Lots): (shows: Shows, row: Step) => Shows {
   let row: Step | null = null;
@@ -73,7 +77,10 @@ export function careless(share: number, nominalVolts: number, lot: Lots): (shows
   return (shows, of) => {
     if (of !== row) isWrong = lot() < share;
     row = of;
-    if (!isWrong || shows.volts === null) return shows;
+    if (!isWrong) return shows;
+    if (shows.ohms !== undefined) return { ...shows, ohms: shows.ohms < OPEN_FROM / 2 ? OPEN_FROM : 0 };
+    if (shows.amps !== undefined) return { ...shows, amps: shows.amps > WRONG_AMPS / 2 ? 0 : WRONG_AMPS };
+    if (shows.volts === null) return shows;
     const volts = shows.volts > nominalVolts / 4 ? 0 : nominalVolts;
     const word = shows.word === null ? null : (OTHER[shows.word] ?? shows.word);
     return { volts, word };

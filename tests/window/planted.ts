@@ -1,5 +1,6 @@
 import { probeOrder } from "../../core/diagnose/order.ts";
 import { type Reading, readingOf, type Shows } from "../../core/diagnose/reading.ts";
+import { showsText } from "../../core/diagnose/readingText.ts";
 import { readWith } from "../../core/diagnose/reads.ts";
 import { parseFault } from "../../core/live/fault.ts";
 import { sample } from "../samples/onTheBench.ts";
@@ -20,8 +21,14 @@ export interface Planted {
 }
 
 /** What is typed has two decimals, as a meter shows them. */
-function metered({ volts, word }: Shows): Shows {
-  return { volts: volts === null ? null : Number(volts.toFixed(2)), word };
+function metered(shows: Shows): Shows {
+  const hundredths = (figure: number): number => Number(figure.toFixed(2));
+  return {
+    ...shows,
+    volts: shows.volts === null ? null : hundredths(shows.volts),
+    ...(shows.ohms === undefined ? {} : { ohms: hundredths(shows.ohms) }),
+    ...(shows.amps === undefined ? {} : { amps: hundredths(shows.amps) }),
+  };
 }
 
 /** The vehicle of a sample on which a check is dead because of a fault. */
@@ -52,7 +59,10 @@ export function planted(name: string, check: string, fault: string): Planted {
 
 /** What a person types for a row. */
 export function entryText(shows: readonly Shows[]): string {
-  return shows
-    .map(({ volts, word }) => [word ?? "", volts === null ? "" : `${volts}V`].filter((each) => each !== "").join(" "))
-    .join("  ");
+  return shows.map((each) => showsText(each, finenessShown(each))).join("  ");
+}
+
+function finenessShown({ ohms, amps }: Shows): "volts" | "ohms" | "amps" {
+  if (ohms !== undefined) return "ohms";
+  return amps === undefined ? "volts" : "amps";
 }

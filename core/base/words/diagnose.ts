@@ -10,7 +10,11 @@ export const DIAGNOSE_WORDS = {
     "{text} is no reading; write RED @ CONDITION : VALUE, such as X5-6 @ S1=on : 11.9V or battery+/X5-1 @ S1=on : dim.",
   "reading-empty": "Write what was read, such as 11.9 or dim.",
   "reading-value": "{typed} is no reading here; write {words}.",
-  "reading-unit": "{typed}: this row is read in volts.",
+  "reading-unit": "{typed}: this row is read in {unit}.",
+  "reading-negative": "{typed}: ohms are never below 0.",
+  "reading-live":
+    "{lead} is fed there, and ohms are read only where nothing is: part the plug, or take the battery off (battery:off).",
+  "reading-clamp": "No clamp goes round one wire alone at {point}.",
   "reading-high": "{typed} cannot be read on a {nominal} V circuit; look at the unit and at the meter's range.",
   "reading-count": "This row takes {count} values, one for each position, not {typed}.",
   "reading-row": "There is no row {row}; the rows go from 1 to {rows}.",

@@ -126,8 +126,14 @@ export const PAPER_WORDS = {
   driven: (point: string, level: string) => `${point} driven ${level}`,
   running: "engine running",
   lampFrom: (from: string, to: string) => `lamp: ${from} to ${to}`,
-  voltsDc: "volts DC",
-  lamps: { "4 A lamp": "4 A lamp", "0.25 A lamp": "0.25 A lamp" },
+  instruments: {
+    "meter volts": "volts DC",
+    "meter ohms": "ohms, nothing fed",
+    clamp: "clamp, amps DC",
+    "4 A lamp": "4 A lamp",
+    "0.25 A lamp": "0.25 A lamp",
+  },
+  clampAt: "clamp round the wire at",
   senses: {
     look: "look",
     listen: "listen",
