@@ -1,4 +1,4 @@
-import type { Share, Volts } from "../base/units.ts";
+import type { Share } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { fuseAcross } from "./inPlace.ts";
 import { bestFit, elsewhereOf, fitOf, likelihoodOf, wrongOf } from "./likelihood.ts";
@@ -102,9 +102,4 @@ function sameLeads(readings: readonly Reading[]): readonly (readonly number[])[]
     groups.set(key, [...(groups.get(key) ?? []), index]);
   });
   return [...groups.values()];
-}
-
-/** Volts of the drawing's battery at rest over those measured: what readings are multiplied by. */
-export function scaleFor(drawn: Volts, measured: Volts | null): number {
-  return measured === null ? 1 : drawn / measured;
 }

@@ -1,10 +1,10 @@
 import type { Minutes, Volts } from "../base/units.ts";
 import type { Circuit } from "../circuit/circuit.ts";
-import { restVoltsOf } from "../live/restVolts.ts";
+import { measuredScale } from "../live/restVolts.ts";
 import { probeFor } from "./candidates.ts";
 import { clashesOf } from "./clash.ts";
 import { beforeDrain, drainWords, isDrain } from "./drain.ts";
-import { type Evidence, scaleFor, weighed } from "./evidence.ts";
+import { type Evidence, weighed } from "./evidence.ts";
 import { pairsNeeded } from "./jointly.ts";
 import { detoursOf } from "./plan/detour.ts";
 import { distinct } from "./plan/distinct.ts";
@@ -158,7 +158,7 @@ export function suspicion(circuit: Circuit, complaint: Observation, known: Known
     return { suspected: { ...each, weight: each.weight * factor }, notes };
   };
   const singles = suspectsFor(circuit, complaint, others).map(withWeight);
-  const scale = scaleFor(restVoltsOf(circuit), known.batteryVolts ?? null);
+  const scale = 1 / measuredScale(circuit, known.batteryVolts ?? null);
   const evidenceOf = (weighted: readonly Weighted[]): Evidence =>
     weighed(circuit, complaint.check.condition, plain(weighted), readings, scale, isDrain(complaint.check, circuit));
   const single = evidenceOf(singles);

@@ -8,9 +8,10 @@ import { readingFits } from "../../core/diagnose/readingFits.ts";
 import { markReading } from "../../core/edit/commands/markReading.ts";
 import { removeReading } from "../../core/edit/commands/removeReading.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
+import { measuredScale } from "../../core/live/restVolts.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
-import { complaintNow } from "../state/views.ts";
+import { batteryVoltsNow, complaintNow } from "../state/views.ts";
 import { isAsWanted, readingLeads, timeText, valueText, wantedText } from "../words/reading.ts";
 import { settingWords } from "../words/step.ts";
 
@@ -35,7 +36,9 @@ export function ReadingRow({ circuit, reading, number, isClashing }: Shown) {
     const wiring = wiringOf(circuit);
     return expectedOf(wiring, { ...reading, fineness: finenessOf(wiring, reading, isAsleep) });
   }, [circuit, reading, isFitting, isAsleep]);
-  const isOff = wanted !== null && !isAsWanted(reading, wanted);
+  const batteryVolts = useApp(batteryVoltsNow);
+  const scale = useMemo(() => measuredScale(wiringOf(circuit), batteryVolts), [circuit, batteryVolts]);
+  const isOff = wanted !== null && !isAsWanted(reading, wanted, scale);
   const { standing, time } = reading;
   const mark = (next: Reading["standing"]): void => make((bench) => markReading(bench, number, next));
   return (

@@ -84,14 +84,15 @@ export function wantedText({ low, high, unit, lamp, word }: Expected): string {
 /** Half of the last figure that is read: tenths, or whole millivolts where the range is in whole ones. */
 const ROUNDING = { tenths: 0.05, whole: 0.5 } as const;
 
-/** Whether a reading is what a good circuit shows. */
-export function isAsWanted(shows: Shows, expect: Expected): boolean {
+/** Whether a reading is what a good circuit shows; `scale` is the measured battery over the drawing's: volts and amps follow it. */
+export function isAsWanted(shows: Shows, expect: Expected, scale = 1): boolean {
   const { word } = shows;
   const read = figureOf(shows);
   const wantedWord = expect.word ?? (word === null ? null : expect.lamp);
   if (wantedWord !== word) return false;
   if (read === null) return true;
-  const value = expect.unit === "mV" ? read * 1000 : read;
+  const asDrawn = expect.unit === "ohm" ? read : read / scale;
+  const value = expect.unit === "mV" ? asDrawn * 1000 : asDrawn;
   const isWhole = expect.unit === "mV" && [expect.low, expect.high].every(Number.isInteger);
   const slack = ROUNDING[isWhole ? "whole" : "tenths"];
   return value >= expect.low - slack && value <= expect.high + slack;

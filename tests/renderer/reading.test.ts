@@ -46,6 +46,14 @@ describe("a reading beside what was wanted", () => {
   });
 });
 
+test("is measured by the battery of the vehicle: 11.5 V are as wanted where it has 11.8 V and the drawing 12.6 V", () => {
+  const wanted: Expected = { low: 12.1, high: 12.5, unit: "V", lamp: null, word: null };
+  expect(isAsWanted({ volts: 11.5, word: null }, wanted)).toBe(false);
+  expect(isAsWanted({ volts: 11.5, word: null }, wanted, 11.8 / 12.6)).toBe(true);
+  const ohms: Expected = { low: 3, high: 4, unit: "ohm", lamp: null, word: null };
+  expect(isAsWanted({ volts: null, ohms: 3.9, word: null }, ohms, 11.8 / 12.6)).toBe(true);
+});
+
 test("the place of the likeliest suspect stands first, the others by share", () => {
   const [first, ...others] = placesOfSuspects(vents, order.suspects);
   expect(first!.suspects[0]).toBe(order.suspects[0]);
