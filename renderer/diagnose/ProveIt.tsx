@@ -4,6 +4,7 @@ import { type Reading, readingOf, type Shows } from "../../core/diagnose/reading
 import { relearnText } from "../../core/diagnose/relearn.ts";
 import { changeJob } from "../../core/edit/commands/changeJob.ts";
 import { takeReadings } from "../../core/edit/commands/takeReadings.ts";
+import { Icon } from "../panels/Icon.tsx";
 import { Working } from "../panels/Working.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { foundNow, NOTHING_SAID } from "../state/printing.ts";
@@ -113,6 +114,7 @@ function List({ title, lines, isOpened }: Listed) {
   return (
     <details className="prove-list" open={isOpened}>
       <summary>
+        <Icon name="onward" size={16} />
         {title} <span className="figures">{lines.length}</span>
       </summary>
       <ul>

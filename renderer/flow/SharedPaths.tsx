@@ -5,10 +5,11 @@ import { Empty } from "../panels/Empty.tsx";
 import { Working } from "../panels/Working.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow, sharesNow } from "../state/views.ts";
+import { JumperView } from "./JumperView.tsx";
 import { SharesRows } from "./SharesRows.tsx";
 import { SneakPaths } from "./SneakPaths.tsx";
 
-/** What else hangs on a fuse, splice, ground, connector or wire, and the ways current can run against the drawn direction. */
+/** What else hangs on a fuse, splice, ground, connector or wire, what a jumper would do, and the ways current can run against the drawn direction. */
 export function SharedPaths() {
   const { dispatch } = useAppStore();
   const circuit = useApp(circuitNow);
@@ -40,6 +41,7 @@ export function SharedPaths() {
         {place !== "" && isOld && <Working words={`Solving every position for ${place}`} />}
         {place !== "" && !isOld && answer?.ok && <SharesRows circuit={circuit} shares={answer.value} />}
         {place !== "" && !isOld && answer && !answer.ok && <p className="error">{sentence(answer.refusal)}</p>}
+        <JumperView circuit={circuit} />
         <SneakPaths circuit={circuit} />
       </div>
     </>

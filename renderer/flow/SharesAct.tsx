@@ -1,5 +1,6 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { openingOf } from "../../core/diagnose/flow/openings.ts";
+import { MenuAct } from "../panels/MenuAct.tsx";
 import { useAppStore } from "../state/AppContext.tsx";
 
 interface Shown {
@@ -15,16 +16,7 @@ export function SharesAct({ circuit, place, close }: Shown) {
   if (!openingOf(circuit, place).ok) return null;
   return (
     <div className="value-acts">
-      <button
-        type="button"
-        className="button is-low"
-        onClick={() => {
-          close();
-          dispatch({ do: "show-shares", place });
-        }}
-      >
-        What else hangs on this
-      </button>
+      <MenuAct words="What else hangs on this" act={() => dispatch({ do: "show-shares", place })} close={close} />
     </div>
   );
 }

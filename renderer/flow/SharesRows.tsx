@@ -1,20 +1,22 @@
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import type { Shares } from "../../core/diagnose/flow/shares.ts";
 import { ampsSaid, effectSaid, limitSaid, mostSaid } from "../../core/diagnose/flow/words.ts";
-import { setUp } from "../../core/edit/commands/setUp.ts";
+import { setUpWith } from "../../core/edit/commands/setUpWith.ts";
+import { type Fault, faultText } from "../../core/live/fault.ts";
 import { useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { conditionPhrase } from "../words/condition.ts";
+import { unbroken } from "../words/figures.ts";
 
 /** Every load whose current runs through a place, what that place may carry, and what goes dead, weak or odd without it. */
 export function SharesRows({ circuit, shares }: { readonly circuit: Circuit; readonly shares: Shares }) {
   const { opening, sharers, limits, effects } = shares;
   return (
     <>
-      <p>{mostSaid(circuit, shares)}</p>
+      <p>{unbroken(mostSaid(circuit, shares))}</p>
       <ul className="small">
         {limits.map((limit) => (
-          <li key={limit.target}>{limitSaid(limit)}</li>
+          <li key={limit.target}>{unbroken(limitSaid(limit))}</li>
         ))}
       </ul>
       {sharers.length > 0 && (
@@ -26,7 +28,8 @@ export function SharesRows({ circuit, shares }: { readonly circuit: Circuit; rea
                 key={part}
                 part={part}
                 condition={condition}
-                words={`${part}, ${ampsSaid(amps)}`}
+                faults={NONE}
+                words={unbroken(`${part}, ${ampsSaid(amps)}`)}
                 circuit={circuit}
               />
             ))}
@@ -42,7 +45,8 @@ export function SharesRows({ circuit, shares }: { readonly circuit: Circuit; rea
               key={`${effect.part} ${effect.verdict}`}
               part={effect.part}
               condition={effect.condition}
-              words={effectSaid(effect)}
+              faults={opening.faults}
+              words={unbroken(effectSaid(effect))}
               circuit={circuit}
             />
           ))}
@@ -56,11 +60,14 @@ interface Row {
   readonly circuit: Circuit;
   readonly part: string;
   readonly condition: Condition;
+  readonly faults: readonly Fault[];
   readonly words: string;
 }
 
-/** A load; pressed, it is chosen on the drawing and the drawing set to that position. */
-function ShownRow({ circuit, part, condition, words }: Row) {
+const NONE: readonly Fault[] = [];
+
+/** A load; pressed, it is chosen on the drawing and the drawing set to just that position and those faults. */
+function ShownRow({ circuit, part, condition, faults, words }: Row) {
   const { dispatch } = useAppStore();
   const make = useMake();
   return (
@@ -69,7 +76,7 @@ function ShownRow({ circuit, part, condition, words }: Row) {
         type="button"
         className="menu-item"
         onClick={() => {
-          make((bench) => setUp(bench, condition));
+          make((bench) => setUpWith(bench, condition, faults.map(faultText)));
           dispatch({ do: "find", thing: { is: "part", id: part } });
         }}
         onPointerEnter={() => dispatch({ do: "hover", thing: { is: "part", id: part } })}

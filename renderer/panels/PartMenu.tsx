@@ -9,8 +9,10 @@ import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { plugIdsOf } from "../state/places.ts";
 import { partNow } from "../state/views.ts";
 import { partTitle } from "../words/part.ts";
+import { MenuAct } from "./MenuAct.tsx";
 import { PartActs } from "./PartActs.tsx";
 import { PartValues } from "./PartValues.tsx";
+import { TableAct } from "./TableAct.tsx";
 
 interface Shown {
   readonly circuit: Circuit;
@@ -35,29 +37,9 @@ export function PartMenu({ circuit, part, close }: Shown) {
       </header>
       <PartActs part={part} />
       <div className="value-acts">
-        <button
-          type="button"
-          className="button is-low"
-          onClick={() => {
-            close();
-            dispatch({ do: "edit-part", part: part.id });
-          }}
-        >
-          Edit this part
-        </button>
+        <MenuAct words="Edit this part" act={() => dispatch({ do: "edit-part", part: part.id })} close={close} />
         {plugs.map((id) => (
-          <button
-            key={id}
-            type="button"
-            className="button is-low"
-            onClick={() => {
-              dispatch({ do: "show-table", connector: id });
-              dispatch({ do: "open-panel", panel: "table" });
-              close();
-            }}
-          >
-            Position table of {id}
-          </button>
+          <TableAct key={id} connector={id} close={close} />
         ))}
       </div>
       <FollowActs circuit={circuit} thing={{ is: "part", id: part.id }} close={close} />

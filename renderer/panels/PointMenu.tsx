@@ -4,14 +4,16 @@ import { pushHome } from "../../core/edit/commands/pushHome.ts";
 import { ChooseActs } from "../draw/ChooseActs.tsx";
 import { FollowActs } from "../draw/FollowActs.tsx";
 import { WireAcross } from "../draw/WireAcross.tsx";
+import { JumperAct } from "../flow/JumperAct.tsx";
 import { SharesAct } from "../flow/SharesAct.tsx";
 import { LeadActs } from "../instruments/LeadActs.tsx";
-import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { useApp } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { conditionNow, liveShown } from "../state/views.ts";
 import { pointWords } from "../words/live.ts";
 import { ConnectorFace } from "./ConnectorFace.tsx";
 import { FaultPick } from "./FaultPick.tsx";
+import { TableAct } from "./TableAct.tsx";
 import { Toggle } from "./Toggle.tsx";
 
 interface Shown {
@@ -24,7 +26,6 @@ interface Shown {
 
 /** What can be done at a pin: pull its plug, put a fault in, see the plug's face and its position table. */
 export function PointMenu({ circuit, point, connector, close }: Shown) {
-  const { dispatch } = useAppStore();
   const make = useMake();
   const now = useApp((state) => pointWords(liveShown(state)?.points.get(point)));
   const where = circuit.reach[point]?.where ?? circuit.reach[connector ?? ""]?.where;
@@ -50,21 +51,12 @@ export function PointMenu({ circuit, point, connector, close }: Shown) {
       <FaultPick circuit={circuit} target={point} />
       <FollowActs circuit={circuit} thing={{ is: "point", id: point }} close={close} />
       <SharesAct circuit={circuit} place={point} close={close} />
+      <JumperAct point={point} close={close} />
       <ChooseActs circuit={circuit} thing={{ is: "point", id: point }} close={close} />
       {connector !== null && <WireAcross circuit={circuit} connector={connector} close={close} />}
       {connector !== null && (
         <div className="value-acts">
-          <button
-            type="button"
-            className="button is-low"
-            onClick={() => {
-              dispatch({ do: "show-table", connector });
-              dispatch({ do: "open-panel", panel: "table" });
-              close();
-            }}
-          >
-            Position table of {connector}
-          </button>
+          <TableAct connector={connector} close={close} />
         </div>
       )}
     </>

@@ -3,6 +3,7 @@ import { printedSpot } from "../../core/circuit/underlays.ts";
 import { tieToPrint } from "../../core/edit/commands/tieToPrint.ts";
 import { untieFromPrint } from "../../core/edit/commands/untieFromPrint.ts";
 import { printedUnder } from "../../core/edit/printedUnder.ts";
+import { MenuAct } from "../panels/MenuAct.tsx";
 import { useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 
@@ -38,16 +39,11 @@ export function PrintTie({ circuit, id, close }: Shown) {
         </button>
       )}
       {under && (
-        <button
-          type="button"
-          className="button is-low"
-          onClick={() => {
-            close();
-            make((bench) => tieToPrint(bench, id, under));
-          }}
-        >
-          {spot ? "Tie to the print here" : "Tie to the print under it"}
-        </button>
+        <MenuAct
+          words={spot ? "Tie to the print here" : "Tie to the print under it"}
+          act={() => make((bench) => tieToPrint(bench, id, under))}
+          close={close}
+        />
       )}
       {spot && (
         <button type="button" className="button is-low" onClick={() => make((bench) => untieFromPrint(bench, id))}>

@@ -7,6 +7,7 @@ import type { Edit } from "../../core/edit/edit.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
 import type { HostAction, HostAnswer } from "./hostAction.ts";
+import type { JumperLead } from "./jumpering.ts";
 import type { Adjusting, Notice, Panel, Theme, Thing, Wish } from "./state.ts";
 
 /** A command of `core/edit/commands` with all it needs but the bench. */
@@ -58,6 +59,8 @@ export type BenchAction =
   | { readonly do: "begin-trace"; readonly instrument: string }
   /** Has every way sought in which current can run against the drawn direction. */
   | { readonly do: "seek-sneaks" }
+  /** Names an end of the jumper, its fuse, or which end is picked on the drawing. */
+  | { readonly do: "set-jumper"; readonly jumper: Partial<JumperLead> }
   | { readonly do: "open-panel"; readonly panel: Panel };
 
 /** Everything that can be asked of the window itself. */

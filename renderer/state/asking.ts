@@ -1,5 +1,6 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
+import { conditionText } from "../../core/live/condition.ts";
 import { faultText } from "../../core/live/fault.ts";
 import type { Asker } from "../workers/asker.ts";
 import type { Question } from "../workers/question.ts";
@@ -48,7 +49,7 @@ export function askingReaction(asker: Asker): Reaction {
 }
 
 function wantedIn(open: Open, state: AppState): readonly Wanted[] {
-  const { desk, panel, connector, printing, place, isSeeking } = open;
+  const { desk, panel, connector, printing, place, isSeeking, jumper } = open;
   const { bench } = desk;
   const weighing = weighingNow(open, state.settings);
   const wanted: Wanted[] = [];
@@ -86,6 +87,11 @@ function wantedIn(open: Open, state: AppState): readonly Wanted[] {
       text: bench.faults.map(faultText).join(" "),
     });
   if (panel === "shares" && place !== "") wanted.push({ question: { ask: "shares", place }, text: place });
+  if (panel === "shares" && jumper.from !== "" && jumper.to !== "") {
+    const { from, to, fuseAmps } = jumper;
+    const question = { ask: "jumper", from, to, fuseAmps, condition: bench.condition, faults } as const;
+    wanted.push({ question, text: [from, to, fuseAmps ?? "", conditionText(bench.condition), named].join(" ") });
+  }
   if (panel === "shares" && isSeeking) wanted.push({ question: { ask: "sneaks" }, text: "sneaks" });
   if (state.isPrinting) {
     const question = { ask: "pages", wanted: sheetsWanted(bench, printing, state.settings, weighing, found) } as const;
@@ -139,6 +145,10 @@ async function answerOf(asker: Asker, circuit: Circuit, question: Question): Pro
     case "sneaks": {
       const answer = await asker.ask<"sneaks">(circuit, question);
       return answer && { do: "sneaks-found", answer };
+    }
+    case "jumper": {
+      const answer = await asker.ask<"jumper">(circuit, question);
+      return answer && { do: "jumped", answer };
     }
     case "verdicts": {
       const answer = await asker.ask<"verdicts">(circuit, question);

@@ -80,6 +80,7 @@ export type HostAnswer =
   | { readonly do: "judged"; readonly answer: Readonly<Record<string, Verdict>> }
   | { readonly do: "shared"; readonly answer: Answers["shares"] }
   | { readonly do: "sneaks-found"; readonly answer: Answers["sneaks"] }
+  | { readonly do: "jumped"; readonly answer: Answers["jumper"] }
   | { readonly do: "worker-troubled"; readonly about: Asked; readonly words: string };
 
 /** What is left for the library and the open bench once settings are dealt with. */

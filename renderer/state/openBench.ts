@@ -2,6 +2,7 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { benchFor } from "../../core/edit/bench.ts";
 import { type Desk, deskFor } from "../../core/edit/history.ts";
 import { HAND } from "../canvas/tool.ts";
+import { NO_JUMPER } from "./jumpering.ts";
 import type { Asking, Open, Standing, Versions } from "./state.ts";
 
 /** How many versions are shown at first, and how many more at a time. */
@@ -54,6 +55,8 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "bench
     shares: notAsked(),
     isSeeking: false,
     sneaks: notAsked(),
+    jumper: NO_JUMPER,
+    jumped: notAsked(),
     saved: "saved",
     versions: NO_VERSIONS,
     jobs: null,

@@ -90,6 +90,7 @@ const BENCH: Readonly<Record<BenchAction["do"], true>> = {
   "show-shares": true,
   "seek-sneaks": true,
   "begin-trace": true,
+  "set-jumper": true,
   "open-panel": true,
 };
 

@@ -37,6 +37,7 @@ export function reduceAnswer(state: AppState, action: Remaining): AppState {
     case "paged":
     case "shared":
     case "sneaks-found":
+    case "jumped":
     case "print-what":
     case "worker-troubled":
       return state.open ? { ...state, open: reduceOpen(state.open, action) } : state;
@@ -92,6 +93,7 @@ type OfOpen = Extract<
       | "paged"
       | "shared"
       | "sneaks-found"
+      | "jumped"
       | "print-what"
       | "worker-troubled";
   }
@@ -134,6 +136,8 @@ function reduceOpen(open: Open, action: OfOpen): Open {
       return { ...open, shares: fresh(action.answer) };
     case "sneaks-found":
       return { ...open, sneaks: fresh(action.answer) };
+    case "jumped":
+      return { ...open, jumped: fresh(action.answer) };
     case "print-what":
       return { ...open, printing: { ...open.printing, ...action.sheets } };
     case "worker-troubled":
@@ -164,6 +168,8 @@ function withAsking(open: Open, about: Asked, change: <T>(asking: Asking<T>) => 
       return { ...open, shares: change(open.shares) };
     case "sneaks":
       return { ...open, sneaks: change(open.sneaks) };
+    case "jumper":
+      return { ...open, jumped: change(open.jumped) };
     case "pages":
       return { ...open, pages: change(open.pages) };
   }

@@ -6,6 +6,7 @@ import { positionNow, throwControl } from "../../core/edit/commands/throwControl
 import { cancel, type Desk, keep, mark, perform, redo, undo } from "../../core/edit/history.ts";
 import { HAND } from "../canvas/tool.ts";
 import type { BenchAction, Command } from "./action.ts";
+import { pickedFor } from "./jumpering.ts";
 import { pageOf, readAt, thingNamed } from "./places.ts";
 import type { Open, Thing } from "./state.ts";
 import { begunAnew, traced } from "./traces.ts";
@@ -169,9 +170,7 @@ function seen(open: Open, action: Sight): Open {
     case "wish":
       return wishing(open, action.want);
     case "choose":
-      return isSame(open.chosen, action.thing) && open.also.length === 0
-        ? open
-        : { ...open, chosen: action.thing, also: NONE };
+      return chose(open, action.thing);
     case "choose-also":
       return withAlso(open, action.thing);
     case "choose-all":
@@ -211,12 +210,22 @@ function seen(open: Open, action: Sight): Open {
       return { ...open, traces: begunAnew(open.traces, open.desk.bench, action.instrument) };
     case "seek-sneaks":
       return { ...open, isSeeking: true };
+    case "set-jumper":
+      return { ...open, jumper: { ...open.jumper, ...action.jumper } };
     case "open-panel":
       return { ...open, panel: action.panel };
   }
 }
 
 const NONE: readonly Thing[] = [];
+
+/** One thing is chosen, or nothing; a pin is taken for the jumper whose end is being picked. */
+function chose(open: Open, thing: Thing | null): Open {
+  const { panel, also } = open;
+  const jumper = panel === "shares" && thing?.is === "point" ? pickedFor(open.jumper, thing.id) : open.jumper;
+  if (isSame(open.chosen, thing) && also.length === 0 && jumper === open.jumper) return open;
+  return { ...open, chosen: thing, also: NONE, jumper };
+}
 
 /** One more chosen, or one fewer. */
 function withAlso(open: Open, thing: Thing): Open {

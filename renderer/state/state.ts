@@ -12,6 +12,7 @@ import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
 import type { Answers, OrderAnswer, ProofAnswer } from "../workers/question.ts";
 import type { HandoverSaid, PrintedPage } from "../workers/sheets.ts";
+import type { JumperLead } from "./jumpering.ts";
 import type { Shelf } from "./shelf.ts";
 import type { Traces } from "./traces.ts";
 
@@ -147,6 +148,9 @@ export interface Open {
   /** Whether sneak paths are sought while the view of shared paths is open. */
   readonly isSeeking: boolean;
   readonly sneaks: Asking<Answers["sneaks"]>;
+  /** The jumper that is checked in the same view. */
+  readonly jumper: JumperLead;
+  readonly jumped: Asking<Answers["jumper"]>;
   readonly saved: "saved" | "waiting" | "failed";
   readonly versions: Versions;
   /** Jobs of this circuit that the library has; null while they were not asked for. */

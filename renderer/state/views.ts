@@ -185,6 +185,11 @@ export function sneaksNow({ open }: AppState): Open["sneaks"] {
   return open?.sneaks ?? NOT_ASKED;
 }
 
+/** What the jumper would do. */
+export function jumperNow({ open }: AppState): Open["jumped"] {
+  return open?.jumped ?? NOT_ASKED;
+}
+
 /** What the circuit does in a check with its faults; null where there are none or it is not known yet. */
 export function verdictOf(state: AppState, check: string): Verdict | null {
   if (!hasFaults(state)) return null;

@@ -38,6 +38,11 @@ export function minutesText(minutes: number): string {
   return `${figure}\u00A0min`;
 }
 
+/** A sentence of core as it stands on the screen: no number parts from its unit at the end of a line. */
+export function unbroken(sentence: string): string {
+  return sentence.replace(/(\d) (?=(?:%|W|m?[AV]|s|min|h|mm²|ohm|°C)(?![a-z]))/g, "$1\u00A0");
+}
+
 /** A count with its noun: "1 loose end", "6 steps". */
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count}\u00A0${count === 1 ? one : many}`;

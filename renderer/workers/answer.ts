@@ -1,5 +1,6 @@
 import type { WireState } from "../../core/base/states.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
+import { jumperCheck } from "../../core/diagnose/flow/jumper.ts";
 import { sharesOf } from "../../core/diagnose/flow/shares.ts";
 import { sneaksOf } from "../../core/diagnose/flow/sneaks.ts";
 import { NO_ORDER, probeOrder } from "../../core/diagnose/order.ts";
@@ -33,6 +34,8 @@ export function answerTo(circuit: Circuit, question: Question): Answers[Question
       return sharesOf(circuit, question.place);
     case "sneaks":
       return sneaksOf(circuit);
+    case "jumper":
+      return jumperAnswer(circuit, question);
   }
 }
 
@@ -62,6 +65,14 @@ function orderAnswer(
   const wiggle =
     own.word === "sometimes" && mayBeProbed(circuit).ok ? wiggleSheet(circuit, own, others, when, wiggled) : null;
   return { order, states: statesOf(circuit, order), wiggle };
+}
+
+function jumperAnswer(
+  circuit: Circuit,
+  { fuseAmps, ...wanted }: Extract<Question, { ask: "jumper" }>,
+): Answers["jumper"] {
+  const probed = mayBeProbed(circuit);
+  return probed.ok ? jumperCheck(circuit, { ...wanted, ...(fuseAmps !== null && { fuseAmps }) }) : probed;
 }
 
 function proofAnswer(circuit: Circuit, { complaint, ...asked }: Extract<Question, { ask: "proof" }>): Answers["proof"] {

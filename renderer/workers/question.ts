@@ -1,8 +1,9 @@
 import type { Outcome } from "../../core/base/outcome.ts";
 import type { WireState } from "../../core/base/states.ts";
 import type { Amps, Volts } from "../../core/base/units.ts";
-import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import type { Circumstance } from "../../core/diagnose/comesAndGoes.ts";
+import type { JumperCheck } from "../../core/diagnose/flow/jumper.ts";
 import type { Shares } from "../../core/diagnose/flow/shares.ts";
 import type { SneakSearch } from "../../core/diagnose/flow/sneaks.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
@@ -39,7 +40,16 @@ export type Question =
     }
   | { readonly ask: "pages"; readonly wanted: SheetsWanted }
   | { readonly ask: "shares"; readonly place: string }
-  | { readonly ask: "sneaks" };
+  | { readonly ask: "sneaks" }
+  | {
+      readonly ask: "jumper";
+      readonly from: string;
+      readonly to: string;
+      /** Null for a bare lead. */
+      readonly fuseAmps: Amps | null;
+      readonly condition: Condition;
+      readonly faults: readonly Fault[];
+    };
 
 /** The probe order with the state of its point in the good circuit for every setting of every row. */
 export interface OrderAnswer {
@@ -65,6 +75,8 @@ export interface Answers {
   /** What hangs on a place; a refusal where it is none that others share. */
   readonly shares: Outcome<Shares>;
   readonly sneaks: SneakSearch;
+  /** What a jumper would do; a refusal where an end is no point. */
+  readonly jumper: Outcome<JumperCheck>;
 }
 
 /** A question on its way to the worker. */

@@ -3,8 +3,9 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { type JumperCheck, type JumperWanted, jumperCheck } from "../../core/diagnose/flow/jumper.ts";
 import { conditionsToTry } from "../../core/diagnose/flow/positions.ts";
 import { type Shares, sharesOf } from "../../core/diagnose/flow/shares.ts";
+import { groupedSneaks } from "../../core/diagnose/flow/sneakGroups.ts";
 import { searchSneaks, sneaksOf } from "../../core/diagnose/flow/sneaks.ts";
-import { jumperSaid, sneakSaid } from "../../core/diagnose/flow/words.ts";
+import { jumperSaid, openingsSaid, sneakSaid } from "../../core/diagnose/flow/words.ts";
 import { liveOf } from "../../core/live/live.ts";
 import type { Part } from "../../core/parts/kind.ts";
 import { makeSwitch, vehicle } from "../live/vehicle.ts";
@@ -149,6 +150,12 @@ describe("Sneak paths", () => {
 
   test("the rear ground of sample 2 off: the brake filaments feed the tail lamps", () => {
     const { sneaks } = sneaksOf(sample("2-exterior-lights"));
+    // Each stands in one group, what runs by itself first; those of one opening stand together.
+    const grouped = groupedSneaks(sneaks);
+    expect(grouped.map(({ group }) => group)).toEqual(["runs", "glows", "unseen"]);
+    expect(grouped.flatMap(({ stories }) => stories.flat())).toHaveLength(sneaks.length);
+    for (const { stories } of grouped)
+      for (const story of stories) expect(new Set(story.map(openingsSaid)).size).toBe(1);
     const rear = sneaks.filter(({ openings }) => openings.some(({ target }) => target === "GP6"));
     const braking = rear.find(({ condition }) => condition.set?.S3 === "pressed")!;
     expect(braking.loads.map(({ part }) => part)).toEqual(

@@ -181,6 +181,7 @@ export const orders: fc.Arbitrary<{
         elsewhere: 0.02,
         progress: "open" as const,
         expectedMinutes: 12,
+        detours: [],
         clashes: [],
         jointly: [],
         detours: [],

@@ -319,6 +319,7 @@ export const VENT_ORDER: ProbeOrder = {
   elsewhere: 0.02,
   progress: "open",
   expectedMinutes: 12,
+  detours: [],
   clashes: [],
   jointly: [],
   detours: [],

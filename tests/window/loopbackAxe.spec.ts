@@ -1,17 +1,10 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import AxeBuilder from "@axe-core/playwright";
-import type { Page } from "@playwright/test";
 import { openSample } from "./acts.ts";
+import { axeFinds } from "./axe.ts";
 import { photograph } from "./printedFiles.ts";
 import { expect, story } from "./story.ts";
 import { openView } from "./views.ts";
-
-/** What the checker for accessibility finds, one line each. */
-async function found(page: Page, where: string): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${where}: ${id} ${html.slice(0, 160)}`));
-}
 
 const VIEWS = [
   "Probe order",
@@ -32,12 +25,12 @@ for (const theme of ["light", "dark"] as const) {
     story.slow();
     const { page } = program;
     await page.emulateMedia({ colorScheme: theme });
-    const all = [...(await found(page, "first start"))];
+    const all = [...(await axeFinds(page, "first start"))];
     await openSample(page, "Exterior lights");
     for (const view of VIEWS) {
       await openView(page, view);
       await page.waitForTimeout(300);
-      all.push(...(await found(page, view)));
+      all.push(...(await axeFinds(page, view)));
     }
     const file = join(program.folder, "bench.jpg");
     writeFileSync(file, photograph().jpeg);
@@ -48,41 +41,41 @@ for (const theme of ["light", "dark"] as const) {
     await field.setFiles(file);
     const bring = page.getByRole("button", { name: "Bring in 1 page" });
     await expect(bring).toBeEnabled();
-    all.push(...(await found(page, "bringing in")));
+    all.push(...(await axeFinds(page, "bringing in")));
     await bring.click();
     await page.getByRole("button", { name: "Make square" }).click();
     await page.waitForTimeout(300);
-    all.push(...(await found(page, "making square")));
+    all.push(...(await axeFinds(page, "making square")));
     await page.getByRole("button", { name: "Leave it" }).click();
     await page.getByRole("button", { name: "Settings" }).click();
-    all.push(...(await found(page, "settings")));
+    all.push(...(await axeFinds(page, "settings")));
     await page.keyboard.press("Escape");
     await page.keyboard.press("F1");
     await page.getByRole("button", { name: "Change the key of Mirror" }).click();
     await page.keyboard.press("Enter");
-    all.push(...(await found(page, "a key that cannot be given")));
+    all.push(...(await axeFinds(page, "a key that cannot be given")));
     await page.keyboard.press("t");
     await expect(page.getByRole("button", { name: "Swap" })).toBeFocused();
-    all.push(...(await found(page, "a key that another has")));
+    all.push(...(await axeFinds(page, "a key that another has")));
     await page.keyboard.press("Enter");
-    all.push(...(await found(page, "keys")));
+    all.push(...(await axeFinds(page, "keys")));
     await page.keyboard.press("Escape");
     await page.getByRole("button", { name: "Add a part" }).click();
-    all.push(...(await found(page, "catalogue")));
+    all.push(...(await axeFinds(page, "catalogue")));
     await page.keyboard.press("Escape");
     await page.getByRole("application").focus();
     await page.keyboard.press("PageDown");
     await page.keyboard.press("ContextMenu");
     await page.locator(".menu-values summary").click();
-    all.push(...(await found(page, "menu of a part")));
+    all.push(...(await axeFinds(page, "menu of a part")));
     await page.keyboard.press("Escape");
     await page.getByRole("button", { name: "Edit", exact: true }).click();
     await expect(page.getByRole("button", { name: "Done" })).toBeVisible();
-    all.push(...(await found(page, "part editor")));
+    all.push(...(await axeFinds(page, "part editor")));
     await page.getByRole("button", { name: "Done" }).click();
     await page.keyboard.press("Control+p");
     await expect(page.locator(".print-page").first()).toBeVisible();
-    all.push(...(await found(page, "print")));
+    all.push(...(await axeFinds(page, "print")));
     expect(all).toEqual([]);
   });
 }

@@ -73,6 +73,8 @@ export const EDIT_NAMES = {
   throwControl: (control: string, position: string) => `throw ${control} to ${position}`,
   letGo: (control: string) => `let go of ${control}`,
   restAll: "put all at rest",
+  setUpWith: (condition: string, faults: string) =>
+    `set up ${[condition === "" ? "rest" : condition, ...(faults === "" ? [] : [faults])].join(" with ")}`,
   setUp: (condition: string) => `set up ${condition === "" ? "rest" : condition}`,
   pullApart: (connector: string) => `pull ${connector} apart`,
   pushHome: (connector: string) => `push ${connector} home`,
@@ -154,6 +156,7 @@ export const COMMAND_WORDS: Readonly<Record<string, string>> = {
   "let-go": "Let go",
   "rest-all": "All at rest",
   "set-up": "Set up",
+  "set-up-with": "Set up with faults",
   "pull-apart": "Pull apart",
   "push-home": "Push home",
   "take-out": "Take out",

@@ -1,4 +1,4 @@
-import type { Amps, Share } from "../../base/units.ts";
+import type { Amps } from "../../base/units.ts";
 import type { Circuit, Condition } from "../../circuit/circuit.ts";
 import { controlAt } from "../../circuit/points.ts";
 import { offRest, standingText } from "../../circuit/sheetCondition.ts";
@@ -7,6 +7,7 @@ import type { Change, Effect } from "./changes.ts";
 import type { JumperCaution, JumperCheck, JumperEffect } from "./jumper.ts";
 import type { Limit } from "./limits.ts";
 import type { Shares } from "./shares.ts";
+import { type SneakGroup, VISIBLE_FROM } from "./sneakGroups.ts";
 import type { PathStep } from "./sneakPath.ts";
 import type { Sneak, SneakLoad } from "./sneaks.ts";
 
@@ -87,8 +88,17 @@ export function loadSaid({ part, doing, amps, verdict, share }: SneakLoad): stri
   return `${part} ${does} (${ampsSaid(amps)})`;
 }
 
-/** Share of its amps from which something may be seen of a load. */
-const VISIBLE_FROM: Share = 0.3;
+/** What the sneak paths of a group come to. */
+export const SNEAK_GROUPS: Readonly<Record<SneakGroup, string>> = {
+  runs: "Something runs that should not",
+  glows: "Something glows or takes current",
+  unseen: "Nothing is seen of it",
+};
+
+/** What has to be open for a sneak path: "GP3 off its stud or GP4 off its stud"; "nothing wrong" where it is in the design. */
+export function openingsSaid({ openings }: Pick<Sneak, "openings">): string {
+  return openings.length === 0 ? "nothing wrong" : openings.map(({ title }) => title).join(" or ");
+}
 
 /** A path in words: "G1, F1, F9, S3, E5 54 to 58 backwards, F3, E3 backwards, GP3". */
 export function pathSaid(path: readonly PathStep[]): string {
@@ -102,8 +112,7 @@ export function pathSaid(path: readonly PathStep[]): string {
 
 /** The sentence of a sneak path: what must be open, where the controls stand, and what gets current that should not. */
 export function sneakSaid(circuit: Circuit, sneak: Sneak): string {
-  const { openings, condition, loads, wires, failing } = sneak;
-  const open = openings.length === 0 ? "With nothing wrong" : `With ${openings.map(({ title }) => title).join(" or ")}`;
+  const { condition, loads, wires, failing } = sneak;
   const isDead = (part: string): boolean => failing.some((each) => each.part === part && each.verdict === "dead");
   const reached = loads.filter(({ part }) => !isDead(part));
   const told = reached.slice(0, MOST_LOADS).map(loadSaid);
@@ -115,7 +124,7 @@ export function sneakSaid(circuit: Circuit, sneak: Sneak): string {
         ? `${wires[0]!.wire} carries ${ampsSaid(wires[0]!.amps)} the other way`
         : `${loads.map(({ part }) => part).join(", ")} carries ${ampsSaid(sneak.amps)} the other way`;
   const dead = failing.filter(({ verdict }) => verdict === "dead").map(({ part }) => part);
-  return `${open} and ${conditionSaid(circuit, condition)}: ${gets}${dead.length > 0 ? `; dead: ${dead.join(", ")}` : ""}.`;
+  return `With ${openingsSaid(sneak)} and ${conditionSaid(circuit, condition)}: ${gets}${dead.length > 0 ? `; dead: ${dead.join(", ")}` : ""}.`;
 }
 
 const MOST_LOADS = 4;

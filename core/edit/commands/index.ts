@@ -45,6 +45,7 @@ import { setAmbient } from "./setAmbient.ts";
 import { setBattery } from "./setBattery.ts";
 import { setEngine } from "./setEngine.ts";
 import { setUp } from "./setUp.ts";
+import { setUpWith } from "./setUpWith.ts";
 import { showFaults } from "./showFaults.ts";
 import { takeOut } from "./takeOut.ts";
 import { throwControl } from "./throwControl.ts";
@@ -67,6 +68,7 @@ export const COMMANDS = [
   { id: "let-go", key: null, make: letGo },
   { id: "rest-all", key: "0", make: restAll },
   { id: "set-up", key: null, make: setUp },
+  { id: "set-up-with", key: null, make: setUpWith },
   { id: "pull-apart", key: "P", make: pullApart },
   { id: "push-home", key: "P", make: pushHome },
   { id: "take-out", key: "O", make: takeOut },

@@ -53,6 +53,19 @@ export const STANDING_CASES = {
       ["already-so", vents, {}],
     ],
   },
+  "set-up-with": {
+    good: [
+      [busy, {}, []],
+      [vents, VENTS.checks[0]!.condition, ["W13:open"]],
+      [busy, {}, ["W13:open", "X5-6:corroded=20"]],
+      [melted, {}, []],
+    ],
+    bad: [
+      ["condition-control", vents, { set: { S99: "on" } }, []],
+      ["fault-target", vents, {}, ["W99:open"]],
+      ["already-so", vents, {}, []],
+    ],
+  },
   "pull-apart": {
     good: [
       [vents, "X30"],
