@@ -15,7 +15,7 @@ import { framed } from "./framed.ts";
 import { type Block, gapBlock, glued, roomIn } from "./grid.ts";
 import { leadParagraph } from "./lines.ts";
 import { orderFacts } from "./orderFacts.ts";
-import { BODY_BOTTOM, SHEET, type Sheet } from "./page.ts";
+import { BODY_BOTTOM, type CodedSheet, SHEET } from "./page.ts";
 import { continuedBar, placeBar } from "./placeBar.ts";
 import { placesOf } from "./places.ts";
 import type { RowSetting } from "./row.ts";
@@ -37,7 +37,7 @@ export interface BranchSheetInput {
  * The branch sheet: head, how to use it, cautions, rows place by place with where each reading leads, and the verdicts
  * with what proves them. Sheets of 186 x 254 mm; the same branches give the same sheets and code.
  */
-export function branchSheets({ circuit, branches, date, restVolts }: BranchSheetInput): readonly Sheet[] {
+export function branchSheets({ circuit, branches, date, restVolts }: BranchSheetInput): readonly CodedSheet[] {
   const steps = branches.rows.map(({ step }) => step);
   const order: ProbeOrder = {
     ...NO_ORDER,

@@ -11,7 +11,7 @@ import { fillSheets, type Laid, type Place } from "./fill.ts";
 import { type Block, glued } from "./grid.ts";
 import { lineMark } from "./lines.ts";
 import { orderFacts } from "./orderFacts.ts";
-import { BODY_BOTTOM, SHEET, type Sheet } from "./page.ts";
+import { BODY_BOTTOM, type CodedSheet, SHEET } from "./page.ts";
 import { patternBlock } from "./patternBlock.ts";
 import { continuedBar, placeBar } from "./placeBar.ts";
 import { type PlaceRun, placesOf } from "./places.ts";
@@ -37,7 +37,7 @@ export interface ChecklistInput {
  * The printed probe order: head, cautions, what is cleared, places with their rows, sign-off and note lines, cut into
  * sheets of 186 x 254 mm. The same order gives the same sheets and code.
  */
-export function checklistSheets(input: ChecklistInput): readonly Sheet[] {
+export function checklistSheets(input: ChecklistInput): readonly CodedSheet[] {
   const { circuit, order } = input;
   const facts = orderFacts({
     ...input,

@@ -39,3 +39,8 @@ export interface SheetNumber {
 export interface Sheet extends Drawing {
   readonly cells: readonly Cell[];
 }
+
+/** A sheet of a print that has a code, which follows from what all its sheets show. */
+export interface CodedSheet extends Sheet {
+  readonly code: string;
+}

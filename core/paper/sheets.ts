@@ -4,7 +4,7 @@ import { gridUnitsOf } from "../drawing/scale.ts";
 import { type Drawn, together } from "./cell.ts";
 import { footOf } from "./foot.ts";
 import { firstHead, laterHead } from "./head.ts";
-import { type Facts, SHEET, type Sheet, type SheetNumber } from "./page.ts";
+import { type CodedSheet, type Facts, SHEET, type SheetNumber } from "./page.ts";
 import { sheetCode } from "./sheetCode.ts";
 
 const BLANK: SheetNumber = { code: "", sheet: 1, sheets: 1 };
@@ -18,7 +18,7 @@ export function bodyTops(facts: Facts): { readonly first: Millimetres; readonly 
  * The sheets of a print: head and foot round each body, numbered, with the code of what they show. The date and the
  * paper do not change the code.
  */
-export function sheetsOf(facts: Facts, bodies: readonly Drawn[]): readonly Sheet[] {
+export function sheetsOf(facts: Facts, bodies: readonly Drawn[]): readonly CodedSheet[] {
   const code = sheetCode([{ ...facts, date: "" }, bodies.map((body) => body.marks)]);
   return bodies.map((body, i) => {
     const number = { code, sheet: i + 1, sheets: bodies.length };
@@ -28,6 +28,7 @@ export function sheetsOf(facts: Facts, bodies: readonly Drawn[]): readonly Sheet
       width: gridUnitsOf(SHEET.width),
       height: gridUnitsOf(SHEET.height),
       title: `${facts.title}, ${WORDS.footSheet} ${WORDS.sheetOf(number.sheet, number.sheets)}`,
+      code,
       marks,
       cells,
     };

@@ -1,17 +1,20 @@
 import { randomUUID } from "node:crypto";
 import type { Volts } from "../../core/base/units.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { sleepingAmpsOf } from "../../core/diagnose/drain.ts";
 import { type Job, jobAbout } from "../../core/diagnose/job.ts";
 import { misfitWords } from "../../core/diagnose/misfitWords.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
 import type { Seen } from "../../core/diagnose/seen.ts";
+import { readHappens, readWiggled } from "../../core/diagnose/wiggleEntry.ts";
 import { jobTextRefusal } from "../../core/edit/jobFields.ts";
 import { formatJob, type JobFile } from "../../schemas/job.ts";
 import { readJobFile, writeJobFile } from "../jobFile.ts";
 import { type Console, need } from "./console.ts";
+import type { Typed } from "./given.ts";
 
 /** What may be typed of a job. */
-export interface JobTyped {
+export interface JobTyped extends Pick<Typed, "sleeping" | "when" | "wiggle"> {
   readonly job?: string;
   readonly saveJob?: string;
   readonly vehicle?: string;
@@ -48,10 +51,20 @@ export async function jobSaved(
   const said = { ...(vehicle !== undefined && { vehicle }), ...(told !== undefined && { told }) };
   const refusal = jobTextRefusal(said);
   if (refusal) need({ ok: false, refusal });
+  const happens = need(readHappens(typed.when ?? ""));
+  const moved = (typed.wiggle ?? []).map((text) => need(readWiggled(text, circuit.nominalVolts)));
+  const wiggled = [
+    ...(before?.wiggled ?? []).filter(({ place }) => !moved.some((each) => each.place === place)),
+    ...moved,
+  ];
+  const sleepingAmps = typed.sleeping === undefined ? undefined : need(sleepingAmpsOf(typed.sleeping));
   const observations = [seen.complaint, ...seen.others].map(({ check, word }) => [check.id, word] as const);
   const job: Job = {
-    ...(before ?? { ...jobAbout(randomUUID()), when: [] }),
+    ...(before ?? { ...jobAbout(randomUUID()) }),
     ...said,
+    when: typed.when === undefined ? (before?.when ?? []) : happens,
+    ...(wiggled.length > 0 && { wiggled }),
+    ...(typeof sleepingAmps === "number" && { sleepingAmps }),
     complaint: seen.complaint.check.id,
     observed: { ...before?.observed, ...Object.fromEntries(observations) },
     readings,

@@ -13,14 +13,12 @@ import { readingText } from "../../core/diagnose/readingText.ts";
 import { mayBeProbed } from "../../core/diagnose/scope.ts";
 import { type Expected, isBySense, type ProbeOrder, type Setting, type Step } from "../../core/diagnose/step.ts";
 import { conditionText } from "../../core/live/condition.ts";
-import { knownOf, wiggleOf } from "../asked.ts";
+import { wiggleOf } from "../asked.ts";
 import { readCircuitFile } from "../files.ts";
-import { typedOver } from "../jobFile.ts";
 import { type Console, EXIT, need } from "./console.ts";
-import { complaintOf, type Typed } from "./given.ts";
-import { type JobTyped, jobFrom, jobSaved } from "./job.ts";
+import { jobSaved } from "./job.ts";
 import { count, wrapped } from "./rows.ts";
-import { type WeightsTyped, weighed } from "./weights.ts";
+import { type SearchTyped, searchFrom } from "./search.ts";
 import { printWiggle } from "./wiggle.ts";
 
 /** Suspects that are named before the rows. */
@@ -30,19 +28,13 @@ const MOST_NAMED = 5;
 export async function order(
   console: Console,
   file: string,
-  options: Typed & JobTyped & WeightsTyped & { minutes?: string; read?: readonly string[]; battery?: string },
+  options: SearchTyped & { minutes?: string },
 ): Promise<number> {
   const circuit = need(mayBeProbed(need(await readCircuitFile(file))));
-  const from = await jobFrom(circuit, options);
-  const job = from?.file.job ?? null;
-  const notes = from?.notes ?? [];
-  const typed = job ? typedOver(circuit, job, options) : options;
-  const seen = complaintOf(circuit, typed);
+  const { typed, seen, known, job, notes } = await searchFrom(circuit, options);
   const { complaint, others } = seen;
   const minutes = minutesOf(typed.minutes);
-  const known = need(knownOf(circuit, typed.read, typed.battery, await weighed(circuit, typed)));
-  const { batteryVolts, weighing } = known;
-  const readings = [...(job?.readings ?? []), ...known.readings];
+  const { readings, batteryVolts, weighing } = known;
   await jobSaved(console, circuit, job, typed, { seen, readings, batteryVolts });
   const result = probeOrder(circuit, complaint, {
     others,

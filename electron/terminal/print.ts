@@ -16,13 +16,11 @@ import { printTitle } from "../print/printTitle.ts";
 import { sheetsFor } from "../print/sheets.ts";
 import { plainUnders } from "../print/undersOf.ts";
 import { type Console, EXIT, need } from "./console.ts";
-import type { Typed } from "./given.ts";
-import { type JobTyped, jobFrom } from "./job.ts";
-import { type WeightsTyped, weighed } from "./weights.ts";
+import { jobFrom } from "./job.ts";
+import type { SearchTyped } from "./search.ts";
+import { weighed } from "./weights.ts";
 
-interface PrintTyped extends Typed, JobTyped, WeightsTyped {
-  readonly read?: readonly string[];
-  readonly battery?: string;
+interface PrintTyped extends SearchTyped {
   readonly depth?: string;
   readonly what: string;
   readonly out: string;
@@ -32,11 +30,9 @@ interface PrintTyped extends Typed, JobTyped, WeightsTyped {
   readonly look: string;
   readonly ink: string;
   readonly readAfter?: readonly string[];
-  readonly told?: string;
   readonly done?: string;
   readonly after?: string;
   readonly watch?: string;
-  readonly vehicle?: string;
   readonly number?: string;
   readonly underlay?: boolean;
 }

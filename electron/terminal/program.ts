@@ -2,8 +2,7 @@ import { Command, CommanderError } from "commander";
 import { BadInput, type Console, EXIT } from "./console.ts";
 import { CONDITION_HELP, FAULT_HELP } from "./help.ts";
 import { addLessonCommands } from "./lesson/commands.ts";
-
-const several = (value: string, before: readonly string[] | undefined): readonly string[] => [...(before ?? []), value];
+import { FOUND, HANDED_OVER, SEARCH, STANDING, WIGGLED, withOptions } from "./options.ts";
 
 /** Runs one command line and returns its exit code: 0 fine, 1 a finding, 2 bad input. Never throws for a wrong entry. */
 export async function runTerminal(words: readonly string[], console: Console): Promise<number> {
@@ -48,22 +47,16 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .option("--json", "one JSON object")
     .action(async (file, options) => ended(await (await import("./check.ts")).check(console, file, options)));
 
-  program
-    .command("live")
+  withOptions(program.command("live"), STANDING)
     .description("state and volts of every wire and terminal in a condition")
     .argument("<file>", "circuit file")
-    .option("--in <condition>", "what differs from rest")
-    .option("--fault <fault>", "plant a fault; may be given again", several)
     .option("--json", "one JSON object")
     .action(async (file, options) => ended(await (await import("./live.ts")).live(console, file, options)));
 
-  program
-    .command("why")
+  withOptions(program.command("why"), STANDING)
     .description("why a wire, part or point is as it is, and what would change it")
     .argument("<file>", "circuit file")
     .argument("<point>", "a point S5.6 or X5-6, a wire W13, or a part M3")
-    .option("--in <condition>", "what differs from rest")
-    .option("--fault <fault>", "plant a fault; may be given again", several)
     .option("--json", "one JSON object")
     .action(async (file, point, options) => ended(await (await import("./why.ts")).why(console, file, point, options)));
 
@@ -84,66 +77,43 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .option("--json", "one JSON object")
     .action(async (file, options) => ended(await (await import("./sneaks.ts")).sneaks(console, file, options)));
 
-  program
-    .command("jumper")
+  withOptions(program.command("jumper"), STANDING)
     .description("what would flow through a jumper between two points, what melts and what it makes run")
     .argument("<file>", "circuit file")
     .argument("<from>", "a point S5.6 or X5-6, or battery+")
     .argument("<to>", "another point, or battery-")
-    .option("--in <condition>", "what differs from rest")
     .option("--fuse <amps>", "rating of the jumper's own fuse; without it, a bare lead")
-    .option("--fault <fault>", "plant a fault; may be given again", several)
     .option("--json", "one JSON object")
     .action(async (file, from, to, options) =>
       ended(await (await import("./jumper.ts")).jumper(console, file, [from, to], options)),
     );
 
-  program
-    .command("table")
+  withOptions(program.command("table"), STANDING.slice(1))
     .description("position table: what every pin of a connector reads in every position")
     .argument("<file>", "circuit file")
     .option("--connector <id>", "connector; without it, the circuit's first")
-    .option("--fault <fault>", "plant a fault; may be given again", several)
     .option("--json", "one JSON object")
     .action(async (file, options) => ended(await (await import("./table.ts")).table(console, file, options)));
 
-  program
-    .command("order")
+  withOptions(program.command("order"), SEARCH, WIGGLED)
     .description("test points in the order to probe them")
     .argument("<file>", "circuit file")
-    .option("--complaint <check>", "function check that fails, or battery-goes-flat")
-    .option("--observed <check=word>", "what another check does; may be given again", several)
-    .option("--read <reading>", "what was read: RED[/BLACK] @ CONDITION : VALUE; may be given again", several)
-    .option("--battery <volts>", "volts of the battery at rest, measured")
-    .option("--when <hot,wet,bumps>", "what brings on a complaint that comes and goes")
-    .option("--wiggle <reading>", "PLACE : MIN..MAX while it was moved; may be given again", several)
-    .option("--sleeping <milliamps>", "current expected of the sleeping vehicle, for battery-goes-flat")
-    .option("--job <file>", "job file to go on from; what is typed goes over it, readings are added")
+    .option("--sheet <code>", "code of a printed sheet: then --read 7=11.9 is what was read in its row 7")
     .option("--save-job <file>", "write the job as it stands then to a file ending in .job.json")
     .option("--vehicle <plate>", "this very vehicle, for the job")
     .option("--told <words>", "the complaint in the words of whoever brought it, for the job")
-    .option("--weigh <weight>", "WHAT=TIMES: SOURCE, such as M3:seized=3: bulletin 12; may be given again", several)
-    .option("--shop <weight>", "the same for a kind, such as motor=2: own records; may be given again", several)
-    .option("--solved <file>", "job file of an earlier job on this circuit; may be given again", several)
     .option("--minutes <n>", "time there is")
     .option("--json", "one JSON object")
     .action(async (file, options) => ended(await (await import("./order.ts")).order(console, file, options)));
 
-  program
-    .command("proof")
+  withOptions(program.command("proof"), SEARCH, FOUND)
     .description("readings that prove a repair, before and after; checks to repeat; what must be learnt anew")
     .argument("<file>", "circuit file")
-    .option("--complaint <check>", "function check that failed")
-    .option("--fault <fault>", "what was found; without it, the suspect that the readings leave", several)
-    .option("--observed <check=word>", "what another check does; may be given again", several)
-    .option("--read <reading>", "what was read: RED[/BLACK] @ CONDITION : VALUE; may be given again", several)
-    .option("--battery <volts>", "volts of the battery at rest, measured")
     .option("--json", "one JSON object")
     .action(async (file, options) => ended(await (await import("./proof.ts")).proof(console, file, options)));
 
-  program
-    .command("print")
-    .description("a sheet as PDF, SVG or HTML")
+  withOptions(program.command("print"), STANDING, SEARCH, WIGGLED, HANDED_OVER)
+    .description("a sheet as PDF, SVG or HTML; for proof and handover --fault says what was found")
     .argument("<file>", "circuit file")
     .requiredOption(
       "--what <sheet>",
@@ -153,30 +123,6 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .option("--page <id>", "page of the circuit, for a sheet; without it, every page")
     .option("--underlay", "printed pages pale under the drawing, for a sheet as PDF")
     .option("--load <part>", "load whose branch is followed; without it, the complaint's")
-    .option("--in <condition>", "what differs from rest, for a sheet or a straight branch")
-    .option(
-      "--fault <fault>",
-      "plant a fault, or for proof and handover say what was found; may be given again",
-      several,
-    )
-    .option("--complaint <check>", "function check that fails, for all but a sheet and a table")
-    .option("--observed <check=word>", "what another check does; may be given again", several)
-    .option("--read <reading>", "what was read before the repair; may be given again", several)
-    .option("--read-after <reading>", "what was read after it, for a handover page; may be given again", several)
-    .option("--told <words>", "what the owner told, for a handover page")
-    .option("--done <words>", "what was done")
-    .option("--after <words>", "how it works after the repair")
-    .option("--watch <words>", "what the owner should watch for")
-    .option("--vehicle <words>", "the vehicle; without it, the circuit's")
-    .option("--number <number>", "number of the job")
-    .option("--battery <volts>", "volts of the battery at rest, measured")
-    .option("--when <hot,wet,bumps>", "what brings on a complaint that comes and goes")
-    .option("--wiggle <reading>", "PLACE : MIN..MAX while it was moved; may be given again", several)
-    .option("--sleeping <milliamps>", "current expected of the sleeping vehicle, for battery-goes-flat")
-    .option("--job <file>", "job file to go on from; what is typed goes over it, readings are added")
-    .option("--weigh <weight>", "WHAT=TIMES: SOURCE, such as M3:seized=3: bulletin 12; may be given again", several)
-    .option("--shop <weight>", "the same for a kind, such as motor=2: own records; may be given again", several)
-    .option("--solved <file>", "job file of an earlier job on this circuit; may be given again", several)
     .option("--depth <rows>", "rows that a branch sheet is deep at most")
     .option("--connector <id>", "connector, for a table")
     .option("--paper <size>", "a4 or letter", "a4")

@@ -6,25 +6,21 @@ import { type ProofRow, type ProofRun, proofRun } from "../../core/diagnose/proo
 import { relearnText } from "../../core/diagnose/relearn.ts";
 import { conditionText } from "../../core/live/condition.ts";
 import { beforeText, windowText } from "../../core/paper/proofRow.ts";
-import { knownOf } from "../asked.ts";
 import { readCircuitFile } from "../files.ts";
 import { type Console, EXIT, need } from "./console.ts";
-import { complaintOf, faultsOf, type Typed } from "./given.ts";
+import { faultsOf } from "./given.ts";
 import { aligned, count, wrapped } from "./rows.ts";
-
-interface ProofTyped extends Typed {
-  readonly read?: readonly string[];
-  readonly battery?: string;
-}
+import { type SearchTyped, searchFrom } from "./search.ts";
 
 /** `proof FILE --complaint CHECK --fault FAULT`: what parts repaired from masked. */
-export async function proof(console: Console, file: string, typed: ProofTyped): Promise<number> {
+export async function proof(console: Console, file: string, options: SearchTyped): Promise<number> {
   const circuit = need(await readCircuitFile(file));
-  const { complaint, others } = complaintOf(circuit, typed);
-  const known = need(knownOf(circuit, typed.read, typed.battery));
+  const { typed, seen, known, notes } = await searchFrom(circuit, options);
+  const { complaint, others } = seen;
   const { found, living } = need(foundBy(circuit, complaint, { others, ...known }, faultsOf(circuit, typed)));
   const { batteryVolts } = known;
   const run = need(proofRun({ circuit, complaint: complaint.check, found, living, batteryVolts }));
+  for (const note of notes) console.complain(`${note}\n`);
   if (typed.json) console.write(`${JSON.stringify(proofJson(run), null, 2)}\n`);
   else printRun(console, circuit, run);
   return EXIT.fine;

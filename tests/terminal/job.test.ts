@@ -2,8 +2,10 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
+import { probeOrder } from "../../core/diagnose/order.ts";
+import { checklistSheets } from "../../core/paper/checklist.ts";
 import { readJob } from "../../schemas/job.ts";
-import { got } from "../edit/given.ts";
+import { got, VENTS as VENTS_CIRCUIT } from "../edit/given.ts";
 import { run, VENTS } from "./run.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "wirefathom-"));
@@ -73,6 +75,58 @@ describe("order with a job file", () => {
       const { code, complaint } = await run("order", VENTS, ...words);
       expect([code, complaint]).toEqual([2, expect.stringMatching(sentence)]);
     }
+  });
+});
+
+describe("a printed sheet", () => {
+  const check = VENTS_CIRCUIT.checks.find(({ id }) => id === "middle-open-own")!;
+  const others = [{ check: VENTS_CIRCUIT.checks.find(({ id }) => id === "rear-open-own")!, word: "works" as const }];
+  const printed = probeOrder(VENTS_CIRCUIT, { check, word: "dead" }, { others });
+  const { code } = checklistSheets({ circuit: VENTS_CIRCUIT, order: printed })[0]!;
+
+  it("is read back row by row, also after other readings were added to the job", async () => {
+    const [job, later] = [path("printed.job.json"), path("later.job.json")];
+    await run("order", VENTS, ...COMPLAINT, "--save-job", job);
+    const two = await run("order", VENTS, "--job", job, "--sheet", code, "--read", "2=0.02", "--save-job", later);
+    expect([two.code, jobIn("later.job.json").readings.map(({ red }) => red)]).toEqual([0, [printed.steps[1]!.point]]);
+    const sheet = ["--job", later, "--sheet", code.toLowerCase()];
+    const both = await run("order", VENTS, ...sheet, "--read", "3=sound", "--save-job", later);
+    expect([both.code, jobIn("later.job.json").readings.map(({ red }) => red)]).toEqual([
+      0,
+      printed.steps.slice(1, 3).map(({ point }) => point),
+    ]);
+  });
+
+  it.each([
+    [["--sheet", "QQQQ", "--read", "2=0.02"], /No checklist or branch sheet of this job has the code QQQQ/],
+    [["--sheet", code], /row by row/],
+    [["--sheet", code, "--read", "99=1"], /There is no row 99/],
+  ])("%j is refused with one sentence", async (words, sentence) => {
+    const { code: exit, complaint } = await run("order", VENTS, ...COMPLAINT, ...words);
+    expect([exit, complaint]).toEqual([2, expect.stringMatching(sentence)]);
+  });
+});
+
+describe("what a job keeps", () => {
+  it("of places that were moved is weighed again, and goes into its sheet", async () => {
+    const job = path("wiggled.job.json");
+    const typed = ["--complaint", "middle-open-own", "--observed", "middle-open-own=sometimes"];
+    const moved = ["--when", "wet", "--wiggle", "X5 : 2.1..11.8 wet"];
+    const first = await run("order", VENTS, ...typed, ...moved, "--save-job", job, "--json");
+    expect(jobIn("wiggled.job.json")).toMatchObject({ when: ["wet"], wiggled: [{ place: "X5", min: 2.1, max: 11.8 }] });
+    const again = await run("order", VENTS, "--job", job, "--json");
+    expect(JSON.parse(again.out).wiggle).toEqual(JSON.parse(first.out).wiggle);
+    expect(JSON.parse(again.out).wiggle.guilty).not.toBeNull();
+  });
+
+  it("proves the repair of what its readings leave, or of what is named", async () => {
+    const job = path("proof.job.json");
+    await run("order", VENTS, ...COMPLAINT, "--battery", "12.4", "--save-job", job);
+    const named = ["--fault", "X32-1:corroded=20", "--shop", "motor=2: own records", "--json"];
+    const proven = await run("proof", VENTS, "--job", job, ...named);
+    const typed = await run("proof", VENTS, ...COMPLAINT, "--battery", "12.4", ...named);
+    expect(proven.code).toBe(0);
+    expect(JSON.parse(proven.out)).toEqual(JSON.parse(typed.out));
   });
 });
 

@@ -19,6 +19,9 @@ export const DIAGNOSE_WORDS = {
   "reading-count": "This row takes {count} values, one for each position, not {typed}.",
   "reading-row": "There is no row {row}; the rows go from 1 to {rows}.",
   "reading-column": "{typed} is no list of rows; write 7=11.9 8=0.1.",
+  "sheet-unknown":
+    "No checklist or branch sheet of this job has the code {code}. Type what it was printed with: complaint, what works, job and weights.",
+  "sheet-no-rows": "Type what was read on sheet {code} after --read, row by row: 7=11.9.",
   "reading-lamp": "No lamp goes on {point}: {reason}.",
   "reading-act":
     "{part} cannot be {act}: a load with a plug of its own can be fed, a relay in a socket can be swapped.",
