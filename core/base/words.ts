@@ -9,6 +9,7 @@ import { KEY_WORDS } from "./words/keys.ts";
 import { LIBRARY_WORDS } from "./words/library.ts";
 import { LIVE_WORDS } from "./words/live.ts";
 import { PROBLEM_WORDS } from "./words/problem.ts";
+import { QUESTION_REFUSALS } from "./words/question.ts";
 import { TERMINAL_WORDS } from "./words/terminal.ts";
 import { TRADE_WORDS } from "./words/trade.ts";
 import { WIGGLE_REFUSALS } from "./words/wiggle.ts";
@@ -31,6 +32,7 @@ export const WORDS: readonly Words[] = [
   WIGGLE_REFUSALS,
   EXERCISE_WORDS,
   GRADE_REFUSALS,
+  QUESTION_REFUSALS,
 ];
 
 /**

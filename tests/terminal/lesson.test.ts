@@ -173,3 +173,39 @@ describe("grade", () => {
     }
   });
 });
+
+describe("questions", () => {
+  it("come with choices and then answers, the same for the same seed", async () => {
+    const first = await run("questions", HORN, "--seed", "4", "--count", "3");
+    expect(first.code).toBe(0);
+    expect(first.out).toMatch(/^Horns\n\n1\. .*\n[\s\S]*\n {3}a\) [\s\S]*\n3\. [\s\S]*\nAnswers\n\n1\. [a-d]\) /);
+    expect(first.out).toContain(") shows the idea that ");
+    expect((await run("questions", HORN, "--seed", "4", "--count", "3")).out).toBe(first.out);
+    const json = await run(
+      "questions",
+      HORN,
+      "--in",
+      "S1=pressed",
+      "--fault",
+      "X10-1:corroded=20",
+      "--count",
+      "2",
+      "--json",
+    );
+    const { questions } = JSON.parse(json.out);
+    expect(questions).toHaveLength(2);
+    expect(questions[0].text).toContain("S1 held pressed; what is wrong: X10-1 corroded");
+  });
+
+  it("are refused with one sentence", async () => {
+    for (const [words, sentence] of [
+      [["--count", "0"], /cannot be made/],
+      [["--seed", "x"], /--seed takes a whole number/],
+      [["--in", "S9=on"], /no control S9/],
+      [["--fault", "W1:gone"], /has no fault gone/],
+    ] as const) {
+      const { code, complaint } = await run("questions", HORN, ...words);
+      expect([code, complaint]).toEqual([2, expect.stringMatching(sentence)]);
+    }
+  });
+});

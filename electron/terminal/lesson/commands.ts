@@ -77,4 +77,15 @@ export function addLessonCommands(program: Command, console: Console, ended: (co
       .option("--tasks-csv <file>", "write each learner's progress with the tasks for a spreadsheet")
       .option("--json", "one JSON object"),
   ).action(async (files, options) => ended(await (await import("./grade.ts")).grade(console, files, options)));
+
+  program
+    .command("questions")
+    .description("questions for a class, made from the circuit itself: predict, then reveal")
+    .argument("<file>", "circuit file")
+    .option("--seed <number>", "the same number, the same questions", "1")
+    .option("--count <n>", "how many", "8")
+    .option("--in <condition>", "ask in this condition alone")
+    .option("--fault <fault>", "what is wrong, and said in the question; may be given again", several)
+    .option("--json", "one JSON object")
+    .action(async (file, options) => ended(await (await import("./questions.ts")).questions(console, file, options)));
 }
