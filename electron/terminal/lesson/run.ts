@@ -1,12 +1,11 @@
 import { refuse } from "../../../core/base/outcome.ts";
 import { EXERCISE_SAYS as SAY } from "../../../core/base/words/exercise.ts";
 import { complaintWords } from "../../../core/diagnose/order.ts";
-import { showsText } from "../../../core/diagnose/readingText.ts";
 import { type Attempt, begun, moved, toldOf, verdictOf } from "../../../core/lesson/attempt.ts";
 import { complaintIn } from "../../../core/lesson/exercise.ts";
-import { modeAfter } from "../../../core/lesson/moveMinutes.ts";
-import { moveText, parseMoves } from "../../../core/lesson/moveText.ts";
+import { parseMoves } from "../../../core/lesson/moveText.ts";
 import { replayed } from "../../../core/lesson/replay.ts";
+import { type RouteLine, routeLines } from "../../../core/lesson/routeText.ts";
 import { type Opened, openForLearner } from "../../../schemas/exercise.ts";
 import { checkedHandin, formatHandin, type Handin, readHandin } from "../../../schemas/handin.ts";
 import { readBytes, writeFileWhole } from "../../files.ts";
@@ -47,7 +46,7 @@ export async function run(console: Console, path: string, typed: RunTyped): Prom
     return EXIT.fine;
   }
   console.write(`Complaint: ${complaintWords(complaintIn(opened.exercise))}\n`);
-  for (const line of routeLines(attempt)) console.write(`${line}\n`);
+  for (const line of routeLines(attempt)) console.write(`${lineText(line)}\n`);
   console.write(`${SAY.minutes(attempt.minutes.toFixed(1))}\n`);
   if (verdictOf(attempt)) console.write(`${told ? SAY.told(told.isRight, told.was) : SAY.filed}\n`);
   return EXIT.fine;
@@ -78,22 +77,7 @@ function work(started: Attempt, { exercise, vehicle }: Opened, texts: readonly s
   return { attempt, wrong: null };
 }
 
-function routeLines(attempt: Attempt): readonly string[] {
-  const { circuit } = attempt.exercise;
-  let reading = 0;
-  return attempt.route.map(({ move, minutes, answer }, index) => {
-    const number = answer.shows ? `, reading ${++reading}` : "";
-    const isFine = move.do === "probe" && modeAfter(circuit, move) === "millivolts";
-    const shows = answer.shows ? showsText(answer.shows, isFine) : "";
-    const seen = [
-      shows,
-      answer.loads.map(({ part, does }) => `${part} ${does}`).join(", "),
-      Object.entries(answer.checks)
-        .map(([check, word]) => `${check} ${word}`)
-        .join(", "),
-      answer.hint ?? "",
-    ].filter((each) => each !== "");
-    const head = `${String(index + 1).padStart(3)}  ${minutes.toFixed(1)} min  ${moveText(move)}${number}`;
-    return seen.length === 0 ? head : `${head}: ${seen.join("; ")}`;
-  });
+function lineText({ number, minutes, move, reading, shown }: RouteLine): string {
+  const head = `${String(number).padStart(3)}  ${minutes} min  ${move}${reading === null ? "" : `, reading ${reading}`}`;
+  return shown === "" ? head : `${head}: ${shown}`;
 }
