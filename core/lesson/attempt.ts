@@ -3,6 +3,7 @@ import type { Minutes } from "../base/units.ts";
 import type { Condition } from "../circuit/circuit.ts";
 import { feedingOf } from "../diagnose/feeding.ts";
 import { type Reading, readingOf } from "../diagnose/reading.ts";
+import { complaintOf } from "../diagnose/seen.ts";
 import type { Observation } from "../diagnose/suspects.ts";
 import { groupsToOpen } from "../diagnose/testPoint.ts";
 import { isHighVoltage } from "../trade/limits.ts";
@@ -117,7 +118,7 @@ export function othersIn({ exercise, route }: Pick<Attempt, "exercise" | "route"
   const seen = new Map(route.flatMap(({ answer }) => Object.entries(answer.checks)));
   return exercise.circuit.checks.flatMap((check) => {
     const word = check.id === exercise.complaint ? undefined : seen.get(check.id);
-    return word === undefined ? [] : [{ check, word }];
+    return word === undefined ? [] : [complaintOf(exercise.circuit, check, word)];
   });
 }
 

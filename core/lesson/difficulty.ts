@@ -11,7 +11,7 @@ import { testPointsOf } from "../diagnose/testPoint.ts";
 import { complaintNumber, triesFor } from "../diagnose/tries.ts";
 import type { Rig } from "../live/rig.ts";
 import { cupboardFor, type Failing } from "./cupboard.ts";
-import { type Ground, groundFor, minutesToEach, suspectFor } from "./ground.ts";
+import { canBeProven, type Ground, groundFor, minutesToEach, suspectFor } from "./ground.ts";
 
 /** How hard a fault is to find, against the others that bring the same check to fail. */
 export const DIFFICULTIES = ["easy", "medium", "hard"] as const;
@@ -27,6 +27,8 @@ export interface GradedFault {
   /** Share of the points where this complaint can be read at which a meter, the load unplugged, reads as on a good circuit. */
   readonly misleads: Share;
   readonly difficulty: Difficulty;
+  /** Whether the instruments can prove it; false where something else reads like it everywhere. */
+  readonly canBeProven: boolean;
 }
 
 /**
@@ -56,12 +58,14 @@ export function gradedFaults(
 function gradedOf(
   ground: Ground,
   faults: readonly Possible[],
-): readonly Pick<GradedFault, "possible" | "minutes" | "misleads">[] {
+): readonly Pick<GradedFault, "possible" | "minutes" | "misleads" | "canBeProven">[] {
   const minutes = minutesToEach(ground);
   const misleads = misleadsOf(ground);
   return faults.flatMap((possible) => {
     const suspect = suspectFor(ground, possible);
-    return suspect < 0 ? [] : [{ possible, minutes: minutes[suspect]!, misleads: misleads(possible) }];
+    if (suspect < 0) return [];
+    const graded = { possible, minutes: minutes[suspect]!, misleads: misleads(possible) };
+    return [{ ...graded, canBeProven: canBeProven(ground, suspect) }];
   });
 }
 

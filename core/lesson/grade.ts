@@ -3,7 +3,7 @@ import type { Minutes } from "../base/units.ts";
 import { type Attempt, evidentIn, groundOf, readingsIn, verdictOf } from "./attempt.ts";
 import { type Course, courseOf } from "./course.ts";
 import type { Exercise, Hidden } from "./exercise.ts";
-import { suspectFor, wayTo } from "./ground.ts";
+import { alikeTo, suspectFor, wayTo } from "./ground.ts";
 import { plantOf } from "./plant.ts";
 import { type Proof, proofOf } from "./proof.ts";
 import type { Replay } from "./replay.ts";
@@ -13,7 +13,8 @@ import type { Evident } from "./sight.ts";
 export interface Grade extends Course {
   /** The suspect that was named, in words; null where no verdict was filed. */
   readonly verdict: string | null;
-  readonly is: "right" | "wrong" | "open";
+  /** "alike": wrong, but what is named reads like what was hidden wherever it may be read. */
+  readonly is: "right" | "wrong" | "alike" | "open";
   /** How far the readings named prove the verdict; null unless it is right. A right verdict that is not proven was lucky. */
   readonly proof: Proof | null;
   readonly minutes: Minutes;
@@ -36,9 +37,11 @@ export function gradeOf(exercise: Exercise, hidden: Hidden, replay: Replay): Gra
   const named = verdict && plantOf(exercise.circuit, verdict.suspect);
   const isRight = named?.ok === true && named.value.repair === planted.value.repair;
   const suspect = suspectFor(ground, planted.value);
+  const other = named?.ok ? suspectFor(ground, named.value) : -1;
+  const isAlike = suspect >= 0 && alikeTo(ground, suspect).includes(other);
   return {
     verdict: named?.ok ? named.value.title : null,
-    is: verdict === null ? "open" : isRight ? "right" : "wrong",
+    is: verdict === null ? "open" : isRight ? "right" : isAlike ? "alike" : "wrong",
     proof: isRight && suspect >= 0 ? proofOf(ground, proving(end, verdict?.proof ?? []), end, suspect) : null,
     minutes: end.minutes,
     plannersMinutes: suspect < 0 ? null : wayTo(ground, suspect).minutes,

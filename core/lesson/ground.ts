@@ -1,5 +1,5 @@
 import { remember } from "../base/memo.ts";
-import type { Minutes } from "../base/units.ts";
+import type { Minutes, Share } from "../base/units.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { suspicion } from "../diagnose/order.ts";
 import { batchGreedy } from "../diagnose/plan/batch.ts";
@@ -21,13 +21,18 @@ import type { Instrument, Suspect } from "../diagnose/step.ts";
 import type { Observation } from "../diagnose/suspects.ts";
 import { triesFor } from "../diagnose/tries.ts";
 
+/** Share that other suspects may keep beside a verdict that is proven. */
+export const MOST_OTHERS: Share = 0.2;
+
 /** A complaint as a learner meets it, nothing read yet: who is suspected, and the rows that the allowed instruments can read. */
 export interface Ground {
   readonly circuit: Circuit;
   readonly complaint: Observation;
   readonly suspects: readonly Suspect[];
   readonly rows: Rows;
-  /** Numbers of the rows that may be read, without those that part the suspects as a cheaper one does. */
+  /** Numbers of the rows that may be read. */
+  readonly allowed: readonly number[];
+  /** The same without those that part the suspects as a cheaper one does. */
   readonly pool: readonly number[];
 }
 
@@ -41,7 +46,7 @@ export function groundFor(circuit: Circuit, complaint: Observation, instruments:
   const allowed = [...rows.columns.keys()].filter((row) =>
     instruments.includes(rows.columns[row]!.candidate.instrument),
   );
-  const ground = { circuit, complaint, suspects, rows, pool: distinct(rows.problem, allowed) };
+  const ground = { circuit, complaint, suspects, rows, allowed, pool: distinct(rows.problem, allowed) };
   groundsOf(circuit).set(key, ground);
   return ground;
 }
@@ -52,6 +57,23 @@ const groundsOf = remember((_: Circuit) => new Map<string, Ground>());
 export function suspectFor({ suspects }: Ground, fault: { readonly id: string; readonly repair: string }): number {
   const itself = suspects.findIndex(({ id }) => id === fault.id);
   return itself >= 0 ? itself : suspects.findIndex(({ repairGroup }) => repairGroup === fault.repair);
+}
+
+/** Suspects of other repairs, by number, that show the same as this one in every row that may be read. */
+export function alikeTo({ rows: { problem }, pool }: Ground, suspect: number): readonly number[] {
+  const { repairs, probes } = problem;
+  if (suspect < 0) return [];
+  const isAlike = (other: number): boolean =>
+    pool.every((row) => probes[row]!.classes[other] === probes[row]!.classes[suspect]);
+  return [...repairs.keys()].filter((other) => repairs[other] !== repairs[suspect] && isAlike(other));
+}
+
+/** Whether allowed readings can prove a suspect at all: others that read like it keep no more than a proof may leave. */
+export function canBeProven(ground: Ground, suspect: number): boolean {
+  const { weights, repairs } = ground.rows.problem;
+  const own = weights.reduce((sum, weight, each) => (repairs[each] === repairs[suspect] ? sum + weight : sum), 0);
+  const alike = alikeTo(ground, suspect).reduce((sum, each) => sum + weights[each]!, 0);
+  return alike <= MOST_OTHERS * (own + alike);
 }
 
 /** What the planner does on the way to one suspect: rows in order, and their minutes together. */

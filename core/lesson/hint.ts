@@ -3,7 +3,7 @@ import { probeFor } from "../diagnose/candidates.ts";
 import { distinct } from "../diagnose/plan/distinct.ts";
 import { tellsOf } from "../diagnose/plan/information.ts";
 import { planner } from "../diagnose/plan/next.ts";
-import { probeText } from "../diagnose/reading.ts";
+import { type Probe, probeText } from "../diagnose/reading.ts";
 import { groupsToOpen } from "../diagnose/testPoint.ts";
 import type { Ground } from "./ground.ts";
 import type { Standing } from "./moveMinutes.ts";
@@ -32,11 +32,15 @@ export function nextRow(ground: Ground, now: Standing, evident: Evident): number
   return planner(problem, tellsOf(problem), pool)(living, standFor(ground, now))?.probe ?? null;
 }
 
-/** Rows of the ground of which some setting was not read yet. */
-export function unread({ rows, pool }: Ground, { readings }: Evident): readonly number[] {
-  const read = new Set(readings.map(probeText));
-  return pool.filter((row) => {
+/** Allowed rows of which some setting was not read yet; what is looked at looks the same in any setting. */
+export function unread({ rows, allowed }: Ground, { readings }: Evident): readonly number[] {
+  const read = new Set(readings.map(spelled));
+  return allowed.filter((row) => {
     const { candidate } = rows.columns[row]!;
-    return candidate.conditions.some((number) => !read.has(probeText(probeFor(candidate, rows.conditions[number]!))));
+    return candidate.conditions.some((number) => !read.has(spelled(probeFor(candidate, rows.conditions[number]!))));
   });
+}
+
+function spelled(probe: Probe): string {
+  return probeText(probe.instrument === "look" ? { ...probe, condition: {} } : probe);
 }

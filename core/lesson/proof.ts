@@ -1,12 +1,10 @@
 import type { Minutes, Share } from "../base/units.ts";
 import { minutesFrom } from "../diagnose/plan/problem.ts";
-import type { Ground } from "./ground.ts";
+import { type Ground, MOST_OTHERS } from "./ground.ts";
+import { unread } from "./hint.ts";
 import type { Standing } from "./moveMinutes.ts";
 import { rowText } from "./rowText.ts";
 import { type Evident, sightOf, standFor } from "./sight.ts";
-
-/** What other suspects may keep together beside a verdict that is proven. */
-export const MOST_OTHERS: Share = 0.2;
 
 /** A row that was not read and would have proved the verdict, or most of it. */
 export interface Missing {
@@ -19,7 +17,7 @@ export interface Missing {
 
 /** How far readings prove a verdict. */
 export interface Proof {
-  /** "as far as can be": what is left reads like the verdict at every place that may be read. */
+  /** "as far as can be": nothing that may be read and was not would tell the verdict from what is left. */
   readonly is: "proven" | "as far as can be" | "not proven";
   /** Share of all that is mended otherwise, and of what is not on the drawing. */
   readonly others: Share;
@@ -29,7 +27,7 @@ export interface Proof {
 
 /** How far evidence proves that this suspect's repair is the right one. */
 export function proofOf(ground: Ground, evident: Evident, now: Standing, suspect: number): Proof {
-  const { rows, pool } = ground;
+  const { rows } = ground;
   const { problem } = sightOf(ground, evident);
   const { weights, repairs, probes } = problem;
   const rivals = [...weights.keys()].filter((each) => repairs[each] !== repairs[suspect]);
@@ -42,11 +40,12 @@ export function proofOf(ground: Ground, evident: Evident, now: Standing, suspect
   const tellsApart = (row: number): readonly number[] =>
     rivals.filter((each) => probes[row]!.classes[each] !== probes[row]!.classes[suspect]);
   const massOf = (some: readonly number[]): Share => some.reduce((sum, each) => sum + weights[each]!, 0);
-  const told = new Set(pool.flatMap(tellsApart));
+  const left = unread(ground, evident);
+  const told = new Set(left.flatMap(tellsApart));
   const untold = massOf(rivals.filter((each) => !told.has(each)));
   if (others - untold <= MOST_OTHERS) return { is: "as far as can be", others, missing: null };
   const stand = standFor(ground, now);
-  const ranked = pool
+  const ranked = left
     .map((row) => ({ row, mass: massOf(tellsApart(row)), minutes: minutesFrom(rows.problem, probes[row]!, stand) }))
     .sort((one, other) => other.mass - one.mass || one.minutes - other.minutes);
   const { row, minutes } = ranked[0]!;

@@ -66,6 +66,15 @@ describe("difficulty", () => {
     expect(gradeOf("W3:open").misleads).toBeLessThan(1);
   });
 
+  test("says where the instruments cannot prove a fault: a meter alone sees no difference between bulb and pin", () => {
+    const byMeter = gradedFaults(LAMP, CHECK, ["meter volts"]);
+    const proven = (list: typeof graded, fault: string) =>
+      list.find(({ possible }) => possible.id === fault)?.canBeProven;
+    expect([proven(byMeter, "E1:burnt-out"), proven(byMeter, "X1-1:backed-out")]).toEqual([false, false]);
+    expect([proven(graded, "E1:burnt-out"), proven(graded, "X1-1:backed-out")]).toEqual([true, true]);
+    expect(proven(byMeter, "W3:open")).toBe(true);
+  });
+
   test("what lies free is found sooner than what lies behind the panel", () => {
     expect(gradeOf("W1:open").minutes).toBeLessThan(5);
     expect(gradeOf("E1:burnt-out").minutes).toBeGreaterThan(5);

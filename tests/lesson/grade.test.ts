@@ -85,6 +85,14 @@ describe("the proof", () => {
     expect(grade.proof!.others).toBeGreaterThan(0.2);
   });
 
+  test("a wrong verdict that reads like the right one wherever it is allowed says so", () => {
+    const meter = { instruments: ["meter volts"] } as const;
+    const alike = graded(LAMP, "E1:burnt-out", ["verdict X1-1:backed-out"], meter);
+    expect(alike).toMatchObject({ is: "alike", proof: null });
+    expect(resultWords(alike)).toMatch(/^wrong, but /);
+    expect(graded(LAMP, "E1:burnt-out", ["verdict F1:blown"], meter).is).toBe("wrong");
+  });
+
   test("a wrong verdict has no proof, nor has a route without one", () => {
     expect(graded(LAMP, "W4:open", ["verdict E1:burnt-out"])).toMatchObject({ is: "wrong", proof: null });
     expect(graded(LAMP, "W4:open", AT_THE_LAMP)).toMatchObject({

@@ -68,6 +68,13 @@ describe("exercise", () => {
     expect(JSON.parse(readFileSync(kept, "utf8")).route).toHaveLength(1);
   });
 
+  it("is said at once to be more than the instruments can prove, where it was chosen so", async () => {
+    const meter = ["--complaint", "low-horn", "--fault", "H1:open", "--instruments", "meter volts"];
+    expect((await make("alike.exercise.json", ...meter)).out).toMatch(
+      /\nNo reading that is allowed tells it from .*\.\n$/,
+    );
+  });
+
   it("takes the passphrase from a file", async () => {
     writeFileSync(path("words.txt"), "correct horse\n");
     expect((await run("exercise", "open", EXERCISE, "--passphrase-file", path("words.txt"))).out).toContain(

@@ -80,5 +80,8 @@ export const EXERCISE_SAYS = {
   minutes: (minutes: string) => `${minutes} minutes so far.`,
   told: (isRight: boolean, was: string) => (isRight ? `Right: ${was}.` : `Not that: it was ${was}.`),
   filed: "The verdict is filed.",
+  /** At most three are named. */
+  alike: (others: readonly string[]) =>
+    `No reading that is allowed tells it from ${others.slice(0, 3).join("; ")}${others.length > 3 ? `; and ${others.length - 3} more` : ""}.`,
   noHint: "Nothing that may be read here would tell more; look at what was read.",
 } as const;

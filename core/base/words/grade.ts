@@ -15,7 +15,12 @@ export const GRADE_WORDS = {
     "Hints",
     "Remark",
   ],
-  result: { right: "right", wrong: "wrong", open: "no verdict" },
+  result: {
+    right: "right",
+    wrong: "wrong",
+    alike: "wrong, but nothing allowed tells the two apart",
+    open: "no verdict",
+  },
   proof: { proven: "proven", "as far as can be": "proven as far as it can be", "not proven": "not proven" },
   right: (proof: string) => `right, ${proof}`,
   missing: (row: string, other: string) => `${row}: tells it from ${other}`,

@@ -17,24 +17,21 @@ export async function faults(
   const check = checkNamed(circuit, typed.complaint ?? need(refuse("order-complaint", { checks: ids })));
   const graded = gradedFaults(circuit, check, instrumentsOf(typed.instruments));
   if (typed.json) {
-    const list = graded.map(({ possible: { id, title }, word, minutes, misleads, difficulty }) => ({
+    const list = graded.map(({ possible: { id, title }, ...graded }) => ({
       id,
       title,
-      word,
-      minutes,
-      misleads,
-      difficulty,
+      ...graded,
     }));
     console.write(`${JSON.stringify({ check: check.id, faults: list }, null, 2)}\n`);
     return EXIT.fine;
   }
-  const rows = graded.map(({ possible, word, minutes, misleads, difficulty }) => [
+  const rows = graded.map(({ possible, word, minutes, misleads, difficulty, canBeProven }) => [
     difficulty,
     possible.id,
     word,
     minutes.toFixed(1),
     `${Math.round(misleads * 100)} %`,
-    possible.title,
+    canBeProven ? possible.title : `${possible.title}; something else reads like it`,
   ]);
   console.write(`${check.label}: ${count(graded.length, "fault")} make it fail\n\n`);
   console.write(

@@ -1,13 +1,15 @@
 import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
 import { lotsFrom } from "../../../core/base/seed.ts";
 import type { Minutes } from "../../../core/base/units.ts";
+import { EXERCISE_SAYS as SAY } from "../../../core/base/words/exercise.ts";
 import type { Circuit, FunctionCheck } from "../../../core/circuit/circuit.ts";
 import type { Possible } from "../../../core/diagnose/possible.ts";
 import { mayBeProbed } from "../../../core/diagnose/scope.ts";
 import type { Instrument } from "../../../core/diagnose/step.ts";
-import { cupboardFor } from "../../../core/lesson/cupboard.ts";
+import { groundOf } from "../../../core/lesson/attempt.ts";
 import { DIFFICULTIES, type Difficulty, drawnFault, gradedFaults } from "../../../core/lesson/difficulty.ts";
 import { type ExerciseChoice, exerciseFor, HINT_MINUTES } from "../../../core/lesson/exercise.ts";
+import { alikeTo, suspectFor } from "../../../core/lesson/ground.ts";
 import { plantOf } from "../../../core/lesson/plant.ts";
 import { formatExercise } from "../../../schemas/exercise.ts";
 import { LIMITS } from "../../../schemas/limits.ts";
@@ -60,6 +62,11 @@ export async function make(console: Console, file: string, typed: MakeTyped): Pr
   console.write(
     `${out}: ${exercise.title}\n${check.label}: ${exercise.word}. The fault is sealed; exercise open shows it to whoever has the passphrase.\n`,
   );
+  // Of a drawn fault nothing is said: whoever draws it may want to find it.
+  if (seed !== null) return EXIT.fine;
+  const ground = groundOf(exercise);
+  const alike = alikeTo(ground, suspectFor(ground, fault)).map((each) => ground.suspects[each]!.title);
+  if (alike.length > 0) console.write(`${SAY.alike(alike)}\n`);
   return EXIT.fine;
 }
 
@@ -107,10 +114,11 @@ function offeredFor(
   typed: string | undefined,
   instruments: readonly Instrument[],
 ): readonly { readonly possible: Possible }[] {
-  if (typed === undefined) return cupboardFor(circuit, check);
-  if (!isDifficulty(typed))
+  if (typed !== undefined && !isDifficulty(typed))
     return need(refuse("print-choice", { option: "--difficulty", choices: DIFFICULTIES.join(", "), value: typed }));
-  return gradedFaults(circuit, check, instruments).filter(({ difficulty }) => difficulty === typed);
+  return gradedFaults(circuit, check, instruments).filter(
+    ({ difficulty, canBeProven }) => canBeProven && (typed === undefined || difficulty === typed),
+  );
 }
 
 function isDifficulty(typed: string): typed is Difficulty {
