@@ -1,6 +1,9 @@
 import { createHash } from "node:crypto";
 import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { fontFaces, TYPE_STYLE } from "../core/drawing/svg.ts";
+import { embeddedFonts } from "./print/fonts.ts";
+import { SCRIPT, STYLE, TAKE_HOME } from "./print/takeHome.ts";
 
 /** Folders and files that the built page and window are made of. */
 const SOURCES = ["core", "schemas", "renderer", "electron", "package-lock.json"];
@@ -22,6 +25,7 @@ export async function build(root: string): Promise<void> {
   rmSync(markFile(root), { force: true });
   await buildWindow(root);
   await buildPage(root);
+  await buildTakeHome(root);
   writeFileSync(markFile(root), signature);
 }
 
@@ -46,6 +50,24 @@ export async function buildWindow(root: string, out = join(root, "out", "electro
       logLevel: "warn",
     });
   }
+}
+
+/**
+ * Builds what a take-home page is made of into `out/takeHome` or another folder: one script and one style, with the sheet's
+ * font in it.
+ */
+export async function buildTakeHome(root: string, out = join(root, TAKE_HOME)): Promise<void> {
+  const { build: bundle } = await import("rolldown");
+  await bundle({
+    input: join(root, "renderer", "takeHome", "main.ts"),
+    platform: "browser",
+    output: { file: join(out, SCRIPT), format: "iife", minify: true, codeSplitting: false },
+    logLevel: "warn",
+  });
+  const styles = ["style/tokens.css", "takeHome/page.css"].map((file) =>
+    readFileSync(join(root, "renderer", file), "utf8"),
+  );
+  writeFileSync(join(out, STYLE), [fontFaces(await embeddedFonts()), TYPE_STYLE, ...styles].join("\n"));
 }
 
 function markFile(root: string): string {

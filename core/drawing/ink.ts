@@ -1,5 +1,5 @@
 import type { WireState } from "../base/states.ts";
-import type { Millimetres } from "../base/units.ts";
+import type { Millimetres, Share } from "../base/units.ts";
 import type { Role } from "./mark.ts";
 
 /** Colours on a light sheet (screen and colour print), on a dark one, or black ink alone. */
@@ -171,6 +171,11 @@ export function strokesOf(role: Role, palette: Palette): Ink {
 /** The plain colour of the sheet in this palette, for what painters lay under everything. */
 export function paperColour(palette: Palette): string {
   return TONES[palette].paper;
+}
+
+/** How much of its ink is left of what is dimmed: seen, but behind what is drawn in full. */
+export function dimmedShare(palette: Palette): Share {
+  return palette === "dark" ? 0.26 : 0.22;
 }
 
 function wireInk(state: WireState, tones: (typeof TONES)[Palette]): Ink {

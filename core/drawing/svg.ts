@@ -1,4 +1,4 @@
-import { type Palette, paperColour } from "./ink.ts";
+import { dimmedShare, type Palette, paperColour } from "./ink.ts";
 import type { Drawing, Mark, Weight } from "./mark.ts";
 import type { Paint, Pen } from "./paint.ts";
 import { paintsOf } from "./paintMark.ts";
@@ -25,6 +25,8 @@ export interface SvgOptions {
   readonly inPage?: boolean;
   /** True where the paper is not to be painted: what lies under the drawing is seen. */
   readonly isClear?: boolean;
+  /** Things drawn in full, all others dimmed; everything in full where absent. What belongs to nothing is never dimmed. */
+  readonly full?: ReadonlySet<string>;
 }
 
 /**
@@ -44,7 +46,7 @@ export function svgOf(drawing: Drawing, options: SvgOptions): string {
   if (!options.inPage) lines.push(`  <style>${fontFaces(options.fonts)}${TYPE_STYLE}</style>`);
   if (!options.isClear)
     lines.push(`  <rect width="${width}" height="${height}" fill="${paperColour(options.palette)}"/>`);
-  for (const group of groupsOf(drawing.marks)) lines.push(...groupLines(group, options.palette));
+  for (const group of groupsOf(drawing.marks)) lines.push(...groupLines(group, options));
   lines.push("</svg>");
   return `${lines.join("\n")}\n`;
 }
@@ -85,11 +87,17 @@ function groupsOf(marks: readonly Mark[]): readonly Group[] {
   return groups;
 }
 
-function groupLines(group: Group, palette: Palette): readonly string[] {
+function groupLines(group: Group, { palette, full }: SvgOptions): readonly string[] {
   const paints = group.marks.flatMap((mark) => paintsOf(mark, palette)).map(element);
   if (group.of === undefined) return paints.map((line) => `  ${line}`);
   const name = escaped(group.of);
-  return [`  <g data-of="${name}">`, `    <title>${name}</title>`, ...paints.map((line) => `    ${line}`), "  </g>"];
+  const dim = full === undefined || full.has(group.of) ? "" : ` opacity="${dimmedShare(palette)}"`;
+  return [
+    `  <g data-of="${name}"${dim}>`,
+    `    <title>${name}</title>`,
+    ...paints.map((line) => `    ${line}`),
+    "  </g>",
+  ];
 }
 
 function element(paint: Paint): string {

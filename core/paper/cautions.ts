@@ -68,6 +68,17 @@ export function tableCautions(circuit: Circuit, table: PositionTable): readonly 
   });
 }
 
+/** The same for a circuit that is handed on without a job: of all its checks, scenes, places and fuses. */
+export function circuitCautions(circuit: Circuit): readonly string[] {
+  const fuses = circuit.parts.filter(({ kind }) => kindOf(kind)?.role === "protection");
+  return framed(circuit, {
+    conditions: [...circuit.checks, ...circuit.scenes].map(({ condition }) => condition),
+    own: byCount([...Object.values(circuit.reach), ...circuit.access].flatMap(({ cautions }) => cautions ?? [])),
+    fuses,
+    hasLamp: true,
+  });
+}
+
 interface Job {
   readonly conditions: readonly Condition[];
   readonly own: readonly string[];

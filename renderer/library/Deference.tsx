@@ -1,4 +1,6 @@
+import { TAKE_HOME_WORDS } from "../../core/base/words/takeHome.ts";
+
 /** Whose word comes first. */
 export function Deference() {
-  return <p className="deference">The vehicle maker’s procedure, local codes and licensed practice come first.</p>;
+  return <p className="deference">{TAKE_HOME_WORDS.deference}</p>;
 }

@@ -1,0 +1,74 @@
+import { createHash } from "node:crypto";
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { TAKE_HOME_WORDS } from "../../core/base/words/takeHome.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { escaped } from "../../core/drawing/svg.ts";
+
+/** Where the built script and style of take-home pages lie, under the program's own folder. */
+export const TAKE_HOME = join("out", "takeHome");
+export const SCRIPT = "page.js";
+export const STYLE = "page.css";
+
+/** What every take-home page is made of. */
+export interface TakeHomeParts {
+  readonly script: string;
+  readonly style: string;
+}
+
+/** Script and style as they were built into this folder. */
+export async function takeHomeParts(folder: string): Promise<TakeHomeParts> {
+  const [script, style] = await Promise.all([SCRIPT, STYLE].map((file) => readFile(join(folder, file), "utf8")));
+  return { script: script!, style: style! };
+}
+
+/**
+ * A circuit as one page of HTML that works by itself: opened from a disk it asks for nothing, and its policy lets nothing run
+ * but its own script. Faults, readings and pictures of a bench do not travel.
+ */
+export function takeHomePage(circuit: Circuit, { script, style }: TakeHomeParts): string {
+  const policy = [
+    "default-src 'none'",
+    `script-src '${hashed(script)}'`,
+    `style-src '${hashed(style)}'`,
+    "font-src data:",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${escaped(circuit.title)}</title>
+<style>${style}</style>
+</head>
+<body>
+<noscript>${escaped(TAKE_HOME_WORDS.noScript)} ${escaped(TAKE_HOME_WORDS.deference)}</noscript>
+<script type="application/json" id="circuit">${dataText(travelling(circuit))}</script>
+<script>${script}</script>
+</body>
+</html>
+`;
+}
+
+function hashed(text: string): string {
+  return `sha256-${createHash("sha256").update(text).digest("base64")}`;
+}
+
+/** JSON that ends no script element and no line, whatever words are in it. */
+function dataText(value: unknown): string {
+  return JSON.stringify(value)
+    .replace(/</g, "\\u003c")
+    .replace(/[\u2028\u2029]/g, (sign) => `\\u${sign.charCodeAt(0).toString(16)}`);
+}
+
+/** A circuit without the pictures that are kept apart from it. */
+function travelling(circuit: Circuit): Circuit {
+  return {
+    ...circuit,
+    pages: circuit.pages.map(({ underlays: _, ...page }) => page),
+    access: circuit.access.map(({ photo: _, ...group }) => group),
+  };
+}
