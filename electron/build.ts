@@ -53,18 +53,18 @@ export async function buildWindow(root: string, out = join(root, "out", "electro
 }
 
 /**
- * Builds what a take-home page is made of into `out/takeHome` or another folder: one script and one style, with the sheet's
+ * Builds what a take-home page is made of into `out/takehome` or another folder: one script and one style, with the sheet's
  * font in it.
  */
 export async function buildTakeHome(root: string, out = join(root, TAKE_HOME)): Promise<void> {
   const { build: bundle } = await import("rolldown");
   await bundle({
-    input: join(root, "renderer", "takeHome", "main.ts"),
+    input: join(root, "renderer", "takehome", "main.ts"),
     platform: "browser",
     output: { file: join(out, SCRIPT), format: "iife", minify: true, codeSplitting: false },
     logLevel: "warn",
   });
-  const styles = ["style/tokens.css", "takeHome/page.css"].map((file) =>
+  const styles = ["style/tokens.css", "takehome/page.css"].map((file) =>
     readFileSync(join(root, "renderer", file), "utf8"),
   );
   writeFileSync(join(out, STYLE), [fontFaces(await embeddedFonts()), TYPE_STYLE, ...styles].join("\n"));

@@ -8,6 +8,7 @@ import type { Host } from "./answers/host.ts";
 import { noRequests } from "./answers/requests.ts";
 import { dataFolder } from "./dataFolder.ts";
 import { menuTemplate } from "./menu.ts";
+import { TAKE_HOME } from "./print/takeHome.ts";
 import { registerScheme, servePages } from "./protocol.ts";
 import { keepStore } from "./store/keeper.ts";
 import { settingsOf } from "./store/settings.ts";
@@ -55,6 +56,7 @@ async function begin(): Promise<void> {
     keeper,
     samples: join(root, "samples"),
     printer: join(root, "out", "electron", "printer.cjs"),
+    takeHome: join(root, TAKE_HOME),
     requests,
     now,
     onSettings: showMenu,

@@ -12,6 +12,7 @@ import { openBrowser } from "./launch/browser.ts";
 import { canShowWindow, electronProgram, fetchElectron, hasScreen, noteMissed, wasMissed } from "./launch/electron.ts";
 import { addressOfRunning } from "./loopback/running.ts";
 import { beginSession } from "./loopback/session.ts";
+import { TAKE_HOME } from "./print/takeHome.ts";
 import { EXIT } from "./terminal/console.ts";
 
 const ROOT = fileURLToPath(new URL("..", import.meta.url));
@@ -107,6 +108,7 @@ async function openInBrowser(folder: string, file: string | null, console: Start
     pages: join(ROOT, "out", "renderer"),
     samples: join(ROOT, "samples"),
     printer: new URL("./print/printer.ts", import.meta.url),
+    takeHome: join(ROOT, TAKE_HOME),
     version,
     file,
     now: () => new Date(),

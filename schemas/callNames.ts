@@ -36,6 +36,8 @@ export const CALL_NAMES = [
   "files.save",
   "files.open",
   "print.pdf",
+  "export.takeHome",
+  "export.svg",
 ] as const;
 
 /** The name of a call. */

@@ -3,6 +3,7 @@ import type { Outcome } from "../core/base/outcome.ts";
 import type { CallName } from "./callNames.ts";
 import type { Call } from "./calls/call.ts";
 import { CIRCUIT_CALLS } from "./calls/circuits.ts";
+import { EXPORT_CALLS } from "./calls/export.ts";
 import { FILE_CALLS } from "./calls/files.ts";
 import { JOB_CALLS } from "./calls/jobs.ts";
 import { PICTURE_CALLS } from "./calls/pictures.ts";
@@ -27,6 +28,7 @@ export const CALLS = {
   ...FILE_CALLS,
   ...PICTURE_CALLS,
   ...PRINT_CALLS,
+  ...EXPORT_CALLS,
 } as const satisfies Readonly<Record<CallName, Call>>;
 
 /** What a page sends with a call; fields with a default may be left out. */

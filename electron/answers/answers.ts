@@ -1,5 +1,6 @@
 import type { CallName } from "../../schemas/calls.ts";
 import { CIRCUIT_ANSWERS } from "./circuits.ts";
+import { EXPORT_ANSWERS } from "./export.ts";
 import { FILE_ANSWERS } from "./files.ts";
 import type { AnswerOf } from "./host.ts";
 import { JOB_ANSWERS } from "./jobs.ts";
@@ -21,4 +22,5 @@ export const ANSWERS: { readonly [N in CallName]: AnswerOf<N> } = {
   ...FILE_ANSWERS,
   ...PICTURE_ANSWERS,
   ...PRINT_ANSWERS,
+  ...EXPORT_ANSWERS,
 };

@@ -14,6 +14,8 @@ export interface Host {
   readonly samples: string;
   /** File that a thread runs to paint sheets. */
   readonly printer: URL | string;
+  /** Folder of what take-home pages are made of. */
+  readonly takeHome: string;
   /** What comes from outside the page, as files from the desktop. */
   readonly requests: Requests;
   now(): Date;

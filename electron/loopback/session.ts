@@ -14,6 +14,7 @@ export interface SessionWish {
   readonly pages: string;
   readonly samples: string;
   readonly printer: URL | string;
+  readonly takeHome: string;
   readonly version: string;
   /** A circuit file to open, by its whole path. */
   readonly file: string | null;
@@ -59,6 +60,7 @@ export async function beginSession(wish: SessionWish): Promise<Session> {
     keeper,
     samples: wish.samples,
     printer: wish.printer,
+    takeHome: wish.takeHome,
     requests,
     now: wish.now,
     saveFile: async () => ok({ done: "download" }),

@@ -1,12 +1,13 @@
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
+import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import { TAKE_HOME_WORDS } from "../../core/base/words/takeHome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { escaped } from "../../core/drawing/svg.ts";
 
 /** Where the built script and style of take-home pages lie, under the program's own folder. */
-export const TAKE_HOME = join("out", "takeHome");
+export const TAKE_HOME = join("out", "takehome");
 export const SCRIPT = "page.js";
 export const STYLE = "page.css";
 
@@ -16,10 +17,14 @@ export interface TakeHomeParts {
   readonly style: string;
 }
 
-/** Script and style as they were built into this folder. */
-export async function takeHomeParts(folder: string): Promise<TakeHomeParts> {
-  const [script, style] = await Promise.all([SCRIPT, STYLE].map((file) => readFile(join(folder, file), "utf8")));
-  return { script: script!, style: style! };
+/** Script and style as they were built into this folder; refuses `take-home-missing`. */
+export async function takeHomeParts(folder: string): Promise<Outcome<TakeHomeParts>> {
+  try {
+    const [script, style] = await Promise.all([SCRIPT, STYLE].map((file) => readFile(join(folder, file), "utf8")));
+    return ok({ script: script!, style: style! });
+  } catch {
+    return refuse("take-home-missing");
+  }
 }
 
 /**

@@ -131,6 +131,19 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .action(async (file, options) => ended(await (await import("./print.ts")).print(console, file, options)));
 
   program
+    .command("export")
+    .description("a file to hand on: a page that works by itself, or a list")
+    .argument("<file>", "circuit file")
+    .requiredOption(
+      "--what <file>",
+      "takehome (one page of HTML with switches and scenes), wires or table (CSV), or nets (text)",
+    )
+    .requiredOption("--out <file>", "file ending in .html, .csv or .txt")
+    .option("--connector <id>", "connector of a table; without it, the circuit's first")
+    .option("--fault <fault>", "plant a fault, for a table; may be given again", several)
+    .action(async (file, options) => ended(await (await import("./export.ts")).exportFile(console, file, options)));
+
+  program
     .command("open")
     .description("the window: Electron, or the page in a browser where Electron cannot run")
     .argument("[file]", "circuit file")

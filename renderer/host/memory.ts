@@ -212,6 +212,8 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
     "files.save": () => ok({ done: "download" }),
     "files.open": () => ok({ done: "choose" }),
     "print.pdf": () => refuse("not-yet", { what: "PDF" }),
+    "export.takeHome": () => refuse("not-yet", { what: "take-home page" }),
+    "export.svg": () => refuse("not-yet", { what: "SVG" }),
   };
   const ask = async <N extends CallName>(name: N, argument: Argument<N>): Promise<Outcome<Answer<N>>> =>
     (answers[name] as (argument: Argument<N>) => Promise<Outcome<Answer<N>>>)(argument);

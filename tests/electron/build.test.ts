@@ -2,9 +2,22 @@ import { readFileSync } from "node:fs";
 import { isBuiltin } from "node:module";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { buildWindow } from "../../electron/build.ts";
-import { ownFolder } from "./library.ts";
-import { ROOT } from "./sample.ts";
+import { buildTakeHome, buildWindow } from "../../electron/build.ts";
+import { takeHomePage, takeHomeParts } from "../../electron/print/takeHome.ts";
+import { ownFolder, value } from "./library.ts";
+import { ROOT, sample } from "./sample.ts";
+
+describe("what take-home pages are made of", () => {
+  it("is one script that ends no element, loads nothing, and makes of sample 1 a page of at most 600 kB", async () => {
+    const folder = ownFolder();
+    await buildTakeHome(ROOT, folder);
+    const parts = value(await takeHomeParts(folder));
+    expect(parts.script).not.toMatch(/<\/script|<!--|\bimport\(|\bfetch\(|XMLHttpRequest/);
+    expect(parts.style).not.toMatch(/<\/style|@import|url\("(?!data:)/);
+    const page = takeHomePage(sample(undefined, "1-roof-vents"), parts);
+    expect(Buffer.byteLength(page)).toBeLessThanOrEqual(600_000);
+  });
+});
 
 describe("the built window", () => {
   it("is one file each of CommonJS, and its preload loads nothing but Electron", async () => {

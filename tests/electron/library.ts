@@ -52,6 +52,7 @@ export function hostOn(
     keeper,
     samples: SAMPLES,
     printer: new URL("../../electron/print/printer.ts", import.meta.url),
+    takeHome: folder,
     requests: noRequests(),
     now: () => now,
     setNow: (later) => {

@@ -13,6 +13,7 @@ async function begun(folder: string, file: string | null = null): Promise<Sessio
     pages: join(folder, "pages"),
     samples: SAMPLES,
     printer: "",
+    takeHome: "",
     version: "0.0.0",
     file,
     now: () => MORNING,

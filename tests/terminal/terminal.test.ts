@@ -150,6 +150,14 @@ describe("wrong entries", () => {
 });
 
 describe("commands", () => {
+  it("export writes a list, and refuses an ending or a list that it does not know", async () => {
+    const file = join(folder, "wires.csv");
+    expect(await run("export", VENTS, "--what", "wires", "--out", file)).toMatchObject({ code: 0, complaint: "" });
+    expect(readFileSync(file, "utf8")).toContain("W1,G1.+,F1.1,RD,16,");
+    expect((await run("export", VENTS, "--what", "wires", "--out", join(folder, "wires.pdf"))).code).toBe(2);
+    expect((await run("export", VENTS, "--what", "dreams", "--out", file)).code).toBe(2);
+  });
+
   it("live gives state, volts and amps of every wire and terminal as JSON", async () => {
     const { out, code } = await run("live", VENTS, "--in", "S1=on,S5=open", "--json");
     const { condition, settled, terminals, wires, parts, notes } = JSON.parse(out);

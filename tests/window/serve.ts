@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { beginSession } from "../../electron/loopback/session.ts";
+import { TAKE_HOME } from "../../electron/print/takeHome.ts";
 
 // Run as a process of its own by the loopback host of the stories: serves the built page as `npm start` does, and says where.
 const [root = "", folder = "", file] = process.argv.slice(2);
@@ -8,6 +9,7 @@ const session = await beginSession({
   pages: join(root, "out", "renderer"),
   samples: join(root, "samples"),
   printer: new URL("../../electron/print/printer.ts", import.meta.url),
+  takeHome: join(root, TAKE_HOME),
   version: "stories",
   file: file ?? null,
   now: () => new Date(),

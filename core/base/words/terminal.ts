@@ -15,6 +15,8 @@ export const TERMINAL_WORDS: Readonly<Record<string, string>> = {
   "page-unknown-print": "There is no page {page}; this circuit has {pages}.",
   "print-what": "{what} is nothing to print; choose one of {known}.",
   "print-underlay": "Printed pages go under a circuit sheet that is printed as a PDF: --what sheet --out NAME.pdf.",
+  "take-home-missing": "What a take-home page is made of is missing; build the program again.",
+  "export-ending": "{file} must end in {ending} for {what}.",
   "print-ending": "{file} must end in .pdf, .svg or .html.",
   "print-choice": "{option} takes one of {choices}, not {value}.",
   "depth-number": "{typed} is no depth; write a whole number of rows from 1 to {most}.",

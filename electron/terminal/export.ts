@@ -1,0 +1,56 @@
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { refuse } from "../../core/base/outcome.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { mayBeProbed } from "../../core/diagnose/scope.ts";
+import { positionTable } from "../../core/diagnose/tableReading.ts";
+import { netListText, positionTableCsv, wireListCsv } from "../../core/paper/lists.ts";
+import { buildTakeHome, isBuilt } from "../build.ts";
+import { readCircuitFile, writeFileWhole } from "../files.ts";
+import { SCRIPT, TAKE_HOME, type TakeHomeParts, takeHomePage, takeHomeParts } from "../print/takeHome.ts";
+import { type Console, EXIT, need } from "./console.ts";
+import { connectorOf, faultsOf, type Typed } from "./given.ts";
+
+const ROOT = fileURLToPath(new URL("../..", import.meta.url));
+
+interface ExportTyped extends Typed {
+  readonly what: string;
+  readonly out: string;
+}
+
+/** What can be handed on as a file, the ending of its name, and what makes it. */
+const FILES: Readonly<
+  Record<string, { readonly ending: string; made(circuit: Circuit, typed: ExportTyped): string | Promise<string> }>
+> = {
+  takehome: { ending: ".html", made: async (circuit) => takeHomePage(circuit, await partsBuilt()) },
+  wires: { ending: ".csv", made: wireListCsv },
+  table: {
+    ending: ".csv",
+    made: (circuit, typed) => {
+      const probed = need(mayBeProbed(circuit));
+      return positionTableCsv(positionTable(probed, connectorOf(probed, typed), faultsOf(probed, typed)));
+    },
+  },
+  nets: { ending: ".txt", made: netListText },
+};
+
+/** `export FILE --what ... --out FILE`: writes one file to hand on, and says where. */
+export async function exportFile(console: Console, file: string, typed: ExportTyped): Promise<number> {
+  const { what, out } = typed;
+  const known = Object.keys(FILES);
+  if (!known.includes(what)) return need(refuse("print-what", { what, known: known.join(", ") }));
+  const { ending, made } = FILES[what]!;
+  if (!out.toLowerCase().endsWith(ending)) return need(refuse("export-ending", { file: out, ending, what }));
+  const content = await made(need(await readCircuitFile(file)), typed);
+  need(await writeFileWhole(out, content));
+  console.write(`${out}: ${Math.ceil(Buffer.byteLength(content) / 1_000)} kB\n`);
+  return EXIT.fine;
+}
+
+/** What take-home pages are made of, built first where it is not there or older than its sources. */
+async function partsBuilt(): Promise<TakeHomeParts> {
+  const folder = join(ROOT, TAKE_HOME);
+  if (!existsSync(join(folder, SCRIPT)) || !isBuilt(ROOT)) await buildTakeHome(ROOT);
+  return need(await takeHomeParts(folder));
+}
