@@ -26,6 +26,8 @@ export function menuTemplate(platform: string, send: (command: MenuCommand) => v
     command(WORDS.openFile, "open-file", "open-file"),
     command(WORDS.saveCopy, "save-copy", "save-file"),
     command(WORDS.saveJob, "save-job"),
+    command(WORDS.takeHome, "take-home"),
+    command(WORDS.export, "export"),
     { type: "separator" },
     command(WORDS.print, "print", "print"),
     ...(isMac ? [] : ([{ type: "separator" }, { role: "quit", label: WORDS.quit }] satisfies Items)),

@@ -1,3 +1,4 @@
+import { ExportDialog } from "./export/ExportDialog.tsx";
 import { KeySheet } from "./keys/KeySheet.tsx";
 import { LibraryView } from "./library/LibraryView.tsx";
 import { BenchView } from "./panels/BenchView.tsx";
@@ -14,6 +15,7 @@ export function App() {
   const { dispatch } = useAppStore();
   const isOpen = useApp(({ open }) => open !== null);
   const isPrinting = useApp((state) => state.isPrinting);
+  const isExporting = useApp((state) => state.isExporting);
   const bringing = useApp((state) => state.bringing);
   const isShowingKeys = useApp((state) => state.isShowingKeys);
   return (
@@ -21,6 +23,7 @@ export function App() {
       <FailureGuard of={isOpen ? "bench" : "library"} leave={() => dispatch({ do: "close" })}>
         {isOpen ? <BenchView /> : <LibraryView />}
         {isPrinting && <PrintDialog />}
+        {isExporting && <ExportDialog />}
         {bringing && isOpen && <BringIn files={bringing} />}
         {isShowingKeys && <KeySheet />}
       </FailureGuard>

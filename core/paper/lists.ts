@@ -4,7 +4,7 @@ import type { Circuit } from "../circuit/circuit.ts";
 import { netsOf } from "../circuit/nets.ts";
 import { partOfPoint } from "../circuit/points.ts";
 import type { PositionTable } from "../diagnose/positionTable.ts";
-import { csvOf } from "./csv.ts";
+import { type Cell, csvOf } from "./csv.ts";
 
 /** Decimals of volts in a list: a meter's second. */
 const VOLTS_DECIMALS = 2;
@@ -22,12 +22,17 @@ export function wireListCsv(circuit: Circuit): string {
   return csvOf([WORDS.wires, ...rows]);
 }
 
-/** A position table as CSV, a row for every pin in every distinct position, so that it can be sorted and filtered. */
-export function positionTableCsv({ columns, rows }: PositionTable): string {
-  const lines = columns.flatMap(({ title, under, plugged, merged }, at) =>
+/** Position tables as CSV, a row for every pin in every distinct position, so that they can be sorted and filtered. */
+export function positionTableCsv(tables: readonly PositionTable[]): string {
+  return csvOf([WORDS.positions, ...tables.flatMap(positionRows)]);
+}
+
+function positionRows({ connector, columns, rows }: PositionTable): readonly (readonly Cell[])[] {
+  return columns.flatMap(({ title, under, plugged, merged }, at) =>
     rows.map(({ pin, point, colour, leadsTo, cells }) => {
       const { state, volts, lampToMinus, lampToPlus } = cells[at]!;
       return [
+        connector,
         pin,
         point,
         colour,
@@ -42,7 +47,6 @@ export function positionTableCsv({ columns, rows }: PositionTable): string {
       ];
     }),
   );
-  return csvOf([WORDS.positions, ...lines]);
 }
 
 /** Every net of a circuit in a line: its points, then its wires in brackets. Points that nothing is joined to come last. */

@@ -29,7 +29,7 @@ const FILES: Readonly<
     ending: ".csv",
     made: (circuit, typed) => {
       const probed = need(mayBeProbed(circuit));
-      return positionTableCsv(positionTable(probed, connectorOf(probed, typed), faultsOf(probed, typed)));
+      return positionTableCsv([positionTable(probed, connectorOf(probed, typed), faultsOf(probed, typed))]);
     },
   },
   nets: { ending: ".txt", made: netListText },

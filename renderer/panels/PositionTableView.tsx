@@ -4,6 +4,7 @@ import { connectorsOf } from "../state/places.ts";
 import { circuitNow, hasFaults, notProbedNow, showsFaults, tablesNow } from "../state/views.ts";
 import { ConnectorFace } from "./ConnectorFace.tsx";
 import { Empty } from "./Empty.tsx";
+import { Icon } from "./Icon.tsx";
 import { NotProbed } from "./NotProbed.tsx";
 import { PositionRows } from "./PositionRows.tsx";
 import { Working } from "./Working.tsx";
@@ -56,6 +57,16 @@ export function PositionTableView() {
           {faulty && " With the faults that are put in."}
         </p>
       </header>
+      {answer && !isOld && (
+        <button
+          type="button"
+          className="button is-quiet is-low table-save"
+          onClick={() => dispatch({ do: "export", what: "table", palette: "light" })}
+        >
+          <Icon name="save" size={16} />
+          Save as CSV
+        </button>
+      )}
       {trouble !== null && <p className="error">The table could not be worked out: {trouble}</p>}
       {isOld && <Working words={`Reading ${connector === "" ? "every connector" : connector} in every position`} />}
       {answer && (

@@ -2,12 +2,14 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { conditionText } from "../../core/live/condition.ts";
 import { KeepScene } from "../circuit/KeepScene.tsx";
 import { SceneRow } from "../circuit/SceneRow.tsx";
-import { useApp } from "../state/AppContext.tsx";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { conditionNow } from "../state/views.ts";
 import { ConditionGroup } from "./ConditionGroup.tsx";
+import { Icon } from "./Icon.tsx";
 
 /** The scenes of a circuit: one click sets the drawing so, and the caption says what is to be seen. */
 export function Scenes({ circuit }: { readonly circuit: Circuit }) {
+  const { dispatch } = useAppStore();
   const now = conditionText(useApp(conditionNow));
   const { scenes } = circuit;
   return (
@@ -22,6 +24,14 @@ export function Scenes({ circuit }: { readonly circuit: Circuit }) {
         />
       ))}
       <KeepScene circuit={circuit} />
+      <button
+        type="button"
+        className="button is-quiet is-low"
+        onClick={() => dispatch({ do: "export", what: "take-home", palette: "light" })}
+      >
+        <Icon name="save" size={16} />
+        Take-home page with these scenes
+      </button>
     </ConditionGroup>
   );
 }

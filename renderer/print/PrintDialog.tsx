@@ -65,6 +65,9 @@ export function PrintDialog() {
               Print
             </button>
           </div>
+          <button type="button" className="button is-quiet is-low" onClick={() => dispatch({ do: "open-export" })}>
+            Export a page, pictures or lists
+          </button>
           <p className="caption">The vehicle maker’s procedure, local codes and licensed practice come first.</p>
         </div>
         <PrintPages under={under} />

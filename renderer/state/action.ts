@@ -67,6 +67,7 @@ export type BenchAction =
 export type WindowAction =
   | { readonly do: "system-theme"; readonly theme: Theme }
   | { readonly do: "open-find" | "close-find" | "open-print" | "close-print" | "open-keys" | "close-keys" }
+  | { readonly do: "open-export" | "close-export" }
   /** Shows what printed pages are in files, to be put under the drawing. */
   | { readonly do: "bring-in"; readonly files: readonly File[] }
   | { readonly do: "close-bring-in" }

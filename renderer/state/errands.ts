@@ -4,6 +4,7 @@ import { picturesShown } from "../../core/circuit/pictures.ts";
 import type { Argument } from "../../schemas/calls.ts";
 import { formatCircuit } from "../../schemas/formatCircuit.ts";
 import { BIN_DAYS } from "../../schemas/limits.ts";
+import type { ExportAsk } from "../export/exports.ts";
 import type { Host } from "../host/host.ts";
 import { GONE_WORDS } from "../words/gone.ts";
 import { fileNameFor, NO_TITLE, shownTitle } from "../words/library.ts";
@@ -97,6 +98,8 @@ function errandFor(action: Action, going: Going): Promise<void> | null {
       return circuitSaved(going);
     case "save-pdf":
       return pdfSaved(going, action.under);
+    case "export":
+      return exported(going, action);
     case "open-job":
       return jobOpened(going, action);
     case "open-job-text":
@@ -234,6 +237,17 @@ async function pdfSaved(going: Going, under: Argument<"print.pdf">["under"]): Pr
   const printed = await host.ask("print.pdf", { ...asked, under });
   if (!printed.ok) return refused(store, printed.refusal, "Not printed.", "file");
   await fileSaved(going, printed.value.name, printed.value.pdf, "base64");
+}
+
+/** What makes the file is loaded only now: few ever ask. */
+async function exported(going: Going, ask: ExportAsk): Promise<void> {
+  const { host, store } = going;
+  const { open, settings } = store.getState();
+  if (!open) return;
+  const { fileFor } = await import("../export/exporting.ts");
+  const made = await fileFor(host, open, settings, ask);
+  if (!made.ok) return refused(store, made.refusal, "Not made.", "file");
+  await fileSaved(going, made.value.name, made.value.content, made.value.encoding);
 }
 
 /** Whether a save can have changed the jobs of the circuit on the bench. */

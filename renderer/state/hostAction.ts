@@ -3,6 +3,7 @@ import type { PositionTable } from "../../core/diagnose/positionTable.ts";
 import type { Verdict } from "../../core/live/judge.ts";
 import type { Argument, CircuitRow, JobRow, OpenedCircuit, SampleRow, VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
+import type { ExportAsk } from "../export/exports.ts";
 import type { Picture } from "../workers/picture.ts";
 import type { Answers, OrderAnswer, ProofAnswer, Question } from "../workers/question.ts";
 import type { PrintedPage } from "../workers/sheets.ts";
@@ -41,6 +42,8 @@ export type HostAction =
   | { readonly do: "print-what"; readonly sheets: Partial<PrintWhat> }
   /** Brings the sheets into a file, over what was made ready of the printed pages. */
   | { readonly do: "save-pdf"; readonly under?: Argument<"print.pdf">["under"] }
+  /** Makes a file to hand on of what is open. */
+  | ({ readonly do: "export" } & ExportAsk)
   /** Opens a job's circuit where it stood, and takes the job up. */
   | { readonly do: "open-job" | "remove-job" | "restore-job"; readonly circuit: string; readonly id: string }
   /** The text of a job file: taken up on its circuit, or on the one that is open. */

@@ -23,7 +23,7 @@ const ACTIONS: Readonly<Record<KeyIdOf<"window">, Action>> = {
 export function actionForKey(press: KeyPress, state: AppState): Action | null {
   const id = bound("window", press, state.settings.keys);
   if (id === null) return null;
-  const isCovered = state.isPrinting || state.isShowingKeys;
+  const isCovered = state.isPrinting || state.isExporting || state.isShowingKeys;
   if (state.bringing !== null) return null;
   const isOpen = id === "open-file" || (id === "keys" ? !isCovered : state.open !== null && !isCovered);
   return isOpen ? ACTIONS[id] : null;

@@ -24,6 +24,10 @@ export function reduce(state: AppState, action: Action): AppState {
       return state.open ? { ...state, isPrinting: true } : state;
     case "close-print":
       return { ...state, isPrinting: false };
+    case "open-export":
+      return state.open ? { ...state, isPrinting: false, isExporting: true } : state;
+    case "close-export":
+      return { ...state, isExporting: false };
     case "bring-in":
       return state.open && action.files.length > 0 ? { ...state, bringing: action.files } : state;
     case "close-bring-in":

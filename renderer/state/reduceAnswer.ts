@@ -20,7 +20,15 @@ export function reduceAnswer(state: AppState, action: Remaining): AppState {
         openFor(deskWith(action.circuit), { id: null, version: 0, benchVersion: 0, isTrial: true }),
       );
     case "close":
-      return { ...state, open: null, shelf: left(state), isFinding: false, isPrinting: false, said: "" };
+      return {
+        ...state,
+        open: null,
+        shelf: left(state),
+        isFinding: false,
+        isPrinting: false,
+        isExporting: false,
+        said: "",
+      };
     case "saving":
       return saving(state, action.saved);
     case "keep-as-copy":
@@ -50,7 +58,15 @@ export function reduceAnswer(state: AppState, action: Remaining): AppState {
 function brought(state: AppState, open: Open): AppState {
   const number = state.brought + 1;
   const next = { ...open, number, wish: state.open?.wish ?? null };
-  return { ...succeeded(state, "open"), open: next, brought: number, isFinding: false, isPrinting: false, said: "" };
+  return {
+    ...succeeded(state, "open"),
+    open: next,
+    brought: number,
+    isFinding: false,
+    isPrinting: false,
+    isExporting: false,
+    said: "",
+  };
 }
 
 /** A circuit that is opened again in this window is looked at as it was: the page and the view stay in sight. */
@@ -212,6 +228,7 @@ function reduceShelf(
     case "bring-back":
     case "save-file":
     case "save-pdf":
+    case "export":
     case "open-job":
     case "remove-job":
     case "restore-job":

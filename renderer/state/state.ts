@@ -211,6 +211,8 @@ export interface AppState {
   readonly theme: Theme;
   readonly isFinding: boolean;
   readonly isPrinting: boolean;
+  /** True while files to hand on are chosen. */
+  readonly isExporting: boolean;
   /** Files out of which printed pages are being chosen, or null. */
   readonly bringing: readonly File[] | null;
   /** True while the sheet of keys is open. */

@@ -41,6 +41,7 @@ function firstState(systemTheme: Theme): AppState {
     theme: systemTheme,
     isFinding: false,
     isPrinting: false,
+    isExporting: false,
     bringing: null,
     isShowingKeys: false,
     arranging: null,

@@ -11,6 +11,7 @@ export const FILE_ENDINGS = [
   "svg",
   "html",
   "png",
+  "gif",
   "csv",
   "txt",
 ] as const;

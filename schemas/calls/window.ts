@@ -8,6 +8,8 @@ export const MENU_COMMANDS = [
   "open-file",
   "save-copy",
   "save-job",
+  "take-home",
+  "export",
   "print",
   "undo",
   "redo",

@@ -35,10 +35,12 @@ describe("lists of a circuit", () => {
   test("give every pin of a connector in every column of its table", () => {
     const horn = sample("4-horn");
     const table = positionTable(horn, horn.connectors[0]!.id, []);
-    const [, ...rows] = positionTableCsv(table).trimEnd().split("\r\n");
+    const [, ...rows] = positionTableCsv([table]).trimEnd().split("\r\n");
     expect(rows.length).toBe(table.columns.length * table.rows.length);
     for (const { pin, point } of table.rows)
-      expect(rows.filter((row) => row.startsWith(`${pin},${point},`))).toHaveLength(table.columns.length);
+      expect(rows.filter((row) => row.startsWith(`${table.connector},${pin},${point},`))).toHaveLength(
+        table.columns.length,
+      );
     expect(rows.some((row) => row.includes(",off,") && row.includes(",floating,,"))).toBe(true);
   });
 

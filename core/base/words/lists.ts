@@ -2,6 +2,7 @@
 export const LIST_WORDS = {
   wires: ["Wire", "From", "To", "Colour", "mm2", "Metres", "Ohms", "Page"],
   positions: [
+    "Connector",
     "Pin",
     "Point",
     "Colour",

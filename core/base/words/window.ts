@@ -5,6 +5,8 @@ export const WINDOW_NAMES = {
   openFile: "Open a file...",
   saveCopy: "Save a copy...",
   saveJob: "Save the job to a file...",
+  takeHome: "Take-home page...",
+  export: "Export...",
   print: "Print...",
   quit: "Quit",
   edit: "Edit",
