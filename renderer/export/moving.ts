@@ -1,4 +1,5 @@
 import { encode } from "modern-gif";
+import workerUrl from "modern-gif/worker?url";
 import type { Seconds } from "../../core/base/units.ts";
 import { painted } from "./raster.ts";
 
@@ -8,13 +9,19 @@ export interface Still {
   readonly seconds: Seconds;
 }
 
-/** Colours of a drawing with its edges smoothed: far fewer than a GIF holds. */
-const COLOURS = 128;
+/** All colours that a GIF holds beside the one it keeps for what is clear: a hue that tells a state must not be merged away. */
+const COLOURS = 255;
 
 /** Pictures of one size, one after the other and round again, as the bytes of a GIF. */
 export async function movingPicture(stills: readonly Still[]): Promise<Uint8Array> {
   const canvases = await Promise.all(stills.map(({ svg }) => painted(svg, 1)));
   const { width = 1, height = 1 } = canvases[0] ?? {};
-  const frames = canvases.map((data, at) => ({ data, delay: stills[at]!.seconds * 1_000 }));
-  return new Uint8Array(await encode({ width, height, frames, maxColors: COLOURS, looped: true, loopCount: 0 }));
+  const frames = canvases.map((canvas, at) => ({ data: pixelsOf(canvas), delay: stills[at]!.seconds * 1_000 }));
+  const gif = await encode({ width, height, frames, maxColors: COLOURS, looped: true, loopCount: 0, workerUrl });
+  return new Uint8Array(gif);
+}
+
+/** Only pixels can go to the thread that packs them; a canvas cannot. */
+function pixelsOf(canvas: HTMLCanvasElement): Uint8ClampedArray<ArrayBuffer> {
+  return canvas.getContext("2d")!.getImageData(0, 0, canvas.width, canvas.height).data;
 }

@@ -239,11 +239,19 @@ async function pdfSaved(going: Going, under: Argument<"print.pdf">["under"]): Pr
   await fileSaved(going, printed.value.name, printed.value.pdf, "base64");
 }
 
+const BEING_MADE = {
+  title: "Being made.",
+  words: "The moving picture takes some seconds.",
+  isError: false,
+  kind: "file",
+} as const;
+
 /** What makes the file is loaded only now: few ever ask. */
 async function exported(going: Going, ask: ExportAsk): Promise<void> {
   const { host, store } = going;
   const { open, settings } = store.getState();
   if (!open) return;
+  if (ask.what === "moving") store.dispatch({ do: "tell", notice: BEING_MADE });
   const { fileFor } = await import("../export/exporting.ts");
   const made = await fileFor(host, open, settings, ask);
   if (!made.ok) return refused(store, made.refusal, "Not made.", "file");
