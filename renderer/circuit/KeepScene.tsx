@@ -6,6 +6,7 @@ import { useApp } from "../state/AppContext.tsx";
 import { conditionNow } from "../state/views.ts";
 import { conditionPhrase } from "../words/condition.ts";
 import { SceneForm } from "./SceneForm.tsx";
+import { typedScene, wordsOf } from "./sceneWords.ts";
 
 /** Keeps what is set now as a scene, under a name and with a caption. */
 export function KeepScene({ circuit }: { readonly circuit: Circuit }) {
@@ -15,9 +16,9 @@ export function KeepScene({ circuit }: { readonly circuit: Circuit }) {
     return (
       <SceneForm
         name="Keep this as a scene"
-        words={{ label: conditionPhrase(circuit, condition), caption: "" }}
+        words={wordsOf({ label: conditionPhrase(circuit, condition) })}
         act="Keep"
-        change={(words) => (bench) => addScene(bench, words)}
+        change={(words) => (bench) => addScene(bench, typedScene(words))}
         close={() => setIsOpen(false)}
       />
     );

@@ -1,14 +1,10 @@
 import { type FormEvent, useId, useState } from "react";
+import { SCENE_SECONDS } from "../../core/lesson/scene.ts";
 import { Trouble } from "../editor/Trouble.tsx";
 import { useAsked } from "../editor/useAsk.ts";
 import type { Command } from "../state/action.ts";
+import type { SceneWords } from "./sceneWords.ts";
 import { useFocusBack } from "./useFocusBack.ts";
-
-/** What a person writes of a scene. */
-export interface SceneWords {
-  readonly label: string;
-  readonly caption: string;
-}
 
 interface Shown {
   /** What the form is called, for those who do not see where it stands. */
@@ -20,11 +16,13 @@ interface Shown {
   readonly close: () => void;
 }
 
-/** Name and caption of a scene. What is refused says why and stays as it was typed. */
+/** Name and caption of a scene, the parts it is about, and how long it stands when played. What is refused says why and stays as it was typed. */
 export function SceneForm({ name, words, act, change, close }: Shown) {
   const { ask, trouble } = useAsked();
   const [label, setLabel] = useState(words.label);
   const [caption, setCaption] = useState(words.caption);
+  const [focus, setFocus] = useState(words.focus);
+  const [seconds, setSeconds] = useState(words.seconds);
   const focusBack = useFocusBack();
   const id = useId();
   const leave = (): void => {
@@ -33,7 +31,7 @@ export function SceneForm({ name, words, act, change, close }: Shown) {
   };
   const take = (event: FormEvent): void => {
     event.preventDefault();
-    if (ask(change({ label, caption })) === null) leave();
+    if (ask(change({ label, caption, focus, seconds })) === null) leave();
   };
   return (
     <form
@@ -67,6 +65,29 @@ export function SceneForm({ name, words, act, change, close }: Shown) {
           placeholder="The lamp dims as soon as the motor runs: they share a ground."
           onChange={(event) => setCaption(event.target.value)}
         />
+      </label>
+      <label className="value">
+        <span className="value-label small">Parts to look at</span>
+        <span className="field">
+          <input
+            value={focus}
+            autoComplete="off"
+            placeholder="all, or S5, SP1, M3"
+            onChange={(event) => setFocus(event.target.value)}
+          />
+        </span>
+      </label>
+      <label className="value">
+        <span className="value-label small">Seconds when played</span>
+        <span className="field">
+          <input
+            value={seconds}
+            inputMode="decimal"
+            autoComplete="off"
+            placeholder={String(SCENE_SECONDS)}
+            onChange={(event) => setSeconds(event.target.value)}
+          />
+        </span>
       </label>
       <Trouble words={trouble} id={id} />
       <div className="value-acts">

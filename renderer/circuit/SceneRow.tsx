@@ -8,6 +8,7 @@ import { Icon } from "../panels/Icon.tsx";
 import { useMake } from "../state/useMake.ts";
 import { RowMenu } from "./RowMenu.tsx";
 import { SceneForm } from "./SceneForm.tsx";
+import { typedScene, wordsOf } from "./sceneWords.ts";
 
 interface Shown {
   readonly scene: Scene;
@@ -61,9 +62,9 @@ export function SceneRow({ scene, at, count, isShown }: Shown) {
       {isChanging && (
         <SceneForm
           name={`Name and caption of ${label}`}
-          words={{ label, caption }}
+          words={wordsOf(scene)}
           act="Keep"
-          change={(words) => (bench) => changeScene(bench, at, words)}
+          change={(words) => (bench) => changeScene(bench, at, typedScene(words))}
           close={() => setIsChanging(false)}
         />
       )}
