@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { INSTRUMENTS } from "../core/lesson/exercise.ts";
+import { INSTRUMENTS } from "../core/diagnose/reading.ts";
 import { LIMITS } from "./limits.ts";
 import { ROUNDS_LIMITS } from "./seal.ts";
 

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { JOB_LIMITS } from "../core/diagnose/job.ts";
-import { INSTRUMENTS } from "../core/lesson/exercise.ts";
+import { INSTRUMENTS } from "../core/diagnose/reading.ts";
 import type { Recorded } from "../core/lesson/move.ts";
 import { LIMITS } from "./limits.ts";
 

@@ -2,25 +2,13 @@ import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Minutes } from "../base/units.ts";
 import type { Circuit, FunctionCheck } from "../circuit/circuit.ts";
 import type { Possible } from "../diagnose/possible.ts";
+import { INSTRUMENTS } from "../diagnose/reading.ts";
 import { mayBeProbed } from "../diagnose/scope.ts";
 import { complaintOf } from "../diagnose/seen.ts";
 import type { Instrument } from "../diagnose/step.ts";
 import type { Observation } from "../diagnose/suspects.ts";
 import { type Failing, verdictWith } from "./cupboard.ts";
 import { travelling } from "./travelling.ts";
-
-/** Everything a learner can be allowed: instruments, senses and acts on parts. */
-export const INSTRUMENTS = [
-  "meter volts",
-  "4 A lamp",
-  "0.25 A lamp",
-  "look",
-  "listen",
-  "scan tool",
-  "fed direct",
-  "fed loose",
-  "like relay",
-] as const satisfies readonly Instrument[];
 
 /** What hints an exercise allows, and what each costs. */
 export interface HintsAllowed {

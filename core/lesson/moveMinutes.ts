@@ -11,7 +11,7 @@ import type { Move, ProbeMove } from "./move.ts";
 import { throwsTo, triedAs } from "./stand.ts";
 
 /** What a meter is set to: changing it takes a moment. */
-export type Mode = "volts" | "millivolts" | "lamp";
+export type Mode = "volts" | "millivolts" | "ohms" | "amps" | "lamp";
 
 /** How the person stands on the vehicle: where, what the meter is set to, which trim is off. */
 export interface Standing {
@@ -121,5 +121,6 @@ function modeMinutes(circuit: Circuit, { mode }: Standing, move: ProbeMove): Min
 export function modeAfter(circuit: Circuit, { red, black, instrument, lampTo }: ProbeMove): Mode | null {
   if (isBySense(instrument)) return null;
   if (lampTo === "black") return "lamp";
-  return finenessOf(circuit, { red, black, lampTo }) === "volts" ? "volts" : "millivolts";
+  const fineness = finenessOf(circuit, { red, black, lampTo, instrument });
+  return fineness === "tenths" ? "millivolts" : fineness;
 }

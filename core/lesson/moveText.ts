@@ -32,7 +32,7 @@ function sensed(part: string, instrument: Instrument): ProbeMove {
 
 /**
  * Reads what a learner types, as moves from a condition on: `throw S1=on`, `try middle-open-own`, `engine on`, `open vent-switch`,
- * `unplug X5`, `take out F4`, `probe X5-6`, `probe F4.1/F4.2`, `lamp battery+/X5-1`, `look F4`, `listen K1`, `scan U1`, `feed M3`,
+ * `unplug X5`, `take out F4`, `probe X5-6`, `probe F4.1/F4.2`, `ohms X5-4/X5-5`, `clamp X5-6`, `lamp battery+/X5-1`, `look F4`, `listen K1`, `scan U1`, `feed M3`,
  * `swap K1`, `hint`, `verdict W13:open by 1,3`. With `@ S1=on,S5=open` behind it the vehicle is first brought there, which are
  * moves of their own. Refuses `move-spelling`, and what the circuit does not have.
  */
@@ -53,7 +53,7 @@ function parseMove(circuit: Circuit, typed: string, now: Condition): Outcome<rea
   const [, verdict, proof = ""] = /^verdict (\S+)(?: by ([\d ,]+))?$/.exec(typed) ?? [];
   if (verdict !== undefined)
     return ok([{ do: "verdict", suspect: verdict, proof: (proof.match(/\d+/g) ?? []).map(Number) }]);
-  const [, meter, leads] = /^(probe|lamp|4 A lamp|0\.25 A lamp) (.+)$/.exec(typed) ?? [];
+  const [, meter, leads] = /^(probe|ohms|clamp|lamp|4 A lamp|0\.25 A lamp) (.+)$/.exec(typed) ?? [];
   if (meter !== undefined && leads !== undefined) return probeOf(circuit, meter, leads, now);
   const [, verb = "", thing = ""] = /^(.+) (\S+)$/.exec(typed) ?? [];
   return Object.hasOwn(ON_ONE, verb) ? ok([ON_ONE[verb]!(thing)]) : wrong;
@@ -98,7 +98,8 @@ function probeOf(circuit: Circuit, meter: string, leads: string, now: Condition)
   const other = second === "" ? ok<Lead>("battery -") : leadOf(circuit, second, now);
   if (!other.ok) return other;
   const [red, black] = [one.value, other.value];
-  if (meter === "probe") return ok([{ do: "probe", red, black, instrument: "meter volts", lampTo: null }]);
+  const unlit = METERS[meter];
+  if (unlit) return ok([{ do: "probe", red, black, instrument: unlit, lampTo: null }]);
   const fuse = fuseAcross(circuit, red, black);
   if (fuse !== null) {
     const instrument = lampTyped(meter, lampForFuse(circuit, fuse));
@@ -111,6 +112,9 @@ function probeOf(circuit: Circuit, meter: string, leads: string, now: Condition)
   const lampTo = isFromPlus ? "battery +" : "battery -";
   return ok([{ do: "probe", red: point, black: "battery -", instrument: lampTyped(meter, carried), lampTo }]);
 }
+
+/** What is read without a lamp, by its verb. */
+const METERS: Readonly<Record<string, Instrument>> = { probe: "meter volts", ohms: "meter ohms", clamp: "clamp" };
 
 /** The lamp that is named, else the one that the place carries. */
 function lampTyped(meter: string, carried: "4 A lamp" | "0.25 A lamp"): "4 A lamp" | "0.25 A lamp" {
@@ -157,6 +161,8 @@ export function moveText(move: Move): string {
 
 const VERBS: Readonly<Record<Instrument, string>> = {
   "meter volts": "probe",
+  "meter ohms": "ohms",
+  clamp: "clamp",
   "4 A lamp": "4 A lamp",
   "0.25 A lamp": "0.25 A lamp",
   look: "look",

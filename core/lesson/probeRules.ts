@@ -4,6 +4,7 @@ import type { Circuit } from "../circuit/circuit.ts";
 import { connectorAt, partAt } from "../circuit/points.ts";
 import { feedingOf } from "../diagnose/feeding.ts";
 import { fuseAcross, lampForFuse } from "../diagnose/inPlace.ts";
+import { fedLead, takesClamp } from "../diagnose/otherUnits.ts";
 import { isModule } from "../diagnose/scanTool.ts";
 import { isAct, isBySense } from "../diagnose/step.ts";
 import { groupsToOpen, reachOf, testPointsOf } from "../diagnose/testPoint.ts";
@@ -25,6 +26,9 @@ export function probeRefusal({ circuit, instruments }: Exercise, now: Standing, 
   if (isAct(instrument)) return actRefusal(circuit, now, move);
   if (isBySense(instrument)) return senseRefusal(circuit, now, move);
   if (red === black) return no("move-same-point", { point: red });
+  if (instrument === "clamp" && !takesClamp(circuit, red)) return no("reading-clamp", { point: red });
+  const fed = instrument === "meter ohms" ? fedLead(circuit, red, black, now.condition) : null;
+  if (fed !== null) return no("reading-live", { lead: fed });
   return leadRefusal(circuit, now, red) ?? leadRefusal(circuit, now, black) ?? lampRefusal(circuit, now, move);
 }
 

@@ -1,9 +1,9 @@
 import { figure } from "../base/figure.ts";
 import type { Circuit } from "../circuit/circuit.ts";
+import { finenessOf } from "../diagnose/evidence.ts";
 import { showsText } from "../diagnose/readingText.ts";
 import type { Attempt } from "./attempt.ts";
 import type { Answer, Move, Recorded } from "./move.ts";
-import { modeAfter } from "./moveMinutes.ts";
 import { moveText } from "./moveText.ts";
 
 /** A move of a route in words, for a list beside the drawing or in the terminal. */
@@ -32,9 +32,8 @@ export function routeLines({ exercise, route }: Pick<Attempt, "exercise" | "rout
 }
 
 function shownText(circuit: Circuit, move: Move, { shows, loads, checks, hint }: Answer): string {
-  const isFine = move.do === "probe" && modeAfter(circuit, move) === "millivolts";
   return [
-    shows ? showsText(shows, isFine) : "",
+    shows ? showsText(shows, move.do === "probe" ? finenessOf(circuit, move) : "volts") : "",
     loads.map(({ part, does }) => `${part} ${does}`).join(", "),
     Object.entries(checks)
       .map(([check, word]) => `${check} ${word}`)

@@ -9,15 +9,12 @@ import { kindOf } from "../parts/catalogue.ts";
 import type { End, FaultEffect, Kind, Part, PartView, Passing } from "../parts/kind.ts";
 import { viewOf } from "../parts/view.ts";
 import type { Element, Law, NodeIndex } from "../solve/element.ts";
-import { wireOhms } from "../trade/wire.ts";
 import type { Attachment, Lead } from "./attachment.ts";
 import { type Fault, faultModes, targetOf } from "./fault.ts";
+import { ohmsOf, withOhms } from "./ohmsOf.ts";
 
 /** Ohms of a contact between the two halves of a connector (trade guess, from memory: 5 to 10 mohm when new). */
 export const PIN_OHMS: Ohms = 0.003;
-/** A wire of which nothing is known: 1.5 mm2, one metre. */
-const UNKNOWN_WIRE = { mm2: 1.5, metres: 1 } as const;
-const LEAST_WIRE_OHMS: Ohms = 1e-5;
 
 /** An element of the network, and what it stands for. */
 export interface Placed {
@@ -387,16 +384,4 @@ class Layout {
 /** A cavity's fault speaks of its `pin`; in an in-line joint the element carries the cavity's number. */
 function renamed(effect: FaultEffect, key: string): FaultEffect {
   return "element" in effect ? { ...effect, element: key } : effect;
-}
-
-/** The law with ohms put in series, or null where that takes an element of its own. */
-function withOhms(law: Law, ohms: Ohms): Law | null {
-  if (law.law === "resistor" || law.law === "source" || law.law === "motor") return { ...law, ohms: law.ohms + ohms };
-  return null;
-}
-
-function ohmsOf(wire: Wire): Ohms {
-  if (typeof wire.ohms === "number") return Math.max(wire.ohms, LEAST_WIRE_OHMS);
-  const { mm2 = UNKNOWN_WIRE.mm2, metres = UNKNOWN_WIRE.metres } = wire;
-  return Math.max(wireOhms({ mm2, metres, celsius: 20 }), LEAST_WIRE_OHMS);
 }

@@ -3,11 +3,11 @@ import type { Command } from "commander";
 /** An option as it is typed, and what its help says; one that may be given again is marked. */
 type OptionRow = readonly [flags: string, help: string, again?: "again"];
 
+/** Faults planted into a circuit. */
+export const PLANTED: readonly OptionRow[] = [["--fault <fault>", "plant a fault; may be given again", "again"]];
+
 /** Where a circuit stands: what differs from rest, and faults planted into it. */
-export const STANDING: readonly OptionRow[] = [
-  ["--in <condition>", "what differs from rest"],
-  ["--fault <fault>", "plant a fault; may be given again", "again"],
-];
+export const STANDING: readonly OptionRow[] = [["--in <condition>", "what differs from rest"], ...PLANTED];
 
 /** What a search goes by: complaint, other checks, readings, a job to go on from, and what changes the weights. */
 export const SEARCH: readonly OptionRow[] = [

@@ -2,7 +2,7 @@ import { Command, CommanderError } from "commander";
 import { BadInput, type Console, EXIT } from "./console.ts";
 import { CONDITION_HELP, FAULT_HELP } from "./help.ts";
 import { addLessonCommands } from "./lesson/commands.ts";
-import { FOUND, HANDED_OVER, SEARCH, STANDING, WIGGLED, withOptions } from "./options.ts";
+import { FOUND, HANDED_OVER, PLANTED, SEARCH, STANDING, WIGGLED, withOptions } from "./options.ts";
 
 /** Runs one command line and returns its exit code: 0 fine, 1 a finding, 2 bad input. Never throws for a wrong entry. */
 export async function runTerminal(words: readonly string[], console: Console): Promise<number> {
@@ -130,8 +130,7 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .option("--ink <ink>", "black or colour", "black")
     .action(async (file, options) => ended(await (await import("./print.ts")).print(console, file, options)));
 
-  program
-    .command("export")
+  withOptions(program.command("export"), PLANTED)
     .description("a file to hand on: a page that works by itself, or a list")
     .argument("<file>", "circuit file")
     .requiredOption(
@@ -140,7 +139,6 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     )
     .requiredOption("--out <file>", "file ending in .html, .csv or .txt")
     .option("--connector <id>", "connector of a table; without it, the circuit's first")
-    .option("--fault <fault>", "plant a fault, for a table; may be given again", several)
     .action(async (file, options) => ended(await (await import("./export.ts")).exportFile(console, file, options)));
 
   program

@@ -1,4 +1,4 @@
-import { INSTRUMENT_NAMES } from "../../core/base/words/instruments.ts";
+import { BENCH_INSTRUMENTS } from "../../core/base/words/instruments.ts";
 import { clippedCautions } from "../../core/diagnose/clippedCautions.ts";
 import { changeInstrumentAmps } from "../../core/edit/commands/changeInstrumentAmps.ts";
 import { putInstrumentAway } from "../../core/edit/commands/putInstrumentAway.ts";
@@ -28,7 +28,7 @@ export function Face({ each, isOne }: Shown) {
   const showing = useApp((state) => showingNow(state, each.id));
   const trace = useApp((state) => traceNow(state, each.id));
   if (!circuit || !showing) return null;
-  const name = `${INSTRUMENT_NAMES[each.instrument]}${isOne ? "" : ` ${each.id}`}`;
+  const name = `${BENCH_INSTRUMENTS[each.instrument]}${isOne ? "" : ` ${each.id}`}`;
   const figure = shownFigure(showing);
   const beside = besideFigure(showing);
   const cautions = clippedCautions(circuit, each);

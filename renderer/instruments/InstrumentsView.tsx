@@ -1,4 +1,4 @@
-import { INSTRUMENT_NAMES } from "../../core/base/words/instruments.ts";
+import { BENCH_INSTRUMENTS } from "../../core/base/words/instruments.ts";
 import { layInstrument } from "../../core/edit/commands/layInstrument.ts";
 import { INSTRUMENTS, type InstrumentName } from "../../core/live/instruments/clipped.ts";
 import { HAND } from "../canvas/tool.ts";
@@ -43,7 +43,7 @@ export function InstrumentsView() {
             {INSTRUMENTS.map((instrument) => (
               <li key={instrument}>
                 <button type="button" className="menu-item" onClick={() => take(instrument)}>
-                  <b>{INSTRUMENT_NAMES[instrument]}</b>
+                  <b>{BENCH_INSTRUMENTS[instrument]}</b>
                   <span className="menu-about">{ABOUT[instrument]}</span>
                 </button>
               </li>

@@ -1,4 +1,4 @@
-import { INSTRUMENT_NAMES } from "../../core/base/words/instruments.ts";
+import { BENCH_INSTRUMENTS } from "../../core/base/words/instruments.ts";
 import { clipLead } from "../../core/edit/commands/clipLead.ts";
 import type { LeadsClipped } from "../../core/live/instruments/clipped.ts";
 import { useApp } from "../state/AppContext.tsx";
@@ -24,7 +24,7 @@ export function LeadActs({ point, close }: Shown) {
     <fieldset className="lead-acts">
       <legend className="small">Clip here</legend>
       {withLeads.map(({ id, instrument }) => {
-        const name = `${INSTRUMENT_NAMES[instrument]}${withLeads.length > 1 ? ` ${id}` : ""}`;
+        const name = `${BENCH_INSTRUMENTS[instrument]}${withLeads.length > 1 ? ` ${id}` : ""}`;
         return (
           <div key={id} className="value-acts">
             <span className="small">{name}</span>

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { possibleFaults } from "../../core/diagnose/possible.ts";
+import { INSTRUMENTS } from "../../core/diagnose/reading.ts";
 import { complaintOf } from "../../core/diagnose/seen.ts";
 import { cupboardFor, failsWith } from "../../core/lesson/cupboard.ts";
 import { DIFFICULTIES, drawnFault, gradedFaults } from "../../core/lesson/difficulty.ts";
-import { INSTRUMENTS } from "../../core/lesson/exercise.ts";
 import { groundFor, minutesToEach, suspectFor, wayTo } from "../../core/lesson/ground.ts";
 import { plantOf } from "../../core/lesson/plant.ts";
 import { codeOf, got } from "../edit/given.ts";

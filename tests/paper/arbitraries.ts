@@ -184,7 +184,6 @@ export const orders: fc.Arbitrary<{
         detours: [],
         clashes: [],
         jointly: [],
-        detours: [],
       },
     })),
 );

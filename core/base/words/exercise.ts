@@ -61,6 +61,8 @@ export const EXERCISE_WORDS = {
 /** Instruments, senses and acts as they are called in a sentence. */
 export const INSTRUMENT_NAMES = {
   "meter volts": "voltmeter",
+  "meter ohms": "ohmmeter",
+  clamp: "clamp ammeter",
   "4 A lamp": "4 A lamp",
   "0.25 A lamp": "0.25 A lamp",
   look: "look at a part",

@@ -1,6 +1,6 @@
 /** Sentences for instruments that cannot be clipped or read as asked. */
 export const INSTRUMENT_WORDS = {
-  "instrument-unknown": "There is no instrument {id} on the bench.",
+  "instrument-absent": "There is no instrument {id} on the bench.",
   "instruments-many": "The bench has room for {most} instruments.",
   "instrument-leads": "A clamp goes round a wire; it has no leads.",
   "instrument-clamp": "Only a clamp goes round a wire.",
@@ -15,7 +15,7 @@ export const INSTRUMENT_WORDS = {
 } as const;
 
 /** What instruments are called. */
-export const INSTRUMENT_NAMES = {
+export const BENCH_INSTRUMENTS = {
   voltmeter: "Voltmeter",
   "small-lamp": "Test lamp",
   "heavy-lamp": "Load lamp",
@@ -25,8 +25,8 @@ export const INSTRUMENT_NAMES = {
   clamp: "Clamp ammeter",
 } as const;
 
-type Name = keyof typeof INSTRUMENT_NAMES;
-const lower = (name: Name): string => INSTRUMENT_NAMES[name].toLowerCase();
+type Name = keyof typeof BENCH_INSTRUMENTS;
+const lower = (name: Name): string => BENCH_INSTRUMENTS[name].toLowerCase();
 
 /** Names of edits of instruments, as they stand after "Undo". */
 export const INSTRUMENT_EDITS = {

@@ -7,12 +7,12 @@ import type { Edit } from "../edit.ts";
 import { alreadySo, editOf, goingOn } from "../editOf.ts";
 
 /**
- * Gives a jumper another fuse, or a stand-in load other amps, as typed. Refuses `instrument-unknown`, `instrument-amps`,
+ * Gives a jumper another fuse, or a stand-in load other amps, as typed. Refuses `instrument-absent`, `instrument-amps`,
  * `amount-limits`, `already-so`, and as `parseAmount` does.
  */
 export function changeInstrumentAmps(bench: Bench, id: string, typed: string): Outcome<Edit> {
   const each = bench.clipped.find((one) => one.id === id);
-  if (!each) return refuse("instrument-unknown", { id });
+  if (!each) return refuse("instrument-absent", { id });
   const amps = parseAmount(typed, "A");
   if (!amps.ok) return amps;
   const refusal = ampsRefusal(each.instrument, amps.value);

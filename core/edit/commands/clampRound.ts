@@ -6,10 +6,10 @@ import { clippedRefusal } from "../clipping.ts";
 import type { Edit } from "../edit.ts";
 import { alreadySo, editOf } from "../editOf.ts";
 
-/** Puts a clamp round a wire; null takes it off. Refuses `instrument-unknown`, `instrument-clamp`, `wire-unknown` and `already-so`. */
+/** Puts a clamp round a wire; null takes it off. Refuses `instrument-absent`, `instrument-clamp`, `wire-unknown` and `already-so`. */
 export function clampRound(bench: Bench, id: string, wire: WireId | null): Outcome<Edit> {
   const each = bench.clipped.find((one) => one.id === id);
-  if (!each) return refuse("instrument-unknown", { id });
+  if (!each) return refuse("instrument-absent", { id });
   if (each.instrument !== "clamp") return refuse("instrument-clamp");
   if (each.around === wire) return alreadySo(wire ?? "The clamp");
   const moved = { ...each, around: wire };

@@ -10,12 +10,12 @@ import { alreadySo, editOf, goingOn } from "../editOf.ts";
 
 /**
  * Clips a lead of an instrument to a place as typed: a point, `battery +` or `battery -`; the empty text takes it off. Where a
- * cavity carries the terminal it goes to the wire side of that. Refuses `instrument-unknown`, `instrument-leads`, `leads-together`,
+ * cavity carries the terminal it goes to the wire side of that. Refuses `instrument-absent`, `instrument-leads`, `leads-together`,
  * `already-so`, and as `parsePoint` does.
  */
 export function clipLead(bench: Bench, id: string, lead: "red" | "black", typed: string): Outcome<Edit> {
   const each = bench.clipped.find((one) => one.id === id);
-  if (!each) return refuse("instrument-unknown", { id });
+  if (!each) return refuse("instrument-absent", { id });
   if (each.instrument === "clamp") return refuse("instrument-leads");
   const place = placeOf(bench, typed.trim());
   if (!place.ok) return place;

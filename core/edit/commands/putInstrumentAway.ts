@@ -5,10 +5,10 @@ import type { Bench } from "../bench.ts";
 import type { Edit } from "../edit.ts";
 import { editOf, goingOn, without } from "../editOf.ts";
 
-/** Takes an instrument off the circuit and off the bench. Refuses `instrument-unknown`. */
+/** Takes an instrument off the circuit and off the bench. Refuses `instrument-absent`. */
 export function putInstrumentAway(bench: Bench, id: string): Outcome<Edit> {
   const each = bench.clipped.find((one) => one.id === id);
-  if (!each) return refuse("instrument-unknown", { id });
+  if (!each) return refuse("instrument-absent", { id });
   const { value: before } = goingOn(bench);
   const [good, now] = [before.good, before.now].map((states) => without(states, fuseOf(id)));
   return editOf(bench, INSTRUMENT_EDITS.putInstrumentAway(each.instrument), [

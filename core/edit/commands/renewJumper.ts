@@ -5,9 +5,9 @@ import type { Bench } from "../bench.ts";
 import type { Edit } from "../edit.ts";
 import { editOf, goingOn, without } from "../editOf.ts";
 
-/** Puts a good fuse into a jumper whose own has melted; it may melt again at once. Refuses `instrument-unknown` and `jumper-whole`. */
+/** Puts a good fuse into a jumper whose own has melted; it may melt again at once. Refuses `instrument-absent` and `jumper-whole`. */
 export function renewJumper(bench: Bench, id: string): Outcome<Edit> {
-  if (!bench.clipped.some((each) => each.id === id)) return refuse("instrument-unknown", { id });
+  if (!bench.clipped.some((each) => each.id === id)) return refuse("instrument-absent", { id });
   const { value: before } = goingOn(bench);
   const fuse = fuseOf(id);
   if (before.good[fuse] === undefined && before.now[fuse] === undefined) return refuse("jumper-whole");

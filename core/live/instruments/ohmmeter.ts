@@ -3,6 +3,7 @@ import type { WireState } from "../../base/states.ts";
 import type { Amps, Ohms } from "../../base/units.ts";
 import type { Circuit } from "../../circuit/circuit.ts";
 import type { NodeIndex } from "../../solve/element.ts";
+import { OPEN_FROM } from "../../trade/instruments.ts";
 import type { Attachment, Lead } from "../attachment.ts";
 import type { Fault } from "../fault.ts";
 import type { CircuitNetwork } from "../network.ts";
@@ -12,8 +13,6 @@ import { resume, type Standing } from "../standing.ts";
 
 /** Volts that the meter puts on its leads, too few to open a junction, and its own ohms (a bench meter's, from memory). */
 const TEST = { volts: 0.2, ohms: 100 } as const;
-/** From these ohms on it shows an open line: the end of a bench meter's highest range (from memory). */
-export const MOST_OHMS: Ohms = 40e6;
 /** A share of the test current that counts as a path of its own (our own number). */
 const BRANCHED = 0.02;
 /** States of a lead that no feed reaches. */
@@ -40,7 +39,7 @@ export function ohmsBetween(
   const meter = rig.network.attached[0]!;
   const amps = Math.abs(rig.solver.amps(meter));
   const ohms = Math.abs(rig.solver.voltsAcross(meter)) / amps;
-  if (!(ohms <= MOST_OHMS)) return ok(null);
+  if (!(ohms < OPEN_FROM)) return ok(null);
   const [one, other] = sharing(rig, amps);
   return one === undefined || other === undefined ? ok(ohms) : refuse("ohms-shared", { one, other });
 }

@@ -1,8 +1,8 @@
 import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
 import { INSTRUMENT_NAMES } from "../../../core/base/words/exercise.ts";
 import type { Circuit, FunctionCheck } from "../../../core/circuit/circuit.ts";
+import { INSTRUMENTS } from "../../../core/diagnose/reading.ts";
 import type { Instrument } from "../../../core/diagnose/step.ts";
-import { INSTRUMENTS } from "../../../core/lesson/exercise.ts";
 import { type ExerciseFile, readExercise } from "../../../schemas/exercise.ts";
 import { readBytes } from "../../files.ts";
 import { need } from "../console.ts";

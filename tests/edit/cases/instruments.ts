@@ -36,7 +36,7 @@ export const INSTRUMENT_CASES = {
       [meter, "1"],
       [melted, "1"],
     ],
-    bad: [["instrument-unknown", vents, "1"]],
+    bad: [["instrument-absent", vents, "1"]],
   },
   "clip-lead": {
     good: [
@@ -46,7 +46,7 @@ export const INSTRUMENT_CASES = {
       [melted, "1", "black", "F1.2"],
     ],
     bad: [
-      ["instrument-unknown", vents, "1", "red", "X5-6"],
+      ["instrument-absent", vents, "1", "red", "X5-6"],
       ["instrument-leads", clamp, "1", "red", "X5-6"],
       ["leads-together", meter, "1", "red", "battery -"],
       ["already-so", meter, "1", "black", "battery -"],
@@ -56,7 +56,7 @@ export const INSTRUMENT_CASES = {
   "clamp-round": {
     good: [[clamp, "1", "W13"]],
     bad: [
-      ["instrument-unknown", vents, "1", "W13"],
+      ["instrument-absent", vents, "1", "W13"],
       ["instrument-clamp", meter, "1", "W13"],
       ["wire-unknown", clamp, "1", "W999"],
       ["already-so", clamp, "1", null],
@@ -68,7 +68,7 @@ export const INSTRUMENT_CASES = {
       [withOne("stand-in"), "1", "2.5 A"],
     ],
     bad: [
-      ["instrument-unknown", vents, "1", "10"],
+      ["instrument-absent", vents, "1", "10"],
       ["instrument-amps", meter, "1", "10"],
       ["instrument-amps", clamp, "1", "10"],
       ["amount-limits", withOne("jumper"), "1", "500"],
@@ -82,7 +82,7 @@ export const INSTRUMENT_CASES = {
       [melted, "1"],
     ],
     bad: [
-      ["instrument-unknown", vents, "1"],
+      ["instrument-absent", vents, "1"],
       ["jumper-whole", withOne("jumper"), "1"],
     ],
   },
