@@ -4,10 +4,11 @@ import type { Bench } from "../../core/edit/bench.ts";
 import { instrumentsNow } from "../../core/edit/instrumentsNow.ts";
 import type { Lead } from "../../core/live/attachment.ts";
 import { plusBattery, referenceBattery } from "../../core/live/network.ts";
+import type { Thing } from "../state/state.ts";
 import { shownFigure } from "../words/instrument.ts";
 import type { Ground } from "./halos.ts";
 import { spotOf } from "./places.ts";
-import { INTERFACE_FONT } from "./tones.ts";
+import { paintTag, setTagType, TAG_HEIGHT, tagWidth } from "./tag.ts";
 import { pixelOf } from "./viewport.ts";
 
 /** A lead of an instrument, or its jaws, where it is clipped. */
@@ -40,56 +41,28 @@ export const leadsHere = remember((bench: Bench): readonly LeadHere[] => {
   });
 });
 
-/** Height of a tag, room beside its words, and length of its pole, pixels at any zoom. */
-const HEIGHT = 18;
-const PAD = 5;
+/** Length of a tag's pole, and how far tags stand apart, pixels at any zoom. */
 const POLE = 9;
 const APART = 3;
 
 /**
- * Paints leads as tags below the places they are clipped to: a framed R with what is shown, a filled B, a framed A round
+ * Paints leads as tags below the places they are clipped to: a framed R with what is shown, an inverse B, a framed A round
  * a wire. One that would lie over another hangs below it.
  */
 export function paintLeads(ground: Ground, circuit: Circuit, leads: readonly LeadHere[]): void {
   const { canvas, view, marks, standing, tones } = ground;
   const taken: Box[] = [];
   canvas.save();
-  canvas.textAlign = "left";
-  canvas.textBaseline = "middle";
-  for (const { sign, number, at, isWire, words } of leads) {
-    const place = isWire ? at : pointOf(circuit, at);
-    const spot = spotOf({ is: isWire ? "wire" : "point", id: place }, marks, standing);
+  setTagType(canvas);
+  for (const { sign, number, at, isWire, words: shown } of leads) {
+    const place: Thing = isWire ? { is: "wire", id: at } : { is: "point", id: pointOf(circuit, at) };
+    const spot = spotOf(place, marks, standing);
     if (!spot) continue;
     const { x, y } = pixelOf(view, spot);
-    const head = `${sign}${number}`;
-    canvas.font = `700 12px ${INTERFACE_FONT}`;
-    const headWidth = Math.ceil(canvas.measureText(head).width) + 2 * PAD;
-    canvas.font = `600 12px ${INTERFACE_FONT}`;
-    const wordsWidth = words === "" ? 0 : Math.ceil(canvas.measureText(words).width) + PAD;
-    const left = Math.round(x);
-    const top = clearOf(taken, left, Math.round(y) + POLE, headWidth + wordsWidth);
-    canvas.beginPath();
-    canvas.moveTo(Math.round(x), Math.round(y));
-    canvas.lineTo(left, top);
-    canvas.roundRect(left, top, headWidth + wordsWidth, HEIGHT, 4);
-    canvas.lineWidth = 4;
-    canvas.strokeStyle = tones.raised;
-    canvas.stroke();
-    canvas.lineWidth = 1.5;
-    canvas.strokeStyle = tones.ink;
-    canvas.stroke();
-    canvas.fillStyle = tones.raised;
-    canvas.fill();
-    const isFilled = sign === "B";
-    if (isFilled) {
-      canvas.fillStyle = tones.ink;
-      canvas.fill();
-    }
-    canvas.font = `700 12px ${INTERFACE_FONT}`;
-    canvas.fillStyle = isFilled ? tones.raised : tones.ink;
-    canvas.fillText(head, left + PAD, top + HEIGHT / 2 + 0.5);
-    canvas.font = `600 12px ${INTERFACE_FONT}`;
-    if (words !== "") canvas.fillText(words, left + headWidth, top + HEIGHT / 2 + 0.5);
+    const from = { x: Math.round(x), y: Math.round(y) };
+    const words = `${sign}${number}${shown === "" ? "" : `  ${shown}`}`;
+    const top = clearOf(taken, from.x, from.y + POLE, tagWidth(canvas, words));
+    paintTag(canvas, tones, { words, from, left: from.x, top, corners: 4, isInverse: sign === "B" });
   }
   canvas.restore();
 }
@@ -104,10 +77,10 @@ interface Box {
 function clearOf(taken: Box[], left: number, from: number, width: number): number {
   const meets = (top: number): boolean =>
     taken.some(
-      (box) => left < box.left + box.width && box.left < left + width && Math.abs(box.top - top) < HEIGHT + APART,
+      (box) => left < box.left + box.width && box.left < left + width && Math.abs(box.top - top) < TAG_HEIGHT + APART,
     );
   let top = from;
-  while (meets(top)) top += HEIGHT + APART;
+  while (meets(top)) top += TAG_HEIGHT + APART;
   taken.push({ left, top, width });
   return top;
 }
