@@ -20,7 +20,7 @@ export function WireValues({ circuit, wire }: { readonly circuit: Circuit; reado
       <ValueField
         label="Size"
         value={text(mm2)}
-        usual="mm², or AWG 18"
+        usual="1.5, or AWG 18"
         unit="mm²"
         change={(typed) => (bench) => resizeWire(bench, id, typed)}
       />
