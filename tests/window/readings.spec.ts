@@ -70,26 +70,39 @@ story(
   },
 );
 
-story("a wrong entry says why beside the field and keeps what was typed", async ({ program }) => {
-  const { page } = program;
-  await openSample(page, "Horn");
-  await openView(page, "Probe order");
-  await page.locator("aside").getByRole("button", { name: /horn/i }).first().click();
-  const field = page.locator(".reading-field input");
-  await expect(field).toBeVisible({ timeout: 20_000 });
-  for (const [typed, words] of [
-    ["400 400", /400/],
-    ["99 = 1", /There is no row 99/],
-    ["x = 1", /write 7=11\.9 8=0\.1/],
-  ] as const) {
-    await field.fill(typed);
+story(
+  "a wrong entry says why beside the field and keeps what was typed; a reading is undone from the field",
+  async ({ program }) => {
+    const { page } = program;
+    await openSample(page, "Horn");
+    await openView(page, "Probe order");
+    await page.locator("aside").getByRole("button", { name: /horn/i }).first().click();
+    const field = page.locator(".reading-field input");
+    await expect(field).toBeVisible({ timeout: 20_000 });
+    for (const [typed, words] of [
+      ["400 400", /400/],
+      ["99 = 1", /There is no row 99/],
+      ["x = 1", /write 7=11\.9 8=0\.1/],
+    ] as const) {
+      await field.fill(typed);
+      await page.keyboard.press("Enter");
+      await expect(page.locator(".reading-says .value-trouble")).toContainText(words);
+      await expect(field).toHaveValue(typed);
+    }
+    // What is typed is undone in the field; one that a reading has emptied undoes the reading.
+    await field.fill("");
+    await page.keyboard.type("clicks");
+    await page.keyboard.press("Control+z");
+    await expect(field).not.toHaveValue("clicks");
+    await field.fill("clicks");
     await page.keyboard.press("Enter");
-    await expect(page.locator(".reading-says .value-trouble")).toContainText(words);
-    await expect(field).toHaveValue(typed);
-  }
-  await openView(page, "Readings");
-  await expect(page.getByText("Nothing was read yet")).toBeVisible();
-  await page.getByRole("textbox", { name: "Battery at rest" }).fill("400");
-  await page.keyboard.press("Enter");
-  await expect(page.getByText(/400 V cannot be a 12 V battery at rest/)).toBeVisible();
-});
+    await expect(field).toHaveValue("");
+    await field.focus();
+    await page.keyboard.press("Control+z");
+    await openView(page, "Readings");
+    await expect(page.getByText("Nothing was read yet")).toBeVisible();
+    await page.getByRole("textbox", { name: "Battery at rest" }).fill("400");
+    await page.keyboard.press("Enter");
+    await expect(page.getByText(/400 V cannot be a 12 V battery at rest/)).toBeVisible();
+  },
+);
