@@ -1,5 +1,6 @@
 import type { PartId, WireId } from "../base/ids.ts";
 import type { GridUnits } from "../base/units.ts";
+import type { Bounds } from "../drawing/measure.ts";
 import type { Side } from "../parts/kind.ts";
 import type { Turned } from "./arrangeTurn.ts";
 import type { PartPlace } from "./circuit.ts";
@@ -17,6 +18,8 @@ export interface ArrangePose extends Turned {
   readonly width: GridUnits;
   readonly height: GridUnits;
   readonly ports: readonly ArrangePort[];
+  /** Straight ways across it for wires that do not end on it, as `waysAcross` gives them; mostly none. */
+  readonly across: readonly Bounds[];
 }
 
 /** A part that is laid out. */
@@ -46,3 +49,6 @@ export interface ArrangeQuestion {
 
 /** The top left of each part that was laid out in its first pose, anywhere on a plane; down is towards ground. */
 export type ArrangeAnswer = Readonly<Record<PartId, { readonly x: number; readonly y: number }>>;
+
+/** Places by part, of those that move. */
+export type Places = ReadonlyMap<PartId, PartPlace>;

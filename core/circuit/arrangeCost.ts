@@ -1,10 +1,12 @@
 import { remember } from "../base/memo.ts";
+import type { GridUnits } from "../base/units.ts";
 import type { Spot } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import type { ArrangePort, ArrangePose, ArrangeQuestion } from "./arrange.ts";
 import type { ArrangeRoom } from "./arrangePlaces.ts";
 import { boxOf, type Spread } from "./arrangeSpread.ts";
 import { bendsOf, plainWay, type WayEnd } from "./arrangeWay.ts";
+import { overlaps } from "./sheetRoom.ts";
 
 /** What a layout costs beside its bends and crossings, which count 1 each. */
 const LENGTH = 0.008;
@@ -40,6 +42,20 @@ interface Laid {
   readonly climb: number;
 }
 
+/** A part of a layout by its number, and where it is to stand. */
+export interface Moved {
+  readonly index: number;
+  readonly to: Spread;
+}
+
+/** A part as it stood before a move, with its wires. */
+interface Stood {
+  readonly index: number;
+  readonly spread: Spread;
+  readonly box: Bounds;
+  readonly laid: readonly Laid[];
+}
+
 /** The cost of a layout, kept up while parts move: only what a move touches is reckoned anew. */
 export class ArrangeCost {
   readonly spread: Spread[];
@@ -55,6 +71,8 @@ export class ArrangeCost {
   private readonly areMates: Uint8Array;
   /** Cost of each wire by itself, of each pair of wires, of each pair of bodies, each wire with each body. */
   private sum = 0;
+  /** How things were before the last move. */
+  private before: { sum: number; parts: Stood[] } = { sum: 0, parts: [] };
 
   constructor({ nodes, edges }: ArrangeQuestion, spread: readonly Spread[], room: ArrangeRoom) {
     this.room = room;
@@ -81,6 +99,27 @@ export class ArrangeCost {
     return this.sum;
   }
 
+  /** What of the cost is no matter of how wires bend and cross: parts too close, wires that climb. */
+  standing(): number {
+    let sum = 0;
+    for (const { climb } of this.laid) sum += costOfClimb(climb);
+    this.spread.forEach((_, body) => {
+      sum += this.ofBody(body);
+      for (let other = body + 1; other < this.spread.length; other++) sum += this.ofBodies(body, other);
+    });
+    return sum;
+  }
+
+  /** True where a part lies on no other and within the room. */
+  isClear(index: number): boolean {
+    const box = this.boxes[index]!;
+    const { area, standing } = this.room;
+    const isInside =
+      box.left >= area.left && box.top >= area.top && box.right <= area.right && box.bottom <= area.bottom;
+    const isOnOther = this.boxes.some((other, each) => each !== index && overlaps(box, other));
+    return isInside && !isOnOther && !standing.some((other) => overlaps(box, other));
+  }
+
   /** Numbers of the wires of a part. */
   wiresOf(index: number): readonly number[] {
     return this.wires[index]!;
@@ -105,9 +144,29 @@ export class ArrangeCost {
     return found;
   }
 
-  /** Puts a part somewhere else. */
-  put(index: number, to: Spread): void {
+  /** Puts parts somewhere else, one after the other. */
+  move(moved: readonly Moved[]): void {
+    this.before = { sum: this.sum, parts: [] };
+    for (const { index, to } of moved) this.put(index, to);
+  }
+
+  /** Undoes the last `move`. */
+  moveBack(): void {
+    for (const { index, spread, box, laid } of [...this.before.parts].reverse()) {
+      this.spread[index] = spread;
+      this.boxes[index] = box;
+      this.wires[index]!.forEach((wire, each) => {
+        this.laid[wire] = laid[each]!;
+      });
+    }
+    this.sum = this.before.sum;
+    this.before.parts = [];
+  }
+
+  private put(index: number, to: Spread): void {
     const touched = this.wires[index]!;
+    const laid = touched.map((wire) => this.laid[wire]!);
+    this.before.parts.push({ index, spread: this.spread[index]!, box: this.boxes[index]!, laid });
     this.sum -= this.around(index, touched);
     this.spread[index] = to;
     this.boxes[index] = boxOf(to);
@@ -124,7 +183,8 @@ export class ArrangeCost {
 
   private lay(wire: number): Laid {
     const [from, to] = [this.end(wire, 0), this.end(wire, 1)];
-    const way = plainWay(from, to, ((wire % CHANNELS) - (CHANNELS - 1) / 2) * 2);
+    const bodies = this.edges[wire]!.nodes.map((node) => this.boxes[node]!);
+    const way = plainWay(from, to, ((wire % CHANNELS) - (CHANNELS - 1) / 2) * 2, bodies);
     const legs = way.slice(1).map((spot, index) => legOf(way[index]!, spot));
     const length = legs.reduce((all, { left, right, top, bottom }) => all + right - left + bottom - top, 0);
     const box = {
@@ -170,7 +230,7 @@ export class ArrangeCost {
 
   private ofWire(wire: number): number {
     const { bends, length, climb } = this.laid[wire]!;
-    return bends + LENGTH * length + (climb > 0 ? CLIMBS + CLIMB * climb : 0);
+    return bends + LENGTH * length + costOfClimb(climb);
   }
 
   private ofWires(one: number, other: number): number {
@@ -195,16 +255,24 @@ export class ArrangeCost {
     const isOwn = this.edges[wire]!.nodes.includes(body);
     // A wire may touch the edge of its own part, where it begins.
     const margin = isOwn ? -0.5 : 0.5;
-    let hits = 0;
-    for (const { left, right, top, bottom } of legs) {
+    let sum = 0;
+    for (const leg of legs) {
       const isIn =
-        left < box.right + margin &&
-        right > box.left - margin &&
-        top < box.bottom + margin &&
-        bottom > box.top - margin;
-      if (isIn) hits += 1;
+        leg.left < box.right + margin &&
+        leg.right > box.left - margin &&
+        leg.top < box.bottom + margin &&
+        leg.bottom > box.top - margin;
+      if (isIn) sum += !isOwn && this.isAcross(leg, body) ? 1 : THROUGH_BODY;
     }
-    return hits * THROUGH_BODY;
+    return sum;
+  }
+
+  /** True where a leg runs straight across a bar, which costs as much as crossing a wire. */
+  private isAcross(leg: Leg, body: number): boolean {
+    const { pose, x, y } = this.spread[body]!;
+    return pose.across.some(({ left, top, right, bottom }) => {
+      return leg.left <= left + x && leg.right >= right + x && leg.top <= top + y && leg.bottom >= bottom + y;
+    });
   }
 
   private ofBody(index: number): number {
@@ -232,6 +300,10 @@ function portOf(pose: ArrangePose, id: string): ArrangePort {
   const port = portsById(pose).get(id);
   if (!port) throw new Error(`broken invariant: a wire ends on ${id}, which its part does not have`);
   return port;
+}
+
+function costOfClimb(climb: GridUnits): number {
+  return climb > 0 ? CLIMBS + CLIMB * climb : 0;
 }
 
 function nearness(one: Bounds, other: Bounds): number {

@@ -1,7 +1,7 @@
 import type { PartId } from "../base/ids.ts";
 import type { GridUnits } from "../base/units.ts";
 import type { Bounds } from "../drawing/measure.ts";
-import type { ArrangeAnswer, ArrangeNode, ArrangeQuestion } from "./arrange.ts";
+import type { ArrangeAnswer, ArrangeNode, ArrangeQuestion, Places } from "./arrange.ts";
 import { placeIn } from "./arrangeQuestion.ts";
 import { boxOf, poseOf, type Spread } from "./arrangeSpread.ts";
 import type { Circuit, Page, PartPlace } from "./circuit.ts";
@@ -9,11 +9,10 @@ import { sheetArea } from "./sheetArea.ts";
 import { sheetPage } from "./sheetPage.ts";
 import { overlaps } from "./sheetRoom.ts";
 
-/** Places by part, of those that move. */
-export type Places = ReadonlyMap<PartId, PartPlace>;
-
 /** Room that parts keep between each other for wires and words, grid units; where a page is crowded, less. */
 const APART: readonly GridUnits[] = [3, 2, 1, 0];
+/** For parts whose room was weighed already: anything more would bend wires that are straight. */
+export const AS_WEIGHED: readonly GridUnits[] = [0];
 /** Room to the frame. */
 const FROM_FRAME: GridUnits = 4;
 
@@ -54,12 +53,16 @@ export function presentPlaces({ nodes }: ArrangeQuestion, room: ArrangeRoom): Pl
 }
 
 /**
- * Parts in the free places nearest to where they are wanted, clear of each other and of what stays; the biggest choose
- * first. Null where the page has no room for them.
+ * Parts in the free places nearest to where they are wanted, as far `apart` of each other and of what stays as there is
+ * room for; the biggest choose first. Null where the page has no room for them.
  */
-export function clearPlaces(wanted: readonly Spread[], room: ArrangeRoom): Places | null {
-  for (const apart of APART) {
-    const places = setApart(wanted, room, apart);
+export function clearPlaces(
+  wanted: readonly Spread[],
+  room: ArrangeRoom,
+  apart: readonly GridUnits[] = APART,
+): Places | null {
+  for (const each of apart) {
+    const places = setApart(wanted, room, each);
     if (places) return places;
   }
   return null;

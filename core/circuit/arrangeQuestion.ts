@@ -1,11 +1,14 @@
 import type { PartId, PointId } from "../base/ids.ts";
+import type { Bounds } from "../drawing/measure.ts";
+import type { Side } from "../parts/kind.ts";
 import { viewOf } from "../parts/view.ts";
 import type { ArrangeEdge, ArrangeNode, ArrangePose, ArrangeQuestion } from "./arrange.ts";
 import { type Turned, turnsFor } from "./arrangeTurn.ts";
 import type { Circuit, PartPlace } from "./circuit.ts";
 import { heightsOf } from "./heights.ts";
 import { type PlacedShape, placeSymbol } from "./placeSymbol.ts";
-import { type PagePart, type SheetPage, sheetPage, terminalKey } from "./sheetPage.ts";
+import { type PagePart, type PageSpot, type SheetPage, sheetPage, terminalKey } from "./sheetPage.ts";
+import { waysAcross } from "./sheetRoutes.ts";
 
 /**
  * The layout question of a page: the parts that may move, and those that stay and are wired to them. Wires point from
@@ -24,17 +27,27 @@ export function arrangeQuestion(circuit: Circuit, page: string, mayMove: Readonl
     const isFree = mayMove.has(part.part.id);
     return isFree || wired.has(part.part.id) ? [nodeOf(asked, part, isFree)] : [];
   });
+  const sides = new Map(nodes.flatMap(({ poses: [{ ports }] }) => ports.map(({ id, side }) => [id, side] as const)));
   const edges = inside.map(({ wire, from, to }): ArrangeEdge => {
-    const falls = heights.get(wire.from)! >= heights.get(wire.to)!;
+    const facing = fallsAsFaced(sides.get(keyOf(from)), sides.get(keyOf(to)));
+    const falls = facing ?? heights.get(wire.from)! >= heights.get(wire.to)!;
     const [upper, lower] = falls ? [from, to] : [to, from];
     return {
       id: wire.id,
-      from: terminalKey(upper.part, upper.terminal),
-      to: terminalKey(lower.part, lower.terminal),
+      from: keyOf(upper),
+      to: keyOf(lower),
       nodes: [upper.part, lower.part],
     };
   });
   return { page, nodes, edges };
+}
+
+const keyOf = ({ part, terminal }: PageSpot): string => terminalKey(part, terminal);
+
+/** A foot of one part and a head of another face each other where the first stands above; null where neither does. */
+function fallsAsFaced(from: Side | undefined, to: Side | undefined): boolean | null {
+  if (from === "down" && to === "up") return true;
+  return from === "up" && to === "down" ? false : null;
 }
 
 interface Asked {
@@ -61,12 +74,21 @@ function nodeOf(asked: Asked, { part, kind, rest }: PagePart, isFree: boolean): 
     ? turnsFor({ now, shape, pull, joinsOnly: kind.role === "join", isUpright: isSource })
     : ([now] as const);
   const posed = ({ turn, flip }: Turned): ArrangePose => {
-    const { outline, terminals } = shape({ turn, flip });
+    const placed = shape({ turn, flip });
+    const { outline, terminals } = placed;
     const ports = Object.entries(terminals).flatMap(([terminal, { x, y, side }]) => {
       const id = terminalKey(part.id, terminal);
       return sheet.wiresAt.has(id) ? [{ id, x: x - outline.left, y: y - outline.top, side }] : [];
     });
-    return { turn, flip, width: outline.right - outline.left, height: outline.bottom - outline.top, ports };
+    const across = waysAcross(placed).map(({ left, top, right, bottom }): Bounds => {
+      return {
+        left: left - outline.left,
+        top: top - outline.top,
+        right: right - outline.left,
+        bottom: bottom - outline.top,
+      };
+    });
+    return { turn, flip, width: outline.right - outline.left, height: outline.bottom - outline.top, ports, across };
   };
   const [first, ...others] = turns;
   return {

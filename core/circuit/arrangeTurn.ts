@@ -21,8 +21,10 @@ export interface Turning {
 const UP: Readonly<Record<Side, number>> = { up: 1, down: -1, left: 0.35, right: -0.35 };
 /** A part is only turned where that gains more than this for each of its wired terminals. */
 const WORTH = 0.2;
-/** Parts with more wired terminals than this are read by their shape and keep it. */
+/** Parts with more wired terminals than this are read by their shape and keep it, */
 const TURNABLE = 2;
+/** but may be mirrored up to so many; beyond, the order of their terminals is what a reader knows them by. */
+const MIRRORED = 6;
 
 const TURNS = [0, 90, 180, 270] as const;
 
@@ -33,22 +35,28 @@ const TURNS = [0, 90, 180, 270] as const;
 export function turnsFor(turning: Turning): readonly [Turned, ...Turned[]] {
   const { now, joinsOnly } = turning;
   const wired = Object.keys(turning.shape(now).terminals).filter((terminal) => turning.pull(terminal) !== null);
-  if (wired.length === 0 || (wired.length > TURNABLE && !joinsOnly)) return [now];
+  if (wired.length === 0) return [now];
+  if (wired.length > TURNABLE && !joinsOnly) {
+    return wired.length > MIRRORED ? [now] : [now, { ...now, flip: !now.flip }];
+  }
   const score = (turned: Turned): number => {
     const { terminals } = turning.shape(turned);
     const gains = wired.map((terminal) => Math.sign(turning.pull(terminal)!) * UP[terminals[terminal]!.side]);
     return gains.reduce((sum, gain) => sum + gain, 0);
   };
-  const others = othersThan(now, hasWordsInside(turning.shape(now)), joinsOnly);
+  const hasWords = hasWordsInside(turning.shape(now));
+  const others = othersThan(now, hasWords, joinsOnly);
   const ranked = [now, ...others].map((turned, index) => {
     return { turned, score: score(turned) - (index === 0 ? 0 : WORTH * wired.length) };
   });
   ranked.sort((a, b) => b.score - a.score);
   const [best, ...rest] = ranked;
   // Lying is allowed to what could be upright, head down never; a battery, ground or lone end has one way to stand.
-  const isStrict = turning.isUpright || wired.length === 1;
-  const least = wired.length > TURNABLE ? Number.NEGATIVE_INFINITY : isStrict ? best!.score - WORTH : 0;
-  return [best!.turned, ...rest.filter(({ score: each }) => each > least).map(({ turned }) => turned)];
+  const isStrict = turning.isUpright || (wired.length === 1 && !hasWords);
+  const least = wired.length > TURNABLE || hasWords ? Number.NEGATIVE_INFINITY : isStrict ? best!.score - WORTH : 0;
+  // As a person has turned it, it may stay.
+  const allowed = rest.filter(({ turned, score: each }) => each > least || (turned === now && !isStrict));
+  return [best!.turned, ...allowed.map(({ turned }) => turned)];
 }
 
 function othersThan({ turn, flip }: Turned, hasWords: boolean, joinsOnly: boolean): readonly Turned[] {

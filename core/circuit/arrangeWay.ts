@@ -1,4 +1,5 @@
 import type { Spot } from "../drawing/mark.ts";
+import type { Bounds } from "../drawing/measure.ts";
 import type { Side } from "../parts/kind.ts";
 
 /** A terminal on the page, and the side where its wires leave. */
@@ -12,33 +13,58 @@ const DY: Readonly<Record<Side, number>> = { left: 0, right: 0, up: -1, down: 1 
 const STUB = 2;
 
 /**
- * The corners of the plainest way between two terminals, as the router would lay the wire on an empty page: straight,
- * with one bend or two, and only where it must turn back with more. A way with two bends runs `aside` of the middle, so
- * that wires of one channel lie beside each other. Ends included; each leg is level or upright.
+ * The corners of the plainest way between two terminals, as the router would lay the wire with nothing on the page but
+ * their two parts: straight, with one bend or two, and round the parts where they stand in the way. A way with two bends
+ * runs `aside` of the middle, so that wires of one channel lie beside each other. Ends included; each leg is level or
+ * upright.
  */
-export function plainWay(from: WayEnd, to: WayEnd, aside: number): readonly Spot[] {
+export function plainWay(from: WayEnd, to: WayEnd, aside: number, bodies: readonly Bounds[] = []): readonly Spot[] {
   const start = { x: from.x + DX[from.side] * STUB, y: from.y + DY[from.side] * STUB };
   const end = { x: to.x + DX[to.side] * STUB, y: to.y + DY[to.side] * STUB };
-  const isInLine = from.x === to.x || from.y === to.y;
-  const middle = { x: between(start.x, end.x, aside), y: between(start.y, end.y, aside) };
-  const inner: readonly (readonly Spot[])[] = [
-    [start, { x: start.x, y: end.y }, end],
-    [start, { x: end.x, y: start.y }, end],
-    [start, { x: middle.x, y: start.y }, { x: middle.x, y: end.y }, end],
-    [start, { x: start.x, y: middle.y }, { x: end.x, y: middle.y }, end],
-  ];
+  const levelFirst = [start, { x: end.x, y: start.y }, end];
+  const uprightFirst = [start, { x: start.x, y: end.y }, end];
+  const byX = (x: number): readonly Spot[] => [start, { x, y: start.y }, { x, y: end.y }, end];
+  const byY = (y: number): readonly Spot[] => [start, { x: start.x, y }, { x: end.x, y }, end];
+  // Nothing between two terminals that are not in line has fewer bends than one.
+  const least = from.x === to.x || from.y === to.y ? 0 : 1;
   let best: readonly Spot[] = [];
-  let least = Number.POSITIVE_INFINITY;
-  for (const corners of inner) {
+  let lowest = Number.POSITIVE_INFINITY;
+  const isFound = (corners: readonly Spot[]): boolean => {
     const way = [from, ...corners, to];
-    const cost = bendsOf(way);
-    if (cost >= least) continue;
-    least = cost;
-    best = way;
-    // Nothing between two terminals that are not in line has fewer bends.
-    if (cost <= (isInLine ? 0 : 1)) break;
+    const cost = bendsOf(way) + THROUGH * bodies.reduce((sum, body) => sum + hitsOf(way, body), 0);
+    if (cost < lowest) {
+      lowest = cost;
+      best = way;
+    }
+    return lowest <= least;
+  };
+  if (isFound(uprightFirst) || isFound(levelFirst)) return best;
+  isFound(byX(between(start.x, end.x, aside)));
+  isFound(byY(between(start.y, end.y, aside)));
+  if (lowest < THROUGH) return best;
+  for (const { left, top, right, bottom } of bodies) {
+    for (const x of [left - STUB, right + STUB]) isFound(byX(x));
+    for (const y of [top - STUB, bottom + STUB]) isFound(byY(y));
   }
   return best;
+}
+
+/** Cost of a leg through one of the two parts. */
+const THROUGH = 8;
+
+/** How many legs of a way run through a body, not only along its edge. */
+function hitsOf(way: readonly Spot[], { left, top, right, bottom }: Bounds): number {
+  let hits = 0;
+  for (let i = 1; i < way.length; i++) {
+    const [a, b] = [way[i - 1]!, way[i]!];
+    const isIn =
+      Math.min(a.x, b.x) < right - 0.5 &&
+      Math.max(a.x, b.x) > left + 0.5 &&
+      Math.min(a.y, b.y) < bottom - 0.5 &&
+      Math.max(a.y, b.y) > top + 0.5;
+    if (isIn) hits += 1;
+  }
+  return hits;
 }
 
 /** The middle, so much aside where there is room between the two. */

@@ -22,6 +22,7 @@ export interface PlacedShape {
   readonly outline: Bounds;
   readonly terminals: Readonly<Record<string, Spot & { readonly side: Side }>>;
   readonly marks: readonly Mark[];
+  readonly bar?: readonly [Spot, Spot];
   readonly nameAt: Spot & { readonly anchor: Anchor };
 }
 
@@ -53,6 +54,7 @@ export function placeSymbol(shape: SymbolShape, place: PartPlace): PlacedShape {
       Object.entries(shape.terminals).map(([name, spot]) => [name, { ...move(spot), side: sideOf(spot.side) }]),
     ),
     marks: shape.marks.map((mark) => moved(mark, { move, turn, isFlipped, isLying, swaps })),
+    ...(shape.bar && { bar: [move(shape.bar[0]), move(shape.bar[1])] as const }),
     nameAt: {
       ...move(shape.nameAt),
       anchor: isLying ? "middle" : swaps ? mirrored(shape.nameAt.anchor) : shape.nameAt.anchor,

@@ -3,7 +3,7 @@ import type { Spot } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import { cornersOf, nodesAlong, straightened } from "./routeBends.ts";
 import { exitOf, goalsAt, type RouteEnd, startsAt } from "./routeEnds.ts";
-import { gridOf, nodeAt, type RouteGrid, reserve, spotOf } from "./routeGrid.ts";
+import { gridOf, nodeAt, openAcross, type RouteGrid, reserve, spotOf } from "./routeGrid.ts";
 import { type Found, RouteSearch } from "./routeSearch.ts";
 import { nothingTaken, takeAll, type Way } from "./routeTaken.ts";
 
@@ -20,6 +20,8 @@ export interface RoutePage {
   readonly bounds: Bounds;
   readonly bodies: readonly Bounds[];
   readonly words: readonly Bounds[];
+  /** Straight ways across bodies, each as wide as a line. */
+  readonly across?: readonly Bounds[];
   readonly wires: readonly RouteWire[];
 }
 
@@ -57,6 +59,7 @@ class Laying {
   constructor(page: RoutePage) {
     this.page = page;
     this.grid = gridOf(page.bounds, page.bodies, page.words);
+    for (const way of page.across ?? []) openAcross(this.grid, way);
     this.search = new RouteSearch(this.grid);
     this.taken = nothingTaken(this.grid);
     this.costs = page.wires.map(() => 0);

@@ -89,7 +89,7 @@ function jointCost(joint: Joint): number {
 /** Where a wire may start from at this exit: the free node before it, or forks on its mates. */
 export function startsAt(grid: RouteGrid, exit: Exit, mates: readonly Way[]): readonly Start[] {
   if (mates.length === 0) {
-    if (grid.blocked[exit.node] === 1) return [];
+    if (grid.blocked[exit.node] !== 0) return [];
     const { inside: way, node, direction } = exit;
     return [{ node, direction, cost: way.length, way, isJoint: false }];
   }
@@ -107,7 +107,7 @@ export function startsAt(grid: RouteGrid, exit: Exit, mates: readonly Way[]): re
 /** Where a wire may arrive at this exit: the free node before it, or joints on its mates. */
 export function goalsAt(grid: RouteGrid, exit: Exit, mates: readonly Way[]): readonly Goal[] {
   if (mates.length === 0) {
-    if (grid.blocked[exit.node] === 1) return [];
+    if (grid.blocked[exit.node] !== 0) return [];
     const way = [...exit.inside].reverse();
     return [{ node: exit.node, enters: back(exit.direction), arms: 0, cost: way.length, way }];
   }

@@ -22,13 +22,20 @@ const THROUGH_WORDS = 15;
 /** Extra cost of a step on the place where another terminal's wire must leave. */
 const BEFORE_A_TERMINAL = 20;
 
+/** Cost of a step across a bar, which is some of them wide: together about that of crossing a wire. */
+const ACROSS_BAR = 1;
+/** In `blocked`: a wire may pass straight across a bar, level. */
+export const ONLY_LEVEL = 2;
+/** The same, upright. */
+export const ONLY_UPRIGHT = 3;
+
 /** The page as nodes one grid unit apart, row by row. `blocked` and `toll` have one entry for each node. */
 export interface RouteGrid {
   readonly left: number;
   readonly top: number;
   readonly columns: number;
   readonly rows: number;
-  /** 1 where no wire may pass. */
+  /** 1 where no wire may pass, `ONLY_LEVEL` or `ONLY_UPRIGHT` where one may pass straight across a bar. */
   readonly blocked: Uint8Array;
   /** What a step onto the node costs beyond its length. */
   readonly toll: Float32Array;
@@ -62,6 +69,15 @@ export function gridOf(bounds: Bounds, bodies: readonly Bounds[], words: readonl
     });
   }
   return grid;
+}
+
+/** Opens a straight way across the body of a bar, level or upright, for wires that cross it. */
+export function openAcross(grid: RouteGrid, way: Bounds): void {
+  const passes = way.top === way.bottom ? ONLY_LEVEL : ONLY_UPRIGHT;
+  eachNode(grid, way, 0, (node) => {
+    grid.blocked[node] = passes;
+    grid.toll[node] = Math.max(grid.toll[node]!, ACROSS_BAR);
+  });
 }
 
 /** Makes the place before a terminal dear for other wires. */

@@ -1,4 +1,4 @@
-import { back, type Direction, type RouteGrid } from "./routeGrid.ts";
+import { back, type Direction, ONLY_LEVEL, ONLY_UPRIGHT, type RouteGrid } from "./routeGrid.ts";
 import type { Taken, Way } from "./routeTaken.ts";
 
 /** Costs in units of length. A bend, a crossing and a unit run right beside another wire are worth a detour. */
@@ -54,14 +54,14 @@ export function stepRules(grid: RouteGrid, task: Task): StepRules {
   const { level, upright } = task.taken;
   const { columns, blocked, toll } = grid;
   const over = (wire: number) => (wire < 0 ? 0 : task.rigid !== null && task.rigid[wire] === 0 ? OVER : NEVER);
-  const turning = (node: number) => BEND + over(level[node]!) + over(upright[node]!);
+  const turning = (node: number) => (blocked[node] === 0 ? BEND + over(level[node]!) + over(upright[node]!) : NEVER);
   return {
     turning,
     starting: (start) =>
       start.isJoint ? start.cost : start.cost + over((start.direction % 2 === 0 ? level : upright)[start.node]!),
     entering(node, direction) {
-      if (blocked[node] === 1) return NEVER;
       const isLevel = direction % 2 === 0;
+      if (blocked[node] !== 0 && blocked[node] !== (isLevel ? ONLY_LEVEL : ONLY_UPRIGHT)) return NEVER;
       const along = isLevel ? level : upright;
       const across = isLevel ? upright : level;
       const aside = isLevel ? columns : 1;

@@ -1,7 +1,8 @@
 import type { WireId } from "../base/ids.ts";
+import type { GridUnits } from "../base/units.ts";
 import type { Spot } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
-import type { TerminalSpot } from "./placeSymbol.ts";
+import type { PlacedShape, TerminalSpot } from "./placeSymbol.ts";
 import { type RouteWire, routeWires } from "./route.ts";
 import type { RouteEnd } from "./routeEnds.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
@@ -21,11 +22,28 @@ export function sheetRoutes(
     ];
   });
   const outlines = parts.map(({ shape }) => shape.outline);
-  return routeWires({ bounds: boundsRound(area.drawing, outlines), bodies: [...outlines, ...bodies], words, wires });
+  const across = parts.flatMap(({ shape }) => waysAcross(shape));
+  const bounds = boundsRound(area.drawing, outlines);
+  return routeWires({ bounds, bodies: [...outlines, ...bodies], words, across, wires });
 }
 
 function endAt({ x, y, side, body }: TerminalSpot & { readonly body: number }): RouteEnd {
   return { spot: { x, y }, side, body };
+}
+
+/** How far a wire that crosses a bar keeps from its terminals and its ends. */
+const FROM_TAP: GridUnits = 2;
+
+/** Straight ways across a symbol that is a bar, from edge to edge, between its terminals; none across any other. */
+export function waysAcross({ outline, bar, terminals }: PlacedShape): readonly Bounds[] {
+  if (!bar) return [];
+  const isLevel = bar[0].y === bar[1].y;
+  const along = (spot: Spot): GridUnits => (isLevel ? spot.x : spot.y);
+  const taken = [...Object.values(terminals), ...bar].map(along);
+  const [from, to] = [Math.min(...bar.map(along)), Math.max(...bar.map(along))];
+  const between = Array.from({ length: Math.max(0, to - from + 1) }, (_, index) => from + index);
+  const free = between.filter((at) => taken.every((tap) => Math.abs(at - tap) >= FROM_TAP));
+  return free.map((at) => (isLevel ? { ...outline, left: at, right: at } : { ...outline, top: at, bottom: at }));
 }
 
 /** The room for the drawing, grown where parts have been placed outside it. */

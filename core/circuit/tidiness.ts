@@ -45,7 +45,16 @@ function measured(circuit: Circuit, id: string): Tidiness {
     const corners = routes.get(wire.id);
     return corners && corners.length > 1 ? [{ corners, ends: [wire.from, wire.to] }] : [];
   });
-  return { broken: inside.length - drawn.length, ...tidinessOfWires(drawn) };
+  const bars = setup.parts.flatMap(({ shape }) => (shape.bar ? [shape.bar] : []));
+  const figures = tidinessOfWires(drawn);
+  const crossings = figures.crossings + bars.reduce((sum, bar) => sum + crossingsOfBar(bar, drawn), 0);
+  return { broken: inside.length - drawn.length, ...figures, crossings };
+}
+
+/** Wires that pass across the long line of a symbol, which reads as a wire does. */
+function crossingsOfBar(bar: readonly [Spot, Spot], wires: readonly DrawnWire[]): number {
+  const own: DrawnWire = { corners: bar, ends: ["", ""] };
+  return wires.reduce((sum, wire) => sum + crossingsOf(own, wire), 0);
 }
 
 /** The figures of wires as they lie. */

@@ -1,8 +1,10 @@
 import type { PartId } from "../base/ids.ts";
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
-import type { ArrangeAnswer, ArrangeQuestion } from "../circuit/arrange.ts";
+import type { Share } from "../base/units.ts";
+import type { ArrangeAnswer, ArrangeQuestion, Places } from "../circuit/arrange.ts";
 import { answeredPlaces, arrangeRoom, presentPlaces } from "../circuit/arrangePlaces.ts";
-import { polished } from "../circuit/arrangePolish.ts";
+import { HOT, polished, WARM } from "../circuit/arrangePolish.ts";
+import { refined } from "../circuit/arrangeRefine.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { sheetArea } from "../circuit/sheetArea.ts";
 import { sheetPage } from "../circuit/sheetPage.ts";
@@ -79,32 +81,77 @@ export interface Attempt {
 
 /**
  * A layout straightened, set on the page and measured as it would be drawn; without an answer, the page as it stands
- * straightened. Null where the page has no room for the parts, or nothing came to stand anywhere else.
+ * straightened. Null where the page has no room for the parts, or nothing came to stand anywhere else. `effort` is the
+ * share of the usual tries.
  */
-export function attemptFrom(bench: Bench, question: ArrangeQuestion, answer: ArrangeAnswer | null): Attempt | null {
+export function attemptFrom(
+  bench: Bench,
+  question: ArrangeQuestion,
+  answer: ArrangeAnswer | null,
+  effort: Share = 1,
+): Attempt | null {
   const page = bench.circuit.pages.find(({ id }) => id === question.page);
   if (!page) return null;
   const room = arrangeRoom(bench.circuit, page, question);
   const laid = answer ? answeredPlaces(question, answer, room) : presentPlaces(question, room);
-  const straight = laid ? seedsFor(question).map((seed) => polished(question, laid, room, seed)) : [];
+  if (!laid) return null;
+  const seeds = seedsFor(question);
+  // What a person or the library has laid is mostly right and is only warmed; what was thrown about is melted down.
+  const from = (seed: number, heat: number) => polished(question, laid, room, seed, heat, effort);
+  const warm = seeds.map((seed) => from(seed, answer && seed % 2 === 0 ? HOT : WARM));
+  const hot = answer ? [] : seeds.map((seed) => from(seed, HOT));
   // Parts that were only cleared of each other are never the tidiest, and their wires take longest to lay.
-  const attempts = (answer ? [...straight, laid] : straight).flatMap((each): readonly Attempt[] => {
-    const places = each && Object.fromEntries(each);
-    const compared = places && comparedWith(bench, page.id, places);
-    return places && compared?.ok ? [{ places, compared: compared.value }] : [];
-  });
-  return bestOf(attempts);
+  const all = answer ? [...warm, laid] : [...warm, ...hot];
+  return bestOf(all.flatMap((places) => (places ? attemptAt(bench, page.id, places) : [])));
 }
 
-/** So many parts are straightened about as long as one page can be waited for; fewer are straightened several times. */
-const ONE_TURN = 24;
+function attemptAt(bench: Bench, page: string, places: Places): readonly Attempt[] {
+  const all = Object.fromEntries(places);
+  const compared = comparedWith(bench, page, all);
+  return compared.ok ? [{ places: all, compared: compared.value }] : [];
+}
+
+/** A page of so many parts times wires is straightened as long as one can be waited for; smaller ones several times. */
+const ONE_TURN = 800;
 const MOST_TURNS = 4;
 
 /** The same seeds each time: the same page gives the same layout. */
-function seedsFor({ nodes }: ArrangeQuestion): readonly number[] {
+function seedsFor({ nodes, edges }: ArrangeQuestion): readonly number[] {
   const free = nodes.filter(({ isFixed }) => !isFixed).length;
-  const turns = Math.min(MOST_TURNS, Math.max(1, Math.floor(ONE_TURN / Math.max(1, free))));
+  const turns = Math.min(MOST_TURNS, Math.max(1, Math.floor(ONE_TURN / Math.max(1, free * edges.length))));
   return Array.from({ length: turns }, (_, index) => index + 1);
+}
+
+/** How often all wires of a page are laid anew to make its best layout better. */
+const LAYINGS = 80;
+/** What a unit of wire weighs beside a bend, and a wire without a way. */
+const LENGTH = 0.005;
+const BROKEN = 1000;
+
+/**
+ * The best attempt made better by laying its wires again and again; where that is no better than the page as it stands,
+ * the same is tried from there. Null where nothing came to stand anywhere else. `effort` as in `attemptFrom`.
+ */
+export function refinedAttempt(
+  bench: Bench,
+  question: ArrangeQuestion,
+  best: Attempt | null,
+  effort: Share = 1,
+): Attempt | null {
+  const page = bench.circuit.pages.find(({ id }) => id === question.page);
+  if (!page) return best;
+  const room = arrangeRoom(bench.circuit, page, question);
+  const price = (places: Places): number => {
+    const compared = comparedWith(bench, page.id, Object.fromEntries(places));
+    const tidiness = compared.ok ? compared.value.after : tidinessOf(bench.circuit, page.id);
+    return BROKEN * tidiness.broken + sumOf(tidiness) + LENGTH * tidiness.length;
+  };
+  const from = (places: Places): readonly Attempt[] =>
+    attemptAt(bench, page.id, refined(question, places, room, price, effort * LAYINGS));
+  const better = best ? bestOf([best, ...from(new Map(Object.entries(best.places)))]) : null;
+  if (better?.compared.isBetter) return better;
+  const standing = question.nodes.flatMap(({ id, place, isFixed }) => (isFixed ? [] : [[id, place] as const]));
+  return bestOf([...(better ? [better] : []), ...from(new Map(standing))]);
 }
 
 /** The tidiest of some attempts; null where there are none. */

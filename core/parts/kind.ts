@@ -184,6 +184,8 @@ export interface SymbolShape {
   readonly height: number;
   readonly terminals: Readonly<Record<string, Spot & { readonly side: Side }>>;
   readonly marks: readonly Mark[];
+  /** A long line of the symbol, level or upright, that wires of other parts may cross between its terminals as they cross a wire. */
+  readonly bar?: readonly [Spot, Spot];
   /** Where designator and label stand, and how they are anchored, so that they keep clear of wires. */
   readonly nameAt: Spot & { readonly anchor: "start" | "middle" | "end" };
 }

@@ -93,6 +93,10 @@ function capsule(view: PartView): SymbolShape {
       ...legs.map((leg, index) => text(leg, xs[index]! + 0.45, 4.3, { role: "text-quiet" })),
       text(last, 0.4, 0.7, { role: "text-quiet" }),
     ],
+    bar: [
+      { x: 0, y: 2 },
+      { x: xs.at(-1)!, y: 2 },
+    ],
     nameAt: { x: width + 0.6, y: 1.8, anchor: "start" },
   };
 }

@@ -8,12 +8,13 @@ import { type ElkGraph, elkAnswer, elkGraph, WAYS } from "./elkGraph.ts";
 export interface Drafting {
   layOut(graph: ElkGraph): Promise<ElkGraph>;
   attempt(bench: Bench, question: ArrangeQuestion, answer: ArrangeAnswer | null): Promise<Attempt | null>;
+  refine(bench: Bench, question: ArrangeQuestion, best: Attempt | null): Promise<Attempt | null>;
   /** Stops both at once; what is under way is never answered. */
   end(): void;
 }
 
-/** How many attempts an arrangement has: one for each way, and one from the page as it stands. */
-export const ATTEMPTS = WAYS.length + 1;
+/** How many attempts an arrangement has: one from the page as it stands, one for each way, and one to better the best. */
+export const ATTEMPTS = WAYS.length + 2;
 
 /**
  * The tidiest of all attempts at arranging these parts of a page; null where none found room. `onAttempt` is told the
@@ -33,5 +34,6 @@ export async function arranged(
     const laid = await drafting.layOut(elkGraph(question, way)).catch(() => null);
     if (laid) attempts.push(await drafting.attempt(bench, question, elkAnswer(laid)));
   }
-  return bestOf(attempts.filter((attempt) => attempt !== null));
+  onAttempt(ATTEMPTS);
+  return drafting.refine(bench, question, bestOf(attempts.filter((attempt) => attempt !== null)));
 }

@@ -8,18 +8,19 @@ import type { StraightenAsked, Straightened } from "./straighten.ts";
 export function startDrafting(): Drafting {
   const elk = new ELK({ workerUrl: elkWorker });
   const straightener = new Worker(new URL("./straighten.ts", import.meta.url), { type: "module" });
+  const straighten = (asked: StraightenAsked): Promise<Attempt | null> =>
+    new Promise((resolve, reject) => {
+      straightener.onmessage = ({ data }: MessageEvent<Straightened>) => {
+        if (data.trouble === undefined) resolve(data.attempt);
+        else reject(new Error(data.trouble));
+      };
+      straightener.onerror = ({ message }) => reject(new Error(message || "the worker does not answer"));
+      straightener.postMessage(asked);
+    });
   return {
     layOut: (graph) => elk.layout(graph),
-    attempt: (bench, question, answer) =>
-      new Promise<Attempt | null>((resolve, reject) => {
-        straightener.onmessage = ({ data }: MessageEvent<Straightened>) => {
-          if (data.trouble === undefined) resolve(data.attempt);
-          else reject(new Error(data.trouble));
-        };
-        straightener.onerror = ({ message }) => reject(new Error(message || "the worker does not answer"));
-        const asked: StraightenAsked = { bench, question, answer };
-        straightener.postMessage(asked);
-      }),
+    attempt: (bench, question, answer) => straighten({ bench, question, from: { answer } }),
+    refine: (bench, question, best) => straighten({ bench, question, from: { best } }),
     end: () => {
       elk.terminateWorker();
       straightener.terminate();

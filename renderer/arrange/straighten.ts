@@ -1,12 +1,12 @@
 import type { ArrangeAnswer, ArrangeQuestion } from "../../core/circuit/arrange.ts";
-import { type Attempt, attemptFrom } from "../../core/edit/arranging.ts";
+import { type Attempt, attemptFrom, refinedAttempt } from "../../core/edit/arranging.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 
-/** A layout on its way to be straightened and measured. */
+/** A layout on its way to be straightened and measured, or the best attempt on its way to be bettered. */
 export interface StraightenAsked {
   readonly bench: Bench;
   readonly question: ArrangeQuestion;
-  readonly answer: ArrangeAnswer | null;
+  readonly from: { readonly answer: ArrangeAnswer | null } | { readonly best: Attempt | null };
 }
 
 /** The attempt on its way back. `trouble` tells the program's own error. */
@@ -19,9 +19,10 @@ self.onmessage = ({ data }: MessageEvent<StraightenAsked>) => {
   self.postMessage(straightened(data));
 };
 
-function straightened({ bench, question, answer }: StraightenAsked): Straightened {
+function straightened({ bench, question, from }: StraightenAsked): Straightened {
   try {
-    return { attempt: attemptFrom(bench, question, answer) };
+    if ("best" in from) return { attempt: refinedAttempt(bench, question, from.best) };
+    return { attempt: attemptFrom(bench, question, from.answer) };
   } catch (error) {
     return { attempt: null, trouble: error instanceof Error ? error.message : String(error) };
   }

@@ -1,10 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { lotsFrom } from "../../core/base/seed.ts";
+import type { Places } from "../../core/circuit/arrange.ts";
 import { answeredPlaces, arrangeRoom, presentPlaces } from "../../core/circuit/arrangePlaces.ts";
-import { polished } from "../../core/circuit/arrangePolish.ts";
+import { polished, WARM } from "../../core/circuit/arrangePolish.ts";
 import { arrangeQuestion } from "../../core/circuit/arrangeQuestion.ts";
+import { refined } from "../../core/circuit/arrangeRefine.ts";
+import { boxOf, spreadAt } from "../../core/circuit/arrangeSpread.ts";
 import { bendsOf, plainWay } from "../../core/circuit/arrangeWay.ts";
 import { heightsOf } from "../../core/circuit/heights.ts";
+import { overlaps } from "../../core/circuit/sheetRoom.ts";
 import { SMALL, VENTS } from "../edit/given.ts";
 
 const PAGE = VENTS.pages[0]!;
@@ -80,8 +84,25 @@ describe("places", () => {
 
   test("straightened from one seed twice are the same places", () => {
     const present = presentPlaces(question, room)!;
-    const twice = [polished(question, present, room, 5), polished(question, present, room, 5)];
+    const twice = [polished(question, present, room, 5, WARM), polished(question, present, room, 5, WARM)];
     expect([...twice[0]!]).toEqual([...twice[1]!]);
+  });
+
+  test("refined are never dearer than those given, laid no more often than allowed, and lie on nothing", () => {
+    const given = presentPlaces(question, room)!;
+    // Anything that can be priced will do: here, how far from the left the parts stand.
+    let asked = 0;
+    const price = (places: Places): number => {
+      asked += 1;
+      return [...places.values()].reduce((sum, { x }) => sum + x, 0);
+    };
+    const better = refined(question, given, room, price, 30);
+    expect(asked).toBeLessThanOrEqual(31);
+    expect(price(better)).toBeLessThan(price(given));
+    const boxes = question.nodes.map((node) => boxOf(spreadAt(node, better)));
+    for (const [index, box] of boxes.entries()) {
+      for (const other of boxes.slice(0, index)) expect(overlaps(box, other)).toBe(false);
+    }
   });
 
   test("of parts that all stay are none", () => {
@@ -99,6 +120,18 @@ describe("the plain way between two terminals", () => {
     expect(bendsOf(plainWay(from, { x: 10, y: 20, side: "left" }, 0))).toBe(1);
     expect(bendsOf(plainWay(from, { x: 10, y: 20, side: "up" }, 3))).toBe(2);
     expect(bendsOf(plainWay(from, { x: 10, y: 0, side: "down" }, 0))).toBe(2);
+  });
+
+  test("goes round its own two parts", () => {
+    const body = { left: -5, top: -6, right: 5, bottom: 0 };
+    const above = { x: -12, y: -20, side: "down" } as const;
+    const way = plainWay(from, above, 0, [body]);
+    for (const [index, b] of way.slice(1).entries()) {
+      const a = way[index]!;
+      const isThrough = a.x === b.x && Math.abs(a.x) < 5 && Math.min(a.y, b.y) < -1 && Math.max(a.y, b.y) > -5;
+      expect(isThrough).toBe(false);
+    }
+    expect(bendsOf(way)).toBeLessThanOrEqual(4);
   });
 
   test("runs level and upright from end to end", () => {

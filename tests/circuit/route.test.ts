@@ -116,6 +116,18 @@ describe("routes", () => {
     ]);
   });
 
+  test("a wire crosses a bar straight where a way leads across, and turns or runs along nowhere in it", () => {
+    const bar = { left: 5, top: 14, right: 60, bottom: 19 };
+    const bodies = [bodyAt(30, 2), bodyAt(30, 30), bar];
+    const wires = [{ id: "W1", from: ends(bodies, 0).down, to: ends(bodies, 1).up }];
+    const across = [{ left: 32, right: 32, top: 14, bottom: 19 }];
+    expect(routeWires({ bounds: A3, bodies, words: [], across, wires }).get("W1")).toHaveLength(2);
+    const aside = [{ left: 40, right: 40, top: 14, bottom: 19 }];
+    const bent = routeWires({ bounds: A3, bodies, words: [], across: aside, wires }).get("W1")!;
+    for (const { x, y } of bent) expect(x >= bar.left && x <= bar.right && y >= bar.top && y <= bar.bottom).toBe(false);
+    expect(stepsOf(bent).some(([a, b]) => a.x === 40 && b.x === 40 && a.y === 16)).toBe(true);
+  });
+
   test("a wire goes round a body that stands between its terminals", () => {
     const bodies = [bodyAt(10, 10), bodyAt(30, 10), bodyAt(20, 8)];
     const wires = [{ id: "W1", from: ends(bodies, 0).right, to: ends(bodies, 1).left }];

@@ -45,6 +45,35 @@ describe("the figures of a page", () => {
     expect(tidinessOf(SMALL, "p9")).toEqual({ broken: 0, crossings: 0, bends: 0, length: 0 });
   });
 
+  test("a wire across the bar of a long splice is a crossing, in whatever turn the splice stands", () => {
+    const bar = { id: "SP9", kind: "splice", settings: { legs: 5, pitch: 15 } };
+    const wires = [{ id: "W90", from: "F1.1", to: "G1.-" }];
+    const crossings = (turn: 0 | 90, place: { x: number; y: number }, bend: readonly [number, number][]) => {
+      const parts = { ...SMALL.placement.parts, SP9: { page: "p1", ...place, ...(turn && { turn }) } };
+      const placement = { parts, wires: { W90: bend } };
+      return tidinessOf({ ...SMALL, parts: [...SMALL.parts, bar], wires, placement }, "p1").crossings;
+    };
+    expect(
+      crossings(0, { x: 40, y: 60 }, [
+        [50, 20],
+        [50, 70],
+      ]),
+    ).toBe(1);
+    expect(
+      crossings(90, { x: 60, y: 30 }, [
+        [50, 40],
+        [80, 40],
+        [80, 85],
+      ]),
+    ).toBe(1);
+    expect(
+      crossings(0, { x: 40, y: 60 }, [
+        [30, 20],
+        [30, 70],
+      ]),
+    ).toBe(0);
+  });
+
   test("a wire that finds no way is counted as broken", () => {
     const { G1, ...others } = SMALL.placement.parts;
     const walled = { ...SMALL, placement: { wires: {}, parts: { ...others, G1: { ...G1!, ...others.F1! } } } };

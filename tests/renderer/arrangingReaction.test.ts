@@ -25,13 +25,15 @@ function attempt(before: number, after: number): Attempt {
 function arranging(outcome: Attempt | null | Error) {
   const gate = Promise.withResolvers<void>();
   let ended = 0;
+  const drafted = async (): Promise<Attempt | null> => {
+    await gate.promise;
+    if (outcome instanceof Error) throw outcome;
+    return outcome;
+  };
   const drafting: Drafting = {
     layOut: (graph: ElkGraph) => Promise.resolve(graph),
-    attempt: async () => {
-      await gate.promise;
-      if (outcome instanceof Error) throw outcome;
-      return outcome;
-    },
+    attempt: drafted,
+    refine: drafted,
     end: () => {
       ended += 1;
     },
