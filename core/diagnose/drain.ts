@@ -7,6 +7,7 @@ import type { Circuit, FunctionCheck } from "../circuit/circuit.ts";
 import { workOf } from "../live/live.ts";
 import { referenceBattery } from "../live/network.ts";
 import { SLEEPING_AMPS, UNTIL_ASLEEP } from "../trade/sleeping.ts";
+import { openedBeforehand } from "./beforehand.ts";
 
 /** Id of the complaint that no check of a circuit stands for: the battery goes flat with the key off. */
 export const DRAIN = "battery-goes-flat";
@@ -46,10 +47,16 @@ export function drainWords(sleeping: Amps): string {
 /** What to do before the first row: let the vehicle sleep, wake nothing; and what the drawing itself takes at rest. */
 export function beforeDrain(circuit: Circuit, sleeping: Amps): readonly string[] {
   const battery = referenceBattery(circuit);
+  const first = openedBeforehand(circuit);
+  const minutes = figure(
+    first.reduce((sum, group) => sum + group.minutes, 0),
+    0,
+  );
   const drawn = (battery && workOf(circuit, {}).get(battery.id)?.amps) ?? 0;
   return [
     WORDS.asleep(figure(UNTIL_ASLEEP, 0)),
     WORDS.open,
+    ...(first.length > 0 ? [WORDS.beforehand(first.map(({ label }) => label).join("; "), minutes)] : []),
     WORDS.leaveIn,
     WORDS.battery,
     ...(drawn > sleeping ? [WORDS.drawn(milliampsText(drawn))] : []),

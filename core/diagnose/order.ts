@@ -1,6 +1,7 @@
 import type { Minutes, Volts } from "../base/units.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { measuredScale } from "../live/restVolts.ts";
+import { openedBeforehand } from "./beforehand.ts";
 import { probeFor } from "./candidates.ts";
 import { clashesOf } from "./clash.ts";
 import { beforeDrain, drainWords, isDrain } from "./drain.ts";
@@ -66,6 +67,7 @@ export const NO_ORDER: ProbeOrder = {
   elsewhere: 0,
   progress: "none",
   before: [],
+  beforehand: [],
   expectedMinutes: 0,
   detours: [],
   clashes: [],
@@ -113,6 +115,7 @@ export function probeOrder(circuit: Circuit, complaint: Observation, known: Know
       known.wrongPartMinutes ?? WRONG_PART_MINUTES,
     ),
     before: beforeFirst(circuit, complaint),
+    beforehand: tries.isAsleep ? openedBeforehand(circuit).map(({ id }) => id) : [],
     expectedMinutes,
     detours,
     clashes,

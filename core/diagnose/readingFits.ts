@@ -2,6 +2,7 @@ import type { Circuit } from "../circuit/circuit.ts";
 import { connectorAt, partAt, pointAt } from "../circuit/points.ts";
 import { conditionRefusal } from "../live/condition.ts";
 import { feedingOf } from "./feeding.ts";
+import { takesClamp } from "./otherUnits.ts";
 import type { Probe } from "./reading.ts";
 import { type Act, isAct, isBySense } from "./step.ts";
 
@@ -11,6 +12,7 @@ import { type Act, isAct, isBySense } from "./step.ts";
  */
 export function readingFits(circuit: Circuit, { red, black, instrument, condition }: Probe): boolean {
   if (isAct(instrument) && !canBeDone(circuit, instrument, red)) return false;
+  if (instrument === "clamp" && !takesClamp(circuit, red)) return false;
   const isThere = isBySense(instrument)
     ? partAt(circuit, red) !== undefined || connectorAt(circuit, red) !== undefined
     : isLead(circuit, red) && isLead(circuit, black);

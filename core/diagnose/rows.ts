@@ -5,6 +5,7 @@ import { conditionText } from "../live/condition.ts";
 import type { Rig } from "../live/rig.ts";
 import { CLAMP_FROM } from "../trade/instruments.ts";
 import { type ActRows, actRows } from "./actRows.ts";
+import { openedBeforehand } from "./beforehand.ts";
 import { type Candidate, candidatesFor } from "./candidates.ts";
 import { drainRows, restful } from "./drainRows.ts";
 import { lampRows } from "./lampRows.ts";
@@ -80,7 +81,7 @@ export function rowsFor(
       changeMode: MINUTES.meterMode,
     },
     trim,
-    stand: standAfter(circuit, readings, trim),
+    stand: standAfter(circuit, readings, trim, tries.isAsleep ? openedBeforehand(circuit) : []),
   };
 }
 
@@ -166,9 +167,15 @@ export function placeNumber(circuit: Circuit, access: string | null): number {
   return access === null ? 0 : 1 + circuit.access.findIndex(({ id }) => id === access);
 }
 
-function standAfter(circuit: Circuit, readings: readonly Reading[], trim: readonly AccessGroup[]): Stand {
+function standAfter(
+  circuit: Circuit,
+  readings: readonly Reading[],
+  trim: readonly AccessGroup[],
+  beforehand: readonly AccessGroup[],
+): Stand {
   const points = testPointsOf(circuit);
-  let stand: Stand = { open: 0, place: NOWHERE, mode: NOWHERE };
+  const open = trim.reduce((bits, piece, number) => (beforehand.includes(piece) ? bits | (1 << number) : bits), 0);
+  let stand: Stand = { open, place: NOWHERE, mode: NOWHERE };
   for (const { red, instrument, condition } of readings) {
     const at = isBySense(instrument) ? placeOf(circuit, red) : points.find(({ point }) => point === red);
     if (!at) continue;

@@ -152,6 +152,8 @@ export interface ProbeOrder {
   readonly progress: Progress;
   /** What to do and to heed before the first row, in sentences. */
   readonly before: readonly string[];
+  /** Ids of access groups that are off before the first row, and whose minutes no row counts. */
+  readonly beforehand: readonly string[];
   /** Minutes still expected, if the next row is chosen anew after every reading. */
   readonly expectedMinutes: Minutes;
   /** For each row, minutes more that are expected in all if it is read now in place of the first; empty where nobody asked. */

@@ -28,7 +28,7 @@ export interface PlaceRun {
 /** The places of an order, in the order of its rows; each letter and its minutes come once. */
 export function placesOf(circuit: Circuit, order: ProbeOrder): readonly PlaceRun[] {
   const letters = new Map<string | null, string>();
-  const open = new Set<string>();
+  const open = new Set(order.beforehand);
   return runsOf(order.steps).map((steps) => {
     const access = steps[0]!.access;
     const isAgain = letters.has(access);

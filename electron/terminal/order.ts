@@ -91,9 +91,9 @@ function minutesOf(text: string | undefined): number | undefined {
   return Number.isFinite(minutes) && minutes > 0 ? minutes : need(refuse("minutes-number", { text }));
 }
 
-function printSteps(console: Console, circuit: Circuit, { steps }: ProbeOrder): void {
+function printSteps(console: Console, circuit: Circuit, { steps, beforehand }: ProbeOrder): void {
   let place: string | null | undefined;
-  const opened = new Set<string>();
+  const opened = new Set(beforehand);
   for (const step of steps) {
     if (step.access !== place) {
       place = step.access;

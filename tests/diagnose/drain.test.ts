@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { openedBeforehand } from "../../core/diagnose/beforehand.ts";
 import { checkFor, DRAIN, drainCheck, drains, sleepingAmpsOf } from "../../core/diagnose/drain.ts";
 import { fuseOhmsOf } from "../../core/diagnose/inPlace.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
 import { readWith } from "../../core/diagnose/reads.ts";
 import { complaintOf, seenIn } from "../../core/diagnose/seen.ts";
-import { isBySense } from "../../core/diagnose/step.ts";
+import { isBySense, type Step } from "../../core/diagnose/step.ts";
 import type { Observation } from "../../core/diagnose/suspects.ts";
 import { parseFault } from "../../core/live/fault.ts";
 import { liveOf } from "../../core/live/live.ts";
@@ -78,6 +79,18 @@ describe("a battery that goes flat", () => {
         expect((condition.out ?? []).some((part) => fuses.includes(part))).toBe(false);
       }
     }
+  });
+
+  it.each(SAMPLE_NAMES)("opens no trim on %s while a fuse that lies open still parts the suspects", (name) => {
+    const circuit = sample(name);
+    const { steps, before } = probeOrder(circuit, flat(circuit));
+    const beforehand = openedBeforehand(circuit);
+    for (const { label } of beforehand) expect(before.join(" ")).toContain(label);
+    const open = new Set(beforehand.map(({ id }) => id));
+    const isAtFuse = ({ ohms, settings }: Step): boolean => ohms !== null && settings[0]!.condition.apart === undefined;
+    const behindTrim = steps.findIndex(({ access }) => access !== null && !open.has(access));
+    const [first] = steps.filter((step) => isAtFuse(step) && step.access !== null && open.has(step.access));
+    if (first && behindTrim >= 0) expect(steps.indexOf(first)).toBeLessThan(behindTrim);
   });
 
   it("tells the milliamps of a row across a fuse", () => {

@@ -184,6 +184,7 @@ export const orders: fc.Arbitrary<{
         detours: [],
         clashes: [],
         jointly: [],
+        beforehand: [],
       },
     })),
 );

@@ -322,6 +322,7 @@ export const VENT_ORDER: ProbeOrder = {
   detours: [],
   clashes: [],
   jointly: [],
+  beforehand: [],
 };
 
 /** A cell of the position table by its state's first letter: g0.06 grounded, p12.1 powered, f floating. */

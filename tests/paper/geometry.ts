@@ -141,6 +141,7 @@ function writtenInFields({ marks }: Sheet, texts: readonly TextMark[]): readonly
   return texts.flatMap((text) =>
     text.text === "V" ||
     text.text === "mV" ||
+    text.text === "A" ||
     text.text === "Ω" ||
     !fields.some((field) => overlaps(lettersOf(text), millimetreBounds(field)))
       ? []

@@ -10,6 +10,13 @@ import { formatJob, isJobText, readJob } from "../../schemas/job.ts";
 import { codeOf, got, VENTS } from "../edit/given.ts";
 
 const READING = got(parseReading(VENTS, "X5-6 @ S1=on : 0.02V"));
+/** One of every sort that is no volts: ohms, a clamp, an act, a look. */
+const OTHERS = [
+  "X32-1b/X32-2b @ apart:X32 : 1.2ohm",
+  "X5-6 @ S1=on,S5=open : 3.1A",
+  "M3 fed direct @ : works",
+  "F4 @ : whole",
+].map((text) => got(parseReading(VENTS, text)));
 const JOB: Job = {
   ...jobAbout("j1"),
   vehicle: "B-AD 1",
@@ -17,7 +24,7 @@ const JOB: Job = {
   when: ["wet"],
   complaint: "middle-open-own",
   observed: { "middle-open-own": "dead", "rear-open-own": "works" },
-  readings: [READING, { ...READING, standing: "struck", time: "2026-03-02T08:00:00Z" }],
+  readings: [READING, { ...READING, standing: "struck", time: "2026-03-02T08:00:00Z" }, ...OTHERS],
   batteryVolts: 12.5,
   verdict: { suspect: "W13:open", share: 0.97, time: "2026-03-02T09:00:00Z" },
   done: "new wire",
@@ -66,7 +73,7 @@ describe("a job on another drawing", () => {
     expect(misfitsOf(VENTS, JOB)).toEqual({ readings: [], checks: [], verdict: null });
     const verdict = { suspect: "X5-6:backed-out", share: 0.9, time: null };
     expect(misfitsOf(less, { ...JOB, verdict })).toEqual({
-      readings: [1, 2],
+      readings: [1, 2, 4],
       checks: ["middle-open-own", "rear-open-own"],
       verdict: "X5-6:backed-out",
     });

@@ -5,6 +5,8 @@ export const DRAIN_WORDS = {
   asleep: (minutes: string) =>
     `Let the vehicle sleep before the first row: key out, everything switched off, about ${minutes} minutes (a guess; some take longer).`,
   open: "Open what must be opened beforehand and close the door latch by hand: a door that opens wakes modules.",
+  beforehand: (labels: string, minutes: string) =>
+    `Lay the fuses open while you wait, ${minutes} min that the rows no longer count: ${labels}.`,
   leaveIn: "Pull no fuse: that wakes or restarts modules. Read millivolts across it where it sits.",
   battery: "Charge and test the battery by itself too: an old one goes flat with nothing connected.",
   drawn: (milliamps: string) =>

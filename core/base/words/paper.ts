@@ -128,7 +128,7 @@ export const PAPER_WORDS = {
   lampFrom: (from: string, to: string) => `lamp: ${from} to ${to}`,
   instruments: {
     "meter volts": "volts DC",
-    "meter ohms": "ohms, nothing fed",
+    "meter ohms": "ohms, unfed",
     clamp: "clamp, amps DC",
     "4 A lamp": "4 A lamp",
     "0.25 A lamp": "0.25 A lamp",
