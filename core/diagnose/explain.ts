@@ -131,6 +131,8 @@ export function cautionsFor(
   if (lampTo === "black") lines.push("The lamp in place of the fuse may move what hangs on it, and gets hot.");
   else if (instrument === "4 A lamp") lines.push("The lamp loads the wire, may move what hangs on it, and gets hot.");
   else if (instrument === "0.25 A lamp") lines.push("Small lamp only: the wire is thin.");
+  if (instrument === "meter ohms")
+    lines.push("Ohms only while the plug is apart and nothing is fed: volts harm the meter.");
   const point = pointAt(circuit, at.point);
   if (point?.kind === "terminal" && point.part.kind === "battery") lines.push("Eye protection at the battery.");
   return [...new Set(lines)];
