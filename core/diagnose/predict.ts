@@ -50,25 +50,37 @@ export function predict(
   const { nodes: named, plus } = rig.network;
   const nodes = Int32Array.from([...points.map(({ point }) => named.get(point)!), plus]);
   const clamps = Int32Array.from(points, ({ point }) => clampElement(circuit, rig, point));
+  const block = new Float64Array(3 * nodes.length * conditions.length);
   const shown: Shown[] = [];
   inEach(rig, conditions, melted, (condition) => {
-    shown[condition] = shownBy(rig, nodes, clamps);
+    shown[condition] = shownBy(rig, { nodes, clamps }, block, condition);
   });
   return { predicted: { shown, left: leftIn(rig), plugs: plugsWith(circuit, faults) }, rig };
 }
 
-/** What a settled rig shows at these nodes, of which the last is "battery +", and in these wires. */
-function shownBy(rig: Rig, nodes: Int32Array, clamps: Int32Array): Shown {
-  const { volts, sourceOhms } = rig.solver.readOut(nodes);
-  const plus = nodes.length - 1;
-  const amps = new Float64Array(plus);
+/** What is read of a settled rig: nodes, of which the last is "battery +", and elements that a clamp goes round. */
+interface Asked {
+  readonly nodes: Int32Array;
+  readonly clamps: Int32Array;
+}
+
+/** What a settled rig shows, kept in the room of this number of a block that holds all conditions. */
+function shownBy(rig: Rig, { nodes, clamps }: Asked, block: Float64Array, number: number): Shown {
+  const size = nodes.length;
+  const room = (part: number, length: number): Float64Array => {
+    const start = (3 * number + part) * size;
+    return block.subarray(start, start + length);
+  };
+  const plus = size - 1;
+  const [volts, ohms, amps] = [room(0, size), room(1, size), room(2, plus)];
+  rig.solver.readOut(nodes, volts, ohms);
   for (let point = 0; point < plus; point++) amps[point] = ampsIn(rig, clamps[point]!);
   return {
-    volts: volts.subarray(0, plus),
-    sourceOhms: sourceOhms.subarray(0, plus),
+    volts: room(0, plus),
+    sourceOhms: room(1, plus),
     amps,
     plusVolts: volts[plus]!,
-    plusOhms: sourceOhms[plus]!,
+    plusOhms: ohms[plus]!,
     states: new Map(rig.states),
   };
 }

@@ -6,12 +6,16 @@ import type { Pattern } from "./pattern.ts";
  * it is the resistance to the island's last column, which means nothing outside.
  * Method: Takahashi's recurrence, as in "On computing the inverse of a sparse matrix", Int. J. Numer. Meth. Eng. 19,
  * number 10: only entries at the places of the factor are needed, from the last column back. Every term is positive.
+ * `off` is room for the entries beside it (size m); both are filled anew.
  */
-export function inverseDiagonal(pattern: Pattern, factor: Factor): Float64Array {
-  const { unknowns, edges, columnStart, rowOf, targetStart, target } = pattern;
+export function inverseDiagonal(
+  pattern: Pattern,
+  factor: Factor,
+  diagonal: Float64Array = new Float64Array(pattern.unknowns),
+  off: Float64Array = new Float64Array(pattern.edges),
+): Float64Array {
+  const { unknowns, columnStart, rowOf, targetStart, target } = pattern;
   const { share, ohms } = factor;
-  const diagonal = new Float64Array(unknowns);
-  const off = new Float64Array(edges);
   for (let j = unknowns - 1; j >= 0; j--) {
     const start = columnStart[j]!;
     const end = columnStart[j + 1]!;

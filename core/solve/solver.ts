@@ -58,6 +58,8 @@ export class Solver {
   private islands: Int32Array | null = null;
   private dead: DeadNetwork | null = null;
   private isDeadFresh = false;
+  /** What the source ohms are worked out in: sizes n and m. */
+  private room: { readonly diagonal: Float64Array; readonly off: Float64Array } | null = null;
 
   constructor(pattern: Pattern) {
     this.pattern = pattern;
@@ -170,31 +172,31 @@ export class Solver {
 
   /** Ohms from each node to node 0 with the sources dead and each element at its present volts over amps. Size nodeCount. */
   sourceOhms(): Float64Array {
-    const ohms = new Float64Array(this.pattern.unknownOf.length);
-    spread(this.sourceOhmsOfUnknowns(), this.pattern.unknownOf, ohms);
-    return ohms;
+    const { unknownOf } = this.pattern;
+    const diagonal = this.sourceOhmsOfUnknowns();
+    return Float64Array.from(unknownOf, (unknown) => (unknown < 0 ? 0 : diagonal[unknown]!));
   }
 
-  /** Volts and source ohms of some nodes, as `volts` and `sourceOhms` tell them. Size as many as are asked for. */
-  readOut(nodes: Int32Array): { readonly volts: Float64Array; readonly sourceOhms: Float64Array } {
+  /** Fills in volts and source ohms of some nodes, as `volts` and `sourceOhms` tell them. Sizes as many as are asked for. */
+  readOut(nodes: Int32Array, volts: Float64Array, sourceOhms: Float64Array): void {
     const { companion, pattern } = this;
-    const unknowns = new Int32Array(nodes.length);
-    for (let at = 0; at < nodes.length; at++) unknowns[at] = pattern.unknownOf[nodes[at]!]!;
-    const volts = new Float64Array(nodes.length);
-    spread(companion.volts, unknowns, volts);
-    if (companion.factor.zeroPivots > 0) {
-      this.islands ??= islandsOf(pattern, companion.factor);
-      for (let at = 0; at < nodes.length; at++)
-        if (unknowns[at]! >= 0 && this.islands[unknowns[at]!] !== GROUNDED) volts[at] = 0;
+    const { unknownOf } = pattern;
+    const diagonal = this.sourceOhmsOfUnknowns();
+    if (companion.factor.zeroPivots > 0) this.islands ??= islandsOf(pattern, companion.factor);
+    const islands = companion.factor.zeroPivots > 0 ? this.islands : null;
+    for (let at = 0; at < nodes.length; at++) {
+      const unknown = unknownOf[nodes[at]!]!;
+      const isHere = unknown >= 0 && (islands === null || islands[unknown] === GROUNDED);
+      volts[at] = isHere ? companion.volts[unknown]! : 0;
+      sourceOhms[at] = unknown < 0 ? 0 : diagonal[unknown]!;
     }
-    const sourceOhms = new Float64Array(nodes.length);
-    spread(this.sourceOhmsOfUnknowns(), unknowns, sourceOhms);
-    return { volts, sourceOhms };
   }
 
+  /** Good until they are asked for again. */
   private sourceOhmsOfUnknowns(): Float64Array {
     const { factor, islands } = this.deadNetwork();
-    const ohms = inverseDiagonal(this.pattern, factor);
+    this.room ??= { diagonal: new Float64Array(this.pattern.unknowns), off: new Float64Array(this.pattern.edges) };
+    const ohms = inverseDiagonal(this.pattern, factor, this.room.diagonal, this.room.off);
     if (islands !== null)
       for (let unknown = 0; unknown < ohms.length; unknown++)
         if (islands[unknown] !== GROUNDED) ohms[unknown] = Number.POSITIVE_INFINITY;
@@ -235,14 +237,6 @@ export class Solver {
     this.dead.islands = factor.zeroPivots === 0 ? null : islandsOf(pattern, factor);
     this.isDeadFresh = true;
     return this.dead;
-  }
-}
-
-/** What is known of every unknown, as some ask for it; 0 for the reference. */
-function spread(known: Float64Array, unknowns: Int32Array, into: Float64Array): void {
-  for (let at = 0; at < unknowns.length; at++) {
-    const unknown = unknowns[at]!;
-    into[at] = unknown < 0 ? 0 : known[unknown]!;
   }
 }
 
