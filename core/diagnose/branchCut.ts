@@ -10,14 +10,18 @@ import { clusterOf, windowOf } from "./windows.ts";
 
 /** Suspects that show the same in a row, and the limits between which they do, as they are printed. */
 export interface Cut {
+  /** All that may show it, on this vehicle or on one that differs as much as others do. */
   readonly living: Living;
+  /** Those that show it on the vehicle as it is drawn: each suspect stands in one part. */
+  readonly drawn: Living;
   readonly windows: readonly Window[];
   readonly word: string;
 }
 
 /**
- * Parts the living by what a row shows with each, exactly: `shows` by setting, then in the order of the living. Limits lie
- * between the clusters of these alone; the heaviest part is not known here, so parts come in the order of the living.
+ * Parts the living by what a row shows with each, exactly: `shows` by setting, then in the order of the living, as drawn and
+ * then on each other vehicle. Limits lie between the clusters of all these; a suspect that falls in several of them on other
+ * vehicles stands in each. The heaviest part is not known here, so parts come in the order of the living.
  */
 export function cutAmong(
   living: Living,
@@ -33,14 +37,18 @@ export function cutAmong(
     ),
   );
   const parts = new Map<string, number[]>();
-  living.forEach((_, at) => {
+  shows[0]!.forEach((_, at) => {
     const label = shows.map((each, setting) => `${classes[setting]![at]}${each[at]!.word ?? ""}`).join("|");
     const part = parts.get(label);
     if (part) part.push(at);
     else parts.set(label, [at]);
   });
   return [...parts.values()].map((own) => ({
-    living: Uint16Array.from(own, (at) => living[at]!),
+    living: suspectsAt(living, own),
+    drawn: suspectsAt(
+      living,
+      own.filter((at) => at < living.length),
+    ),
     windows: shows.map((each, setting) => {
       const cluster = clusterOf(
         each.map((shown) => figureOf(shown) ?? 0),
@@ -57,23 +65,34 @@ export function cutAmong(
   }));
 }
 
+/** The suspects of some columns, each once, in the order of the living. */
+function suspectsAt(living: Living, columns: readonly number[]): Living {
+  const own = new Set(columns.map((at) => at % living.length));
+  return living.filter((_, at) => own.has(at));
+}
+
 /** Lines of a row that a person compares with: more are summed up in the last. */
 const MOST_LINES = 6;
 
 /** Parts heaviest first; where there are many, the light ones become one, "anything else", that every reading fits. */
 export function summedUp(living: Living, cuts: readonly Cut[], massOf: (living: Living) => number): readonly Cut[] {
-  const sorted = [...cuts].sort((one, other) => massOf(other.living) - massOf(one.living));
+  const sorted = [...cuts].sort((one, other) => massOf(other.drawn) - massOf(one.drawn));
   if (sorted.length <= MOST_LINES) return sorted;
   const rest = sorted.slice(MOST_LINES - 1);
-  const others = new Set(rest.flatMap((each) => [...each.living]));
   // In the order of the living, those of one repair stand side by side.
-  const all = living.filter((each) => others.has(each));
+  const all = (of: (cut: Cut) => Living): Living => {
+    const others = new Set(rest.flatMap((each) => [...of(each)]));
+    return living.filter((each) => others.has(each));
+  };
   const windows = rest[0]!.windows.map(() => ({
     low: Number.NEGATIVE_INFINITY,
     high: Number.POSITIVE_INFINITY,
     word: "",
   }));
-  return [...sorted.slice(0, MOST_LINES - 1), { living: all, windows, word: ANYTHING_ELSE }];
+  return [
+    ...sorted.slice(0, MOST_LINES - 1),
+    { living: all((each) => each.living), drawn: all((each) => each.drawn), windows, word: ANYTHING_ELSE },
+  ];
 }
 
 /** The word of the line that fits where no other does. */

@@ -1,5 +1,6 @@
 import type { Circuit } from "../circuit/circuit.ts";
 import type { Branches, BranchLine, BranchRow } from "./branchTable.ts";
+import { otherVehicles } from "./otherVehicles.ts";
 import { fitsIn, type Shows } from "./reading.ts";
 import { shownTo } from "./shown.ts";
 import type { Suspect } from "./step.ts";
@@ -35,12 +36,17 @@ export function verdictFor(
   return null;
 }
 
-/** The first suspect that the table does not lead to a verdict with its own repair; null where every one gets there. */
+/**
+ * The first suspect that the table does not lead to a verdict with its own repair, on the vehicle as drawn or on another one;
+ * null where every one gets there.
+ */
 export function firstMisled(circuit: Circuit, complaint: Observation, branches: Branches): string | null {
-  for (const suspect of branches.suspects) {
-    const letter = verdictFor(circuit, complaint, branches, suspect);
-    const verdict = branches.verdicts.find((each) => each.letter === letter);
-    if (!verdict?.repairs.some(({ repair }) => repair === suspect.repairGroup)) return suspect.title;
+  for (const vehicle of [circuit, ...otherVehicles(circuit)]) {
+    for (const suspect of branches.suspects) {
+      const letter = verdictFor(vehicle, complaint, branches, suspect);
+      const verdict = branches.verdicts.find((each) => each.letter === letter);
+      if (!verdict?.repairs.some(({ repair }) => repair === suspect.repairGroup)) return suspect.title;
+    }
   }
   return null;
 }

@@ -6,6 +6,7 @@ import type { Branches, BranchLine, BranchRow, BranchVerdict } from "./branchTab
 import { firstMisled } from "./branchWalk.ts";
 import { probeFor } from "./candidates.ts";
 import { beforeFirst, complaintWords, type Known, suspicion } from "./order.ts";
+import { otherVehicles } from "./otherVehicles.ts";
 import { distinct } from "./plan/distinct.ts";
 import { tellsOf } from "./plan/information.ts";
 import { planner } from "./plan/next.ts";
@@ -40,8 +41,8 @@ interface Node {
 
 /**
  * The branch sheet for a complaint. Each row is what the planner would take for the suspects that reach it, its limits
- * lie between what these suspects show, solved with the instrument in the circuit; and every suspect is walked through
- * the printed limits before the table is given out. Refuses `over-60-volts`, `no-suspects`, `branches-one`, and `branches-misled` where a
+ * lie between what these suspects show, solved with the instrument in the circuit, on the vehicle as drawn and on others
+ * (`otherVehicles`); and every suspect is walked through the printed limits on each before the table is given out. Refuses `over-60-volts`, `no-suspects`, `branches-one`, and `branches-misled` where a
  * suspect would not end at its own verdict.
  */
 export function branchesFor(circuit: Circuit, complaint: Observation, known: BranchesKnown = {}): Outcome<Branches> {
@@ -74,30 +75,30 @@ function grown(
   const choose = planner(problem, tells, distinct(problem));
   const whole = massOf(problem, allLiving(problem));
   const known = new Map<string, Node>();
-  const grow = (living: Living, at: Stand, left: number): Node | Living => {
+  const vehicles = [circuit, ...otherVehicles(circuit)];
+  const grow = (living: Living, at: Stand, left: number, asked: readonly number[]): Node | Living => {
     const isLight = massOf(problem, living) < LEAST_SHARE * whole;
     if (left === 0 || isLight || isOneRepair(problem, living) || known.size >= MOST_ROWS) return living;
     const key = `${[...living].join()} ${at.open}`;
     const before = known.get(key);
     if (before) return before;
     const choice = choose(living, at);
-    if (!choice) return living;
+    // A row that parts them no further, whatever the vehicle, is not asked again.
+    if (!choice || asked.includes(choice.probe)) return living;
     const { candidate } = columns[choice.probe]!;
     // What is heard is heard on the way to the last setting.
     const settings = candidate.instrument === "listen" ? candidate.conditions.slice(-1) : candidate.conditions;
+    const own = [...living].map((each) => suspects[each]!);
     const shows = settings.map((number) =>
-      shownTo(
-        circuit,
-        complaint.check.condition,
-        [...living].map((each) => suspects[each]!),
-        probeFor(candidate, conditions[number]!),
+      vehicles.flatMap((vehicle) =>
+        shownTo(vehicle, complaint.check.condition, own, probeFor(candidate, conditions[number]!)),
       ),
     );
     const good = settings.map(
       (number) => shownTo(circuit, complaint.check.condition, [HEALTHY], probeFor(candidate, conditions[number]!))[0]!,
     );
     const cut = summedUp(living, cutAmong(living, candidate, shows, good), (each) => massOf(problem, each));
-    if (cut.length < 2) return living;
+    if (cut.length < 2 || cut.every((each) => each.living.length === living.length)) return living;
     const probe = problem.probes[choice.probe]!;
     const then = after(at, probe);
     const node: Node = {
@@ -105,12 +106,12 @@ function grown(
       living,
       minutes: minutesFrom(problem, probe, at),
       cut,
-      next: cut.map((each) => grow(each.living, then, left - 1)),
+      next: cut.map((each) => grow(each.living, then, left - 1, [...asked, choice.probe])),
     };
     known.set(key, node);
     return node;
   };
-  return grow(allLiving(problem), stand, depth);
+  return grow(allLiving(problem), stand, depth, []);
 }
 
 /** Nothing wrong, as a suspect. */
@@ -132,10 +133,10 @@ function numbered(
   const list = nodes.map(({ column, minutes }) => ({ probe: column, minutes, bits: 0 }));
   const steps = stepsOf(circuit, suspects, rows, list, tries);
   const printed = nodes.map((node, index): BranchRow => {
-    const lines = node.cut.map(({ word, windows, living }, line): BranchLine => {
+    const lines = node.cut.map(({ word, windows, drawn }, line): BranchLine => {
       const next = node.next[line]!;
       const goes = isNode(next) ? { row: numbers.get(next)! } : { verdict: leaves.letterFor(next) };
-      return { word, windows, share: massOf(rows.problem, living) / whole, goes };
+      return { word, windows, share: massOf(rows.problem, drawn) / whole, goes };
     });
     return { step: steps[index]!, lines };
   });

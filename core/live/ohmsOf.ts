@@ -4,7 +4,7 @@ import type { Law } from "../solve/element.ts";
 import { wireOhms } from "../trade/wire.ts";
 
 /** A wire of which nothing is known: 1.5 mm2, one metre. */
-const UNKNOWN_WIRE = { mm2: 1.5, metres: 1 } as const;
+export const UNKNOWN_WIRE = { mm2: 1.5, metres: 1 } as const;
 const LEAST_WIRE_OHMS: Ohms = 1e-5;
 
 /** The law with ohms put in series, or null where that takes an element of its own. */
