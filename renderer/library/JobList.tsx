@@ -1,8 +1,8 @@
 import { Empty } from "../panels/Empty.tsx";
-import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { jobName } from "../words/job.ts";
 import { deletedWords } from "../words/library.ts";
+import { DeletedList } from "./DeletedList.tsx";
 import { JobEntry } from "./JobEntry.tsx";
 
 /** The jobs of the library, open ones first, or those that a search found. */
@@ -35,37 +35,15 @@ export function JobList() {
   );
 }
 
-/** Jobs that were deleted and can still be brought back; folded, and not there at all where there is none. */
+/** Jobs that were deleted and can still be brought back. */
 function DeletedJobs() {
   const { dispatch } = useAppStore();
   const deleted = useApp(({ shelf }) => shelf.deletedJobs);
-  if (deleted.length === 0) return null;
-  return (
-    <details className="deleted">
-      <summary>
-        <Icon name="onward" size={16} />
-        Deleted jobs <span className="caption figures">{deleted.length}</span>
-      </summary>
-      <ul>
-        {deleted.map((row) => (
-          <li key={`${row.circuit} ${row.id}`} className="deleted-row">
-            <span className="entry-words">
-              <b>
-                <bdi>{jobName(row)}</bdi>
-              </b>
-              <span className="caption figures">{deletedWords(row, Date.now())}</span>
-            </span>
-            <button
-              type="button"
-              className="button is-quiet is-low"
-              aria-label={`Bring ${jobName(row)} back`}
-              onClick={() => dispatch({ do: "restore-job", circuit: row.circuit, id: row.id })}
-            >
-              Bring it back
-            </button>
-          </li>
-        ))}
-      </ul>
-    </details>
-  );
+  const things = deleted.map((row) => ({
+    key: `${row.circuit} ${row.id}`,
+    name: jobName(row),
+    about: deletedWords(row, Date.now()),
+    restore: () => dispatch({ do: "restore-job", circuit: row.circuit, id: row.id }),
+  }));
+  return <DeletedList title="Deleted jobs" things={things} />;
 }

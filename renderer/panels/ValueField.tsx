@@ -1,9 +1,6 @@
-import { type FormEvent, type ReactNode, useId, useState } from "react";
-import { sentence } from "../../core/base/words.ts";
-import { useAppStore } from "../state/AppContext.tsx";
+import { type FormEvent, type ReactNode, useId } from "react";
 import type { Command } from "../state/action.ts";
-import { isToldOf } from "../state/reduceBench.ts";
-import { benchOf } from "../state/state.ts";
+import { useTyped } from "./useTyped.ts";
 
 /** A whole text that is offered for what is typed, and what it means. */
 export interface Offer {
@@ -28,25 +25,8 @@ interface Shown {
 
 /** A value that is typed as people write it. Enter takes it; what is refused says why below and stays as it was typed. */
 export function ValueField({ label, value, usual = "", unit = "", sample, offers, change }: Shown) {
-  const { dispatch, getState } = useAppStore();
-  const [typed, setTyped] = useState(value);
-  const [trouble, setTrouble] = useState<string | null>(null);
-  const [known, setKnown] = useState(value);
+  const { typed, setTyped, trouble, take } = useTyped(value, change);
   const id = useId();
-  if (known !== value) {
-    setKnown(value);
-    setTyped(value);
-    setTrouble(null);
-  }
-  const take = (): void => {
-    const bench = benchOf(getState());
-    if (!bench) return;
-    const command = change(typed);
-    const edit = typed === value ? null : command(bench);
-    setTrouble(edit && !edit.ok && isToldOf(edit.refusal) ? sentence(edit.refusal) : null);
-    if (edit?.ok) dispatch({ do: "make", command });
-    else if (edit && !isToldOf(edit.refusal)) setTyped(value);
-  };
   const submit = (event: FormEvent): void => {
     event.preventDefault();
     take();

@@ -15,10 +15,10 @@ import { begin } from "./begin.ts";
 import { isBenchLost } from "./benchText.ts";
 import { broughtBack, versionsListed } from "./earlier.ts";
 import { fileSaved, type Going, listed, opened, type Page, refused } from "./going.ts";
-import { jobOpened, jobRemoved, jobSaved, jobsListed, jobTextOpened } from "./jobErrands.ts";
+import { jobOpened, jobRemoved, jobSaved, jobsAreListed, jobsListed, jobTextOpened } from "./jobErrands.ts";
 import { foundNow, pdfArgument } from "./printing.ts";
 import { earlierOpened } from "./rescue.ts";
-import type { AppState } from "./state.ts";
+import { type AppState, benchOf } from "./state.ts";
 import type { AppStore, Reaction } from "./store.ts";
 import { weighingNow } from "./weighingNow.ts";
 
@@ -46,7 +46,9 @@ const KINDS: Readonly<Partial<Record<Action["do"], "opening" | "listing">>> = {
 /** Brings what a person asks of library and files to the host, and what it answers back to the store. */
 export function errandsReaction(host: Host, page: Page, autosave: Autosave): Reaction {
   const last = { opening: 0, listing: 0 };
-  return (action, _state, _before, store) => {
+  const isListed = jobsAreListed();
+  return (action, state, _before, store) => {
+    if (action.do === "stored" && isListed(benchOf(state))) return;
     const kind = KINDS[action.do];
     if (kind) last[kind] += 1;
     const number = kind && last[kind];

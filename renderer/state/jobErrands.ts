@@ -4,6 +4,7 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { wiringHash } from "../../core/circuit/wiringHash.ts";
 import type { Job } from "../../core/diagnose/job.ts";
 import { misfitWords } from "../../core/diagnose/misfitWords.ts";
+import type { Bench } from "../../core/edit/bench.ts";
 import { takeJobUp } from "../../core/edit/commands/takeJobUp.ts";
 import { jobOf } from "../../core/edit/jobOf.ts";
 import { formatJob, type JobCircuit, readJob } from "../../schemas/job.ts";
@@ -76,6 +77,24 @@ async function circuitOf(host: Host, { title, hash }: JobCircuit): Promise<strin
   }
   return rows[0]?.id ?? null;
 }
+
+/** Saves after which the jobs are listed while nothing of the job in hand changes: the first may have kept an older one. */
+const LISTED_SAVES = 2;
+
+/** Tells at each save whether the list of jobs is still as the host has it: it is, once the job in hand was listed as it is. */
+export function jobsAreListed(): (bench: Bench | null) => boolean {
+  let before: Bench | null = null;
+  let saves = 0;
+  return (bench) => {
+    const isSame = before !== null && bench !== null && JOB_FIELDS.every((name) => before?.[name] === bench[name]);
+    saves = isSame ? saves + 1 : 1;
+    before = bench;
+    return saves > LISTED_SAVES;
+  };
+}
+
+/** What of a bench stands in a row of the list of jobs. */
+const JOB_FIELDS = ["job", "complaint", "observed", "readings"] as const satisfies readonly (keyof Bench)[];
 
 /** Reads the jobs of the circuit on the bench. */
 export async function jobsListed({ host, store }: Going): Promise<void> {

@@ -3,8 +3,10 @@ import { type Job, jobAbout } from "../../core/diagnose/job.ts";
 import { beginJob } from "../../core/edit/commands/beginJob.ts";
 import { changeJob } from "../../core/edit/commands/changeJob.ts";
 import { fileVerdict } from "../../core/edit/commands/fileVerdict.ts";
+import { observeCheck } from "../../core/edit/commands/observeCheck.ts";
 import { putJobAway } from "../../core/edit/commands/putJobAway.ts";
 import { setBatteryVolts } from "../../core/edit/commands/setBatteryVolts.ts";
+import { throwControl } from "../../core/edit/commands/throwControl.ts";
 import type { Command } from "../../renderer/state/action.ts";
 import { openFile } from "../../renderer/state/openFile.ts";
 import { weighingNow } from "../../renderer/state/weighingNow.ts";
@@ -50,6 +52,27 @@ describe("the job in hand", () => {
     await settle();
     expect(await jobs()).toMatchObject([{ id: "j1", vehicle: "B-AD 1", circuit: id }]);
     expect(got(await host.ask("jobs.read", { circuit: id, id: "j1" })).job.batteryVolts).toBe(12.4);
+  });
+
+  test("is listed once it is kept, and not anew by saves that change nothing of it", async () => {
+    const { make, sent } = await atTheBench();
+    make((bench) => beginJob(bench, "j1"));
+    await settle();
+    const throws = async (times: number) => {
+      for (let time = 0; time < times; time++) {
+        make((bench) => throwControl(bench, "S1", bench.condition.set?.S1 === "on" ? "off" : "on"));
+        await settle();
+      }
+      return sent("jobs.list").filter(({ circuit }) => circuit !== undefined).length;
+    };
+    const listed = await throws(2);
+    expect(await throws(4)).toBe(listed);
+    make(
+      (bench) => setBatteryVolts(bench, "12.4"),
+      (bench) => observeCheck(bench, "rear-open-own", "works"),
+    );
+    await settle();
+    expect(await throws(0)).toBe(listed + 1);
   });
 
   test("is kept where several are put away between two saves, and none is where it was undone", async () => {
