@@ -136,6 +136,8 @@ export function lampReads(shown: Shown, point: number, lampTo: "battery +" | "ba
     return { across, pointVolts: across };
   }
   if (!Number.isFinite(ohms)) return { across: 0, pointVolts: shown.plusVolts };
+  // With the battery lost its plus hangs on nothing: the lamp has no feed, and the point stays as it is.
+  if (!Number.isFinite(shown.plusOhms)) return { across: 0, pointVolts: open };
   const across = acrossLamp(shown.plusVolts - open, ohms + shown.plusOhms, lamp);
   return { across: Math.abs(across), pointVolts: open + lampAmps(across, lamp) * ohms };
 }
