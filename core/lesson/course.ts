@@ -9,13 +9,11 @@ import { shownTo } from "../diagnose/shown.ts";
 import { clusters } from "../diagnose/weigh.ts";
 import { type Attempt, evidentIn, readingsIn } from "./attempt.ts";
 import type { Ground } from "./ground.ts";
-import { nextRow } from "./hint.ts";
+import { NOTHING_BITS, nextRow } from "./hint.ts";
 import type { Replay } from "./replay.ts";
 import { rowText } from "./rowText.ts";
 import { type Sight, sightOf, standFor } from "./sight.ts";
 
-/** A reading that was expected to tell less than this many bits told nothing. */
-const NOTHING_BITS = 0.03;
 /** Minutes by which a move must make the way to the end dearer to be a wrong turn (a guess). */
 export const WRONG_TURN: Minutes = 2;
 /** Share of one repair from which nobody need read on. */

@@ -25,11 +25,17 @@ export function hintFor(ground: Ground, now: Standing, evident: Evident): string
   );
 }
 
+/** A reading that is expected to tell less than this many bits tells nothing. */
+export const NOTHING_BITS = 0.03;
+
 /** Number of the row that the planner reads next; null where one repair is as good as certain or no row tells more. */
 export function nextRow(ground: Ground, now: Standing, evident: Evident): number | null {
   const { problem, living } = sightOf(ground, evident);
-  const pool = distinct(problem, unread(ground, evident));
-  return planner(problem, tellsOf(problem), pool)(living, standFor(ground, now))?.probe ?? null;
+  const tells = tellsOf(problem);
+  const pool = distinct(problem, unread(ground, evident)).filter(
+    (row) => tells(living, problem.probes[row]!.classes) >= NOTHING_BITS,
+  );
+  return planner(problem, tells, pool)(living, standFor(ground, now))?.probe ?? null;
 }
 
 /** Allowed rows of which some setting was not read yet; what is looked at looks the same in any setting. */
