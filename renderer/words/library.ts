@@ -30,6 +30,10 @@ const LESSONS: Readonly<Record<string, string>> = {
   "7-charging": "Alternator and its lamp",
   "8-wiper": "Park contact, two speeds",
   "9-liftgate": "Limit switches, two ways",
+  "10-power-and-ground": "Lesson: three states of a wire",
+  "11-unloaded-tests": "Lesson: 12 V that do no work",
+  "12-reversing-motor": "Lesson: both sides on ground",
+  "13-unlike-lamps": "Puzzle: nothing is broken",
 };
 
 /** What a sample teaches, in a few words; its vehicle where that is not known. */

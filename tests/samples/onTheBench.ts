@@ -10,7 +10,7 @@ import { kindOf } from "../../core/parts/catalogue.ts";
 import { dropLimit } from "../../core/trade/limits.ts";
 import { readCircuit } from "../../schemas/circuit.ts";
 
-/** Every sample by its name. */
+/** Every vehicle among the samples, by its name; the boards of the lessons are too small for what a search has to show. */
 export const SAMPLE_NAMES: readonly string[] = [
   "1-roof-vents",
   "2-exterior-lights",
