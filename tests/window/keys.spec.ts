@@ -16,7 +16,7 @@ story("everything is done by keys: open, throw, walk, ask why, put a fault in, u
     }
     throw new Error(`no Tab leads to ${name}`);
   };
-  await expect(page.locator(".tile")).toHaveCount(9);
+  await expect(page.locator(".tile")).toHaveCount(13);
   await tabTo(/^Horn/);
   await page.keyboard.press("Enter");
   await expect(page).toHaveTitle(/Horn/);

@@ -5,7 +5,7 @@ story("a first start shows the samples; one opens, and what was done on it outla
   const { page } = program;
   await expect(page).toHaveTitle("Wirefathom");
   await expect(page.getByRole("heading", { name: "Start from a sample" })).toBeVisible();
-  await expect(page.locator(".tile")).toHaveCount(9);
+  await expect(page.locator(".tile")).toHaveCount(13);
   const title = await openSample(page, "Roof vents");
   await expect(positionOf(page, "S1", "on")).toHaveAttribute("aria-pressed", "false");
   await throwTo(page, "S1", "on");
