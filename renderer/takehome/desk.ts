@@ -90,8 +90,10 @@ export function sceneShown({ bench, play }: Desk): Scene | null {
 export function playedTo(desk: Desk, play: Play): Desk {
   const scene = desk.bench.circuit.scenes[play.at];
   const isThere = play.at === desk.play.at && sceneShown(desk) !== null;
-  const next = { ...desk, play };
-  return scene && !isThere ? turned(acted(next, (bench) => setUp(bench, scene.condition))) : next;
+  if (!scene || isThere) return { ...desk, play };
+  // A scene may stand as the one before it does, and only look elsewhere: then nothing changed.
+  const set = acted({ ...desk, play, before: null, said: "" }, (bench) => setUp(bench, scene.condition));
+  return turned({ ...set, said: `${scene.label}. ${set.said}`.trim() });
 }
 
 /** Turned to where the scene is to be seen: the page on which most changed, unless something did on the one that is shown. */

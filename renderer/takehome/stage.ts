@@ -10,7 +10,7 @@ import { drawnInFull } from "./full.ts";
 import { type DeskStore, onChange, type View } from "./view.ts";
 
 /** A drawing is not made smaller than this unasked: below, the words of its parts are left out. */
-const LEAST_FITTED = 0.45;
+const LEAST_FITTED = 0.48;
 const MOST_FITTED = 1.5;
 const STEP = 1.25;
 const ZOOM_LIMITS = { least: 0.15, most: 4 } as const;
