@@ -1,6 +1,7 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { conditionText } from "../../core/live/condition.ts";
 import { KeepScene } from "../circuit/KeepScene.tsx";
+import { ScenePlayer } from "../circuit/ScenePlayer.tsx";
 import { SceneRow } from "../circuit/SceneRow.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { conditionNow } from "../state/views.ts";
@@ -14,6 +15,7 @@ export function Scenes({ circuit }: { readonly circuit: Circuit }) {
   const { scenes } = circuit;
   return (
     <ConditionGroup title="Scenes to look at">
+      {scenes.length > 1 && <ScenePlayer scenes={scenes} />}
       {scenes.map((scene, at) => (
         <SceneRow
           key={scene.label}
