@@ -1,11 +1,13 @@
-import { spawnSync } from "node:child_process";
+import { spawn } from "node:child_process";
+import { once } from "node:events";
 import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { setPriority, tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { LONG } from "./long.ts";
 import { hasProgram, install } from "./programs.ts";
 import { INSTALL } from "./reference/ngspice.ts";
-import { storyTallies } from "./stories.ts";
+import { type StoryTally, storyTallies } from "./stories.ts";
 import { chromiumProgram } from "./window/machine.ts";
 
 /** What a run came to. */
@@ -25,10 +27,19 @@ const STORIES = "tests/window/playwright.config.ts";
 const NO_CHROMIUM = "Chromium is not installed, and the window's stories need it: apt-get install chromium";
 const NO_READER = "pdftotext is not installed, and reading what is printed needs it: apt-get install poppler-utils";
 
+/** How far the tests, which only compute, stand back behind the stories, which wait much and are told meanwhile. */
+const STANDS_BACK = 10;
+
 /** Runs a program of this project's own; true where it ended well. */
-function run(tool: keyof typeof TOOLS, ...words: readonly string[]): boolean {
-  const script = join(ROOT, "node_modules", TOOLS[tool]);
-  return spawnSync(process.execPath, [script, ...words], { cwd: ROOT, stdio: "inherit" }).status === 0;
+function run(tool: keyof typeof TOOLS, ...words: readonly string[]): Promise<boolean> {
+  return runScript(join("node_modules", TOOLS[tool]), words);
+}
+
+async function runScript(script: string, words: readonly string[], standsBack = 0): Promise<boolean> {
+  const child = spawn(process.execPath, [join(ROOT, script), ...words], { cwd: ROOT, stdio: "inherit" });
+  if (standsBack > 0 && child.pid !== undefined) setPriority(child.pid, standsBack);
+  const [code] = await once(child, "exit");
+  return code === 0;
 }
 
 /** What the tests need besides this project's own packages: a sentence for each that is not there and could not be had. */
@@ -46,19 +57,13 @@ function check(name: string, isGood: boolean): Tally {
 }
 
 /** All tests; a file that does not load counts as a failed one. */
-function tests(): Tally {
+async function tests(): Promise<Tally> {
   const room = mkdtempSync(join(tmpdir(), "wirefathom-tests-"));
   try {
     const file = join(room, "report.json");
-    const isGood = run(
-      "vitest",
-      "run",
-      "--config",
-      "tests/vitest.config.ts",
-      "--reporter=default",
-      "--reporter=json",
-      `--outputFile.json=${file}`,
-    );
+    const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${file}`];
+    const words = ["run", "--config", "tests/vitest.config.ts", ...reporters];
+    const isGood = await runScript(join("node_modules", TOOLS.vitest), words, STANDS_BACK);
     const report = existsSync(file) ? JSON.parse(readFileSync(file, "utf8")) : {};
     const {
       numPassedTests: passed = 0,
@@ -79,29 +84,31 @@ function tests(): Tally {
   }
 }
 
-/** The built page in both hosts: what came of it in each, and what ran it. */
-function stories(): Tally {
+/** The built page in both hosts. */
+async function stories(): Promise<Tally & { readonly hosts: readonly StoryTally[] }> {
   const room = mkdtempSync(join(tmpdir(), "wirefathom-stories-"));
   try {
     const file = join(room, "report.json");
     process.env.STORIES_REPORT = file;
-    const isGood = run("playwright", "test", "--config", STORIES);
+    const isGood = await run("playwright", "test", "--config", STORIES);
     const hosts = storyTallies(file, ["loopback", "electron"]);
-    for (const { host, passed, retold, failed, engines } of hosts) {
-      const engine = engines.join(" and ") || "nothing";
-      console.log(`stories (${host}): ${passed} passed (${retold} at the second try), ${failed} failed, in ${engine}`);
-    }
     const passed = hosts.reduce((sum, tally) => sum + tally.passed, 0);
     const failed = hosts.reduce((sum, tally) => sum + tally.failed, 0);
-    return { passed, failed: isGood ? failed : Math.max(failed, 1) };
+    return { hosts, passed, failed: isGood ? failed : Math.max(failed, 1) };
   } finally {
     rmSync(room, { recursive: true, force: true });
   }
 }
 
+/** Says what came of the stories in a host, and what ran them. */
+function tell({ host, passed, retold, failed, engines }: StoryTally): void {
+  const engine = engines.join(" and ") || "nothing";
+  console.log(`stories (${host}): ${passed} passed (${retold} at the second try), ${failed} failed, in ${engine}`);
+}
+
 /** Builds the page and the window that the stories are told in. */
-function build(): boolean {
-  return spawnSync(process.execPath, ["electron/runBuild.ts"], { cwd: ROOT, stdio: "inherit" }).status === 0;
+function build(): Promise<boolean> {
+  return runScript(join("electron", "runBuild.ts"), []);
 }
 
 const sentences = missing();
@@ -109,17 +116,21 @@ if (sentences.length > 0) {
   console.error(sentences.join("\n"));
   process.exit(1);
 }
-const tallies = [
-  check("types of core", run("tsc", "-p", "core")),
-  check("types", run("tsc", "-p", ".")),
-  check("types of the page", run("tsc", "-p", "renderer")),
-  check("types of its tests", run("tsc", "-p", "tests/renderer")),
-  check("types of the stories", run("tsc", "-p", "tests/window")),
-  check("lint", run("biome", "check", "--error-on-warnings", ".")),
-  tests(),
-  check("build", build()),
-  stories(),
-];
+if (process.argv.includes("--long")) process.env[LONG] = "1";
+const checks = {
+  "types of core": run("tsc", "-p", "core"),
+  types: run("tsc", "-p", "."),
+  "types of the page": run("tsc", "-p", "renderer"),
+  "types of its tests": run("tsc", "-p", "tests/renderer"),
+  "types of the stories": run("tsc", "-p", "tests/window"),
+  lint: run("biome", "check", "--error-on-warnings", "."),
+  build: build(),
+};
+const checked = Object.entries(checks).map(async ([name, isGood]) => check(name, await isGood));
+const good = await Promise.all(checked);
+const [tested, told] = await Promise.all([tests(), stories()]);
+for (const host of told.hosts) tell(host);
+const tallies = [...good, tested, told];
 const passed = tallies.reduce((sum, tally) => sum + tally.passed, 0);
 const failed = tallies.reduce((sum, tally) => sum + tally.failed, 0);
 console.log(`${passed} passed, ${failed} failed`);

@@ -1,5 +1,25 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
+/** Tests of what has processes, sockets and files of its own: each file in a process of its own. */
+const HOSTS = "tests/electron/**/*.test.ts";
+
 export default defineConfig({
-  test: { root: new URL("..", import.meta.url).pathname, include: ["tests/**/*.test.ts"], testTimeout: 120_000 },
+  test: {
+    root: new URL("..", import.meta.url).pathname,
+    maxWorkers: availableParallelism(),
+    projects: [
+      { test: { name: "hosts", include: [HOSTS], testTimeout: 120_000 } },
+      {
+        // All else computes and keeps nothing but what it remembers by identity; modules are read once for many files.
+        test: {
+          name: "computed",
+          include: ["tests/**/*.test.ts"],
+          exclude: [HOSTS],
+          isolate: false,
+          testTimeout: 120_000,
+        },
+      },
+    ],
+  },
 });

@@ -32,9 +32,7 @@ export const NOTHING_BITS = 0.03;
 export function nextRow(ground: Ground, now: Standing, evident: Evident): number | null {
   const { problem, living } = sightOf(ground, evident);
   const tells = tellsOf(problem);
-  const pool = distinct(problem, unread(ground, evident)).filter(
-    (row) => tells(living, problem.probes[row]!.classes) >= NOTHING_BITS,
-  );
+  const pool = distinct(problem, unread(ground, evident)).filter((row) => tells.probe(living, row) >= NOTHING_BITS);
   return planner(problem, tells, pool)(living, standFor(ground, now))?.probe ?? null;
 }
 

@@ -1,37 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { lotsFrom } from "../../core/base/seed.ts";
 import { branchesFor } from "../../core/diagnose/branches.ts";
-import type { Branches } from "../../core/diagnose/branchTable.ts";
 import { firstMisled, verdictFor } from "../../core/diagnose/branchWalk.ts";
 import { vehicleWith } from "../../core/diagnose/otherVehicles.ts";
 import { possibleFaults } from "../../core/diagnose/possible.ts";
-import { SAMPLE_NAMES, sample } from "../samples/onTheBench.ts";
-
-// What is solved is remembered with its circuit: each sample is read once.
-const circuits = new Map(SAMPLE_NAMES.map((name) => [name, sample(name)]));
-
-function complaintOf(name: string) {
-  const circuit = circuits.get(name)!;
-  const check = circuit.checks[0]!;
-  return { circuit, complaint: { check, word: check.expect === "off" ? "wrong" : "dead" } as const };
-}
-
-const grown = new Map<string, Branches>();
-
-function branchesOf(name: string): Branches {
-  const known = grown.get(name);
-  if (known) return known;
-  const { circuit, complaint } = complaintOf(name);
-  const found = branchesFor(circuit, complaint);
-  if (!found.ok) throw new Error(found.refusal.code);
-  grown.set(name, found.value);
-  return found.value;
-}
+import { SAMPLE_NAMES } from "../samples/onTheBench.ts";
+import { firstBranches, firstComplaint } from "./firstBranches.ts";
 
 describe("a branch sheet", () => {
   it.each(SAMPLE_NAMES)("leads every suspect of %s to a verdict that names its repair", (name) => {
-    const { circuit, complaint } = complaintOf(name);
-    const branches = branchesOf(name);
+    const { circuit, complaint } = firstComplaint(name);
+    const branches = firstBranches(name);
     expect(branches.suspects.length).toBeGreaterThan(5);
     for (const suspect of branches.suspects) {
       const letter = verdictFor(circuit, complaint, branches, suspect);
@@ -41,8 +20,8 @@ describe("a branch sheet", () => {
   });
 
   it.each(SAMPLE_NAMES)("of %s leads nobody to a wrong part on another vehicle, by lot with seed 5", (name) => {
-    const { circuit, complaint } = complaintOf(name);
-    const branches = branchesOf(name);
+    const { circuit, complaint } = firstComplaint(name);
+    const branches = firstBranches(name);
     const draw = lotsFrom(5);
     // Battery 12.2 to 12.9 V, wires and contacts x 0.6 to 1.6: none of those the limits were cut for.
     const spread = { battery: (12.2 + 0.7 * draw()) / 12.6, ohms: 0.6 + draw() };
@@ -57,7 +36,7 @@ describe("a branch sheet", () => {
   });
 
   it.each(SAMPLE_NAMES)("of %s sends nobody round, and leaves no row and no verdict that nobody comes to", (name) => {
-    const { rows, verdicts } = branchesOf(name);
+    const { rows, verdicts } = firstBranches(name);
     const reached = new Set<number>([1]);
     const letters = new Set<string>();
     const walk = (number: number, before: readonly number[]): void => {
@@ -77,8 +56,8 @@ describe("a branch sheet", () => {
   });
 
   it("is refused where a printed limit would mislead somebody", () => {
-    const { circuit, complaint } = complaintOf("1-roof-vents");
-    const branches = branchesOf("1-roof-vents");
+    const { circuit, complaint } = firstComplaint("1-roof-vents");
+    const branches = firstBranches("1-roof-vents");
     expect(firstMisled(circuit, complaint, branches)).toBeNull();
     const [first, ...others] = branches.rows;
     const [line, next, ...rest] = first!.lines;
@@ -88,8 +67,8 @@ describe("a branch sheet", () => {
 
   it("never ends a seized or jammed motor at a switch", () => {
     for (const name of ["1-roof-vents", "5-blower", "8-wiper", "9-liftgate"]) {
-      const { circuit, complaint } = complaintOf(name);
-      const branches = branchesOf(name);
+      const { circuit, complaint } = firstComplaint(name);
+      const branches = firstBranches(name);
       for (const { id, faults } of possibleFaults(circuit)) {
         const [{ target, mode }] = faults as [(typeof faults)[number]];
         if (target !== complaint.check.load || !/^(seized|jammed)/.test(mode)) continue;
@@ -105,7 +84,7 @@ describe("a branch sheet", () => {
   });
 
   it("goes no deeper than it is told", () => {
-    const { circuit, complaint } = complaintOf("4-horn");
+    const { circuit, complaint } = firstComplaint("4-horn");
     const shallow = branchesFor(circuit, complaint, { depth: 1 });
     expect(shallow.ok && shallow.value.rows.length).toBe(1);
   });

@@ -8,6 +8,7 @@ import { rowsFor } from "../../core/diagnose/rows.ts";
 import type { Suspect } from "../../core/diagnose/step.ts";
 import { type Observation, suspectsFor } from "../../core/diagnose/suspects.ts";
 import { triesFor } from "../../core/diagnose/tries.ts";
+import { trials } from "../long.ts";
 import { SAMPLE_NAMES as SAMPLES, sample } from "../samples/onTheBench.ts";
 import { inOrder, minutesExpected } from "./policies.ts";
 import { careless, type Ended, search } from "./simulate.ts";
@@ -51,13 +52,13 @@ function showCalibration(course: Ended["course"]): void {
 
 describe("a planted fault", () => {
   it.each(SAMPLES)("is found on %s where every reading is right", (name) => {
-    const lost = searches(name, 15, 0, 1).filter(({ ended }) => !ended.isFound);
+    const lost = searches(name, trials(30, 15), 0, 1).filter(({ ended }) => !ended.isFound);
     expect(lost.map(({ possible }) => possible.id)).toEqual([]);
   });
 
   const sought: ReturnType<typeof searches>[number][] = [];
   it.each(SAMPLES)("is sought on %s by somebody who misreads one row of twenty (seed 7)", (name) => {
-    const own = searches(name, 13, 0.05, 7);
+    const own = searches(name, trials(26, 13), 0.05, 7);
     sought.push(...own);
     expect(own.length).toBeGreaterThan(0);
   });

@@ -11,6 +11,7 @@ import { type HandoverInput, handoverSheets, MOST_WORDS, wordsIn } from "../../c
 import type { Sheet } from "../../core/paper/page.ts";
 import { designatorsIn, inPlainWords } from "../../core/paper/plainWords.ts";
 import { proofSheets } from "../../core/paper/proofSheet.ts";
+import { trials } from "../long.ts";
 import { SAMPLE_NAMES, sample } from "../samples/onTheBench.ts";
 import { faultsOf, wordsIn as wordsInCells } from "./geometry.ts";
 
@@ -20,13 +21,13 @@ function checkOf(circuit: Circuit, id: string): FunctionCheck {
   return circuit.checks.find((check) => check.id === id)!;
 }
 
-/** Every third suspect of the first complaint that has any, so that each sort of fault comes up. */
+/** Every sixth suspect of the first complaint that has any, in the long form every third. */
 function casesOf(circuit: Circuit): readonly (readonly [FunctionCheck, string])[] {
   const complaint = circuit.checks.find(
     (check) => check.expect !== "off" && suspectsFor(circuit, { check, word: "dead" }).length > 0,
   )!;
   return suspectsFor(circuit, { check: complaint, word: "dead" })
-    .filter((_, index) => index % 3 === 0)
+    .filter((_, index) => index % trials(6, 3) === 0)
     .map(({ possible }) => [complaint, possible.id] as const);
 }
 
@@ -112,7 +113,7 @@ describe("the handover page", () => {
 describe("the proof-run sheet", () => {
   test.each(SAMPLE_NAMES)("of suspects of %s is laid out without a fault, with every row and check", (name) => {
     const circuit = sample(name);
-    for (const [complaint, fault] of casesOf(circuit).filter((_, index) => index % 6 === 0)) {
+    for (const [complaint, fault] of casesOf(circuit).filter((_, index) => index % trials(3, 6) === 0)) {
       const found = possibleFaults(circuit).find(({ id }) => id === fault)!;
       const proof = proofRun({ circuit, complaint, found });
       if (!proof.ok) throw new Error(proof.refusal.code);

@@ -38,7 +38,7 @@ const seen = {
 
 beforeAll(() => {
   for (let seed = 0; seed < CIRCUITS; seed++) tryCircuit(seed);
-}, 120_000);
+}, 600_000);
 
 function tryCircuit(seed: number): void {
   const lots = lotsOf(seed + 400_000);

@@ -23,8 +23,16 @@ export const SAMPLE_NAMES: readonly string[] = [
   "9-liftgate",
 ];
 
-/** The circuit of a sample's file, `4-horn`. */
+const samples = new Map<string, Circuit>();
+
+/** The circuit of a sample's file, `4-horn`: read once, so that what is remembered with it is worked out once. */
 export function sample(name: string): Circuit {
+  const circuit = samples.get(name) ?? sampleRead(name);
+  samples.set(name, circuit);
+  return circuit;
+}
+
+function sampleRead(name: string): Circuit {
   const read = readCircuit(readFileSync(new URL(`../../samples/${name}.circuit.json`, import.meta.url)));
   if (!read.ok) throw new Error(`${name} was refused: ${read.refusal.code}`);
   return read.value;

@@ -13,6 +13,7 @@ const WIRES = [
 
 story(
   "a circuit is drawn from nothing by keys alone, lives, is undone, and outlasts a restart",
+  { tag: "@both" },
   async ({ program }) => {
     const { page } = program;
     await page.getByRole("button", { name: "New circuit" }).focus();

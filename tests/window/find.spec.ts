@@ -10,42 +10,46 @@ function textOf(pdf: Buffer): string {
   return stdout;
 }
 
-story("a complaint gives a probe order, it is followed on the drawing, and goes on paper", async ({ program }) => {
-  const { page } = program;
-  await openSample(page, "Roof vents");
-  await openView(page, "Probe order");
-  await page.getByRole("searchbox").last().fill("middle vent opens");
-  await page.getByRole("button", { name: "Middle vent opens from its own switch" }).click();
-  const steps = page.locator(".step");
-  await expect(steps.first()).toBeVisible({ timeout: 20_000 });
-  const many = await steps.count();
+story(
+  "a complaint gives a probe order, it is followed on the drawing, and goes on paper",
+  { tag: "@both" },
+  async ({ program }) => {
+    const { page } = program;
+    await openSample(page, "Roof vents");
+    await openView(page, "Probe order");
+    await page.getByRole("searchbox").last().fill("middle vent opens");
+    await page.getByRole("button", { name: "Middle vent opens from its own switch" }).click();
+    const steps = page.locator(".step");
+    await expect(steps.first()).toBeVisible({ timeout: 20_000 });
+    const many = await steps.count();
 
-  // What works clears what it shares: fewer steps remain.
-  await openView(page, "What works");
-  for (const words of ["Rear vent opens from its own switch", "Front left vent opens from its own switch"])
-    await page.getByRole("checkbox", { name: `${words}: works` }).check();
-  await openView(page, "Probe order");
-  await expect(page.getByText("2 checks ticked as working.")).toBeVisible();
-  await expect.poll(() => steps.count(), { timeout: 20_000 }).toBeLessThan(many);
-  await expect(page.getByText(/Black stays on battery/)).toBeVisible();
+    // What works clears what it shares: fewer steps remain.
+    await openView(page, "What works");
+    for (const words of ["Rear vent opens from its own switch", "Front left vent opens from its own switch"])
+      await page.getByRole("checkbox", { name: `${words}: works` }).check();
+    await openView(page, "Probe order");
+    await expect(page.getByText("2 checks ticked as working.")).toBeVisible();
+    await expect.poll(() => steps.count(), { timeout: 20_000 }).toBeLessThan(many);
+    await expect(page.getByText(/Black stays on battery/)).toBeVisible();
 
-  // A row is opened and its point found on the drawing.
-  const second = steps.nth(1);
-  const point = await second.locator(".step-head b").textContent();
-  await second.locator(".step-head").click();
-  await expect(second).toHaveClass(/is-active/);
-  await expect(page.locator("main [role=status]").first()).toContainText(point ?? "never");
+    // A row is opened and its point found on the drawing.
+    const second = steps.nth(1);
+    const point = await second.locator(".step-head b").textContent();
+    await second.locator(".step-head").click();
+    await expect(second).toHaveClass(/is-active/);
+    await expect(page.locator("main [role=status]").first()).toContainText(point ?? "never");
 
-  await page.keyboard.press("Control+p");
-  await page.getByRole("button", { name: "Probe order", exact: true }).last().click();
-  const save = page.getByRole("button", { name: "Save as PDF" });
-  await expect(save).toBeEnabled({ timeout: 20_000 });
-  const { bytes } = await program.saved(() => save.click());
-  const words = textOf(bytes);
-  expect(words).toContain("Middle vent opens from its own switch");
-  expect(words).toContain(point);
-  expect(words).toMatch(/procedure/);
-});
+    await page.keyboard.press("Control+p");
+    await page.getByRole("button", { name: "Probe order", exact: true }).last().click();
+    const save = page.getByRole("button", { name: "Save as PDF" });
+    await expect(save).toBeEnabled({ timeout: 20_000 });
+    const { bytes } = await program.saved(() => save.click());
+    const words = textOf(bytes);
+    expect(words).toContain("Middle vent opens from its own switch");
+    expect(words).toContain(point);
+    expect(words).toMatch(/procedure/);
+  },
+);
 
 story("a position table tells each pin plugged in and unplugged", async ({ program }) => {
   const { page } = program;

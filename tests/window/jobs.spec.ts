@@ -5,6 +5,7 @@ import { openView } from "./views.ts";
 
 story(
   "a job is begun, read, put away, found by search after a restart, taken up again, and its verdict filed",
+  { tag: "@both" },
   async ({ program }) => {
     story.slow();
     const { page } = program;

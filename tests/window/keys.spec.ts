@@ -1,86 +1,91 @@
 import { openSample } from "./acts.ts";
 import { expect, story } from "./story.ts";
 
-story("everything is done by keys: open, throw, walk, ask why, put a fault in, undo, print", async ({ program }) => {
-  const { page } = program;
-  const tabTo = async (name: RegExp): Promise<void> => {
-    for (let at = 0; at < 120; at++) {
+story(
+  "everything is done by keys: open, throw, walk, ask why, put a fault in, undo, print",
+  { tag: "@both" },
+  async ({ program }) => {
+    const { page } = program;
+    const tabTo = async (name: RegExp): Promise<void> => {
+      for (let at = 0; at < 120; at++) {
+        await page.keyboard.press("Tab");
+        const said = await page.evaluate(() => {
+          const now = document.activeElement?.cloneNode(true) as Element | undefined;
+          // A picture is drawn a little later, and is no part of the name.
+          for (const hidden of now?.querySelectorAll("[aria-hidden=true]") ?? []) hidden.remove();
+          return `${now?.getAttribute("aria-label") ?? ""} ${now?.textContent ?? ""}`.trim();
+        });
+        if (name.test(said)) return;
+      }
+      throw new Error(`no Tab leads to ${name}`);
+    };
+    await expect(page.locator(".tile")).toHaveCount(13);
+    await tabTo(/^Horn/);
+    await page.keyboard.press("Enter");
+    await expect(page).toHaveTitle(/Horn/);
+
+    // The drawing: the first point, along the circuit, why, and up to the part.
+    await tabTo(/^Drawing of the page/);
+    const chosen = page.locator("main [role=status]").first();
+    await page.keyboard.press("Home");
+    await expect(chosen).toContainText(/powered|grounded|floating/);
+    const first = await chosen.textContent();
+    await page.keyboard.press("ArrowRight");
+    await expect(chosen).not.toHaveText(first ?? "");
+    await page.keyboard.press("w");
+    await expect(page.getByRole("tooltip")).toContainText(/powered|grounded|floating/);
+    await page.keyboard.press("Escape");
+    await expect(page.getByRole("tooltip")).toHaveCount(0);
+
+    // A switch: parts one by one until the door switch, thrown by Enter.
+    for (let at = 0; at < 40 && !(await chosen.textContent())?.startsWith("S2"); at++)
+      await page.keyboard.press("PageDown");
+    await expect(chosen).toContainText("S2");
+    await page.keyboard.press("Enter");
+    await expect(page.locator(".status")).toContainText("S2 open");
+
+    // The horn button is held by its key and let go.
+    for (let at = 0; at < 40 && !(await chosen.textContent())?.startsWith("S1"); at++)
+      await page.keyboard.press("PageDown");
+    await page.keyboard.down("2");
+    await page.waitForTimeout(400);
+    await expect(page.locator(".status")).toContainText("S1 held pressed");
+    await page.keyboard.up("2");
+    await expect(page.locator(".status")).not.toContainText("S1 held pressed");
+
+    // A fuse is taken out and put back, and undone twice.
+    for (let at = 0; at < 40 && !(await chosen.textContent())?.startsWith("F2"); at++)
+      await page.keyboard.press("PageDown");
+    await page.keyboard.press("o");
+    await expect(page.locator(".status")).toContainText("F2 out");
+    await page.keyboard.press("Control+z");
+    await expect(page.locator(".status")).not.toContainText("F2 out");
+
+    // A fault by its menu.
+    await page.keyboard.press("ContextMenu");
+    const menu = page.getByRole("dialog", { name: /F2/ });
+    await expect(menu).toBeVisible();
+    for (let at = 0; at < 12; at++) {
+      if ((await page.evaluate(() => document.activeElement?.textContent)) === "Put this fault in") break;
       await page.keyboard.press("Tab");
-      const said = await page.evaluate(() => {
-        const now = document.activeElement?.cloneNode(true) as Element | undefined;
-        // A picture is drawn a little later, and is no part of the name.
-        for (const hidden of now?.querySelectorAll("[aria-hidden=true]") ?? []) hidden.remove();
-        return `${now?.getAttribute("aria-label") ?? ""} ${now?.textContent ?? ""}`.trim();
-      });
-      if (name.test(said)) return;
     }
-    throw new Error(`no Tab leads to ${name}`);
-  };
-  await expect(page.locator(".tile")).toHaveCount(13);
-  await tabTo(/^Horn/);
-  await page.keyboard.press("Enter");
-  await expect(page).toHaveTitle(/Horn/);
+    await page.keyboard.press("Enter");
+    await expect(menu).toContainText("F2 blown");
+    await page.keyboard.press("Escape");
 
-  // The drawing: the first point, along the circuit, why, and up to the part.
-  await tabTo(/^Drawing of the page/);
-  const chosen = page.locator("main [role=status]").first();
-  await page.keyboard.press("Home");
-  await expect(chosen).toContainText(/powered|grounded|floating/);
-  const first = await chosen.textContent();
-  await page.keyboard.press("ArrowRight");
-  await expect(chosen).not.toHaveText(first ?? "");
-  await page.keyboard.press("w");
-  await expect(page.getByRole("tooltip")).toContainText(/powered|grounded|floating/);
-  await page.keyboard.press("Escape");
-  await expect(page.getByRole("tooltip")).toHaveCount(0);
-
-  // A switch: parts one by one until the door switch, thrown by Enter.
-  for (let at = 0; at < 40 && !(await chosen.textContent())?.startsWith("S2"); at++)
-    await page.keyboard.press("PageDown");
-  await expect(chosen).toContainText("S2");
-  await page.keyboard.press("Enter");
-  await expect(page.locator(".status")).toContainText("S2 open");
-
-  // The horn button is held by its key and let go.
-  for (let at = 0; at < 40 && !(await chosen.textContent())?.startsWith("S1"); at++)
-    await page.keyboard.press("PageDown");
-  await page.keyboard.down("2");
-  await page.waitForTimeout(400);
-  await expect(page.locator(".status")).toContainText("S1 held pressed");
-  await page.keyboard.up("2");
-  await expect(page.locator(".status")).not.toContainText("S1 held pressed");
-
-  // A fuse is taken out and put back, and undone twice.
-  for (let at = 0; at < 40 && !(await chosen.textContent())?.startsWith("F2"); at++)
-    await page.keyboard.press("PageDown");
-  await page.keyboard.press("o");
-  await expect(page.locator(".status")).toContainText("F2 out");
-  await page.keyboard.press("Control+z");
-  await expect(page.locator(".status")).not.toContainText("F2 out");
-
-  // A fault by its menu.
-  await page.keyboard.press("ContextMenu");
-  const menu = page.getByRole("dialog", { name: /F2/ });
-  await expect(menu).toBeVisible();
-  for (let at = 0; at < 12; at++) {
-    if ((await page.evaluate(() => document.activeElement?.textContent)) === "Put this fault in") break;
-    await page.keyboard.press("Tab");
-  }
-  await page.keyboard.press("Enter");
-  await expect(menu).toContainText("F2 blown");
-  await page.keyboard.press("Escape");
-
-  await page.keyboard.press("Control+p");
-  const print = page.getByRole("dialog", { name: "Print" });
-  await expect(print).toBeVisible();
-  await page.keyboard.press("Escape");
-  await expect(print).toBeHidden();
-  await page.keyboard.press("Control+w");
-  await expect(page).toHaveTitle("Wirefathom");
-});
+    await page.keyboard.press("Control+p");
+    const print = page.getByRole("dialog", { name: "Print" });
+    await expect(print).toBeVisible();
+    await page.keyboard.press("Escape");
+    await expect(print).toBeHidden();
+    await page.keyboard.press("Control+w");
+    await expect(page).toHaveTitle("Wirefathom");
+  },
+);
 
 story(
   "a key is changed by keys alone, shown wherever it is shown, kept, swapped and given back",
+  { tag: "@both" },
   async ({ program }) => {
     await openSample(program.page, "Horn");
     const sheetOf = () => program.page.getByRole("dialog", { name: "Keys and commands" });

@@ -12,6 +12,7 @@ const BENCH = [95, 95, 93] as const;
 
 story(
   "a photograph taken at an angle is made square, and is there after a restart and in the saved file",
+  { tag: "@both" },
   async ({ program }) => {
     const { page, folder } = program;
     const file = join(folder, "bench.jpg");
@@ -75,6 +76,7 @@ story(
 
 story(
   "pages of a PDF are chosen by number, lie under pages of their own, and go again by one undo",
+  { tag: "@both" },
   async ({ program }) => {
     const { page, folder } = program;
     const file = join(folder, "manual.pdf");
@@ -142,6 +144,7 @@ story(
 
 story(
   "a picture is pasted on the drawing, another dropped on it, faded, locked and moved by keys",
+  { tag: "@both" },
   async ({ program }) => {
     const { page } = program;
     await begin(page);

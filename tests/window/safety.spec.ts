@@ -1,6 +1,6 @@
 import { expect, story } from "./story.ts";
 
-story("the page has nothing of the machine, goes nowhere and asks nobody", async ({ program }) => {
+story("the page has nothing of the machine, goes nowhere and asks nobody", { tag: "@both" }, async ({ program }) => {
   const { page, host, faults } = program;
   const inPage = (words: string): Promise<unknown> => page.evaluate(words);
   const names = "[typeof require, typeof process, typeof module, typeof Buffer]";

@@ -25,14 +25,18 @@ import type { HostName, OpenProgram, SavedFile } from "./opened.ts";
  *       await expect(program.page.getByText("F3 is out")).toBeVisible();
  *     });
  *
- * It is run twice, in a browser with the loopback host and in the program's own window, each time on a library of its own
- * that is empty at first. Find things as a person does, by role and name. Ask for `program.page` anew after a restart.
+ * It is told in a browser with the loopback host, on a library of its own that is empty at first. The page is the same in the
+ * program's own window: there a story is told too where it needs what hosts do in ways of their own (windows, menus, files,
+ * dialogs, keeping, printing), and says so, `story("...", { tag: "@both" }, async ...)`. `npm run test:long` tells all of
+ * them in both. Find things as a person does, by role and name. Ask for `program.page` anew after a restart.
  * A fault on the page's console, as something that its policy forbids, fails the story by itself. What differs between the
  * hosts belongs in `opened.ts` and its two hosts, not in a story; what only one of them has, in a file named for it, as
  * `electronWindow.spec.ts`. `story.use({ file: PATH })` starts with a file.
  * The page that is run is the one in `out/`: `npm run build` first. A story takes two seconds; make few, long ones.
  *
  *     npx playwright test -c tests/window/playwright.config.ts [NAME] [--project=loopback|electron]
+ *
+ * With TESTS_LONG=1 before it, any story is told in the program's own window.
  */
 
 /** The program as a story sees it. */

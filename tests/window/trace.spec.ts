@@ -3,40 +3,44 @@ import { HUES, pixelsOf } from "./canvas.ts";
 import { expect, story } from "./story.ts";
 import { openView } from "./views.ts";
 
-story("a switch is thrown, and the drawing, the list and the words tell what every wire is", async ({ program }) => {
-  const { page } = program;
-  await openSample(page, "Roof vents");
-  const said = page.locator("[data-region=said]");
-  const before = await pixelsOf(page, HUES.powered);
-  await throwTo(page, "S1", "on");
-  await expect(said).toContainText("Key on");
-  await expect(said).toContainText("K1 pulls in");
-  await expect.poll(() => pixelsOf(page, HUES.powered)).toBeGreaterThan(before + 500);
+story(
+  "a switch is thrown, and the drawing, the list and the words tell what every wire is",
+  { tag: "@both" },
+  async ({ program }) => {
+    const { page } = program;
+    await openSample(page, "Roof vents");
+    const said = page.locator("[data-region=said]");
+    const before = await pixelsOf(page, HUES.powered);
+    await throwTo(page, "S1", "on");
+    await expect(said).toContainText("Key on");
+    await expect(said).toContainText("K1 pulls in");
+    await expect.poll(() => pixelsOf(page, HUES.powered)).toBeGreaterThan(before + 500);
 
-  await openView(page, "List");
-  const wire = page.locator(".row", { has: page.getByText("W13", { exact: true }) });
-  await expect(wire).toContainText("powered");
-  await page.getByRole("searchbox", { name: "Narrow the list" }).fill("M3");
-  const motor = page.locator(".row", { has: page.getByText("M3", { exact: true }) }).first();
-  await expect(motor).not.toContainText("runs");
+    await openView(page, "List");
+    const wire = page.locator(".row", { has: page.getByText("W13", { exact: true }) });
+    await expect(wire).toContainText("powered");
+    await page.getByRole("searchbox", { name: "Narrow the list" }).fill("M3");
+    const motor = page.locator(".row", { has: page.getByText("M3", { exact: true }) }).first();
+    await expect(motor).not.toContainText("runs");
 
-  // Held, it runs; let go, it stands still.
-  const open = positionOf(page, "S2", "open").first();
-  await open.hover();
-  await page.mouse.down();
-  await page.waitForTimeout(400);
-  await expect(said).toContainText(/held open/i);
-  await expect(page.locator(".status")).toContainText("held open");
-  await page.mouse.up();
-  await expect(page.locator(".status")).not.toContainText("held open");
+    // Held, it runs; let go, it stands still.
+    const open = positionOf(page, "S2", "open").first();
+    await open.hover();
+    await page.mouse.down();
+    await page.waitForTimeout(400);
+    await expect(said).toContainText(/held open/i);
+    await expect(page.locator(".status")).toContainText("held open");
+    await page.mouse.up();
+    await expect(page.locator(".status")).not.toContainText("held open");
 
-  // Clicked shortly, it stays pinned until it is let go.
-  await open.click();
-  await expect(open).toHaveAttribute("aria-pressed", "true");
-  await expect(page.locator(".status")).toContainText("held open");
-  await page.keyboard.press("Control+z");
-  await expect(open).toHaveAttribute("aria-pressed", "false");
-});
+    // Clicked shortly, it stays pinned until it is let go.
+    await open.click();
+    await expect(open).toHaveAttribute("aria-pressed", "true");
+    await expect(page.locator(".status")).toContainText("held open");
+    await page.keyboard.press("Control+z");
+    await expect(open).toHaveAttribute("aria-pressed", "false");
+  },
+);
 
 story("a fault is put in, what differs is marked, and the good circuit is one click away", async ({ program }) => {
   const { page } = program;
