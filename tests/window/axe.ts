@@ -1,8 +1,13 @@
 import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "@playwright/test";
 
-/** What the checker for accessibility finds in the page, one line each. */
-export async function axeFinds(page: Page, where: string): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
+/** The checker's rules for colours. */
+const OF_COLOURS = ["color-contrast", "link-in-text-block"];
+
+/** What the checker for accessibility finds in the page, one line each; with `colours`, by its rules for those alone. */
+export async function axeFinds(page: Page, where: string, rules?: "colours"): Promise<readonly string[]> {
+  const checker = new AxeBuilder({ page });
+  if (rules === "colours") checker.withRules(OF_COLOURS);
+  const { violations } = await checker.analyze();
   return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${where}: ${id} ${html.slice(0, 160)}`));
 }
