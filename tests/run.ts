@@ -1,7 +1,7 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { setPriority, tmpdir } from "node:os";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { LONG } from "./long.ts";
@@ -27,17 +27,13 @@ const STORIES = "tests/window/playwright.config.ts";
 const NO_CHROMIUM = "Chromium is not installed, and the window's stories need it: apt-get install chromium";
 const NO_READER = "pdftotext is not installed, and reading what is printed needs it: apt-get install poppler-utils";
 
-/** How far the tests, which only compute, stand back behind the stories, which wait much and are told meanwhile. */
-const STANDS_BACK = 10;
-
 /** Runs a program of this project's own; true where it ended well. */
 function run(tool: keyof typeof TOOLS, ...words: readonly string[]): Promise<boolean> {
   return runScript(join("node_modules", TOOLS[tool]), words);
 }
 
-async function runScript(script: string, words: readonly string[], standsBack = 0): Promise<boolean> {
+async function runScript(script: string, words: readonly string[]): Promise<boolean> {
   const child = spawn(process.execPath, [join(ROOT, script), ...words], { cwd: ROOT, stdio: "inherit" });
-  if (standsBack > 0 && child.pid !== undefined) setPriority(child.pid, standsBack);
   const [code] = await once(child, "exit");
   return code === 0;
 }
@@ -63,7 +59,7 @@ async function tests(): Promise<Tally> {
     const file = join(room, "report.json");
     const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${file}`];
     const words = ["run", "--config", "tests/vitest.config.ts", ...reporters];
-    const isGood = await runScript(join("node_modules", TOOLS.vitest), words, STANDS_BACK);
+    const isGood = await run("vitest", ...words);
     const report = existsSync(file) ? JSON.parse(readFileSync(file, "utf8")) : {};
     const {
       numPassedTests: passed = 0,
@@ -128,6 +124,7 @@ const checks = {
 };
 const checked = Object.entries(checks).map(async ([name, isGood]) => check(name, await isGood));
 const good = await Promise.all(checked);
+// At once: the tests compute, the stories mostly wait.
 const [tested, told] = await Promise.all([tests(), stories()]);
 for (const host of told.hosts) tell(host);
 const tallies = [...good, tested, told];

@@ -3,13 +3,15 @@ import { defineConfig } from "vitest/config";
 
 /** Tests of what has processes, sockets and files of its own: each file in a process of its own. */
 const HOSTS = "tests/electron/**/*.test.ts";
+/** Nothing computes so long; the machine may be busy with the stories meanwhile, and with more. */
+const testTimeout = 300_000;
 
 export default defineConfig({
   test: {
     root: new URL("..", import.meta.url).pathname,
     maxWorkers: availableParallelism(),
     projects: [
-      { test: { name: "hosts", include: [HOSTS], testTimeout: 120_000 } },
+      { test: { name: "hosts", include: [HOSTS], testTimeout } },
       {
         // All else computes and keeps nothing but what it remembers by identity; modules are read once for many files.
         test: {
@@ -17,7 +19,7 @@ export default defineConfig({
           include: ["tests/**/*.test.ts"],
           exclude: [HOSTS],
           isolate: false,
-          testTimeout: 120_000,
+          testTimeout,
         },
       },
     ],

@@ -166,7 +166,7 @@ describe("a start", () => {
       ["no-such-browser", "http://127.0.0.1:1/"],
       [process.execPath, "-e", write],
     ]);
-    await vi.waitFor(() => expect(existsSync(made)).toBe(true), { timeout: 5_000 });
+    await vi.waitFor(() => expect(existsSync(made)).toBe(true), { timeout: 60_000 });
   });
 });
 

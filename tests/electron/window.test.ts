@@ -211,7 +211,7 @@ describe("the window", () => {
     const window = await running();
     expect(window.close()).toBe(true);
     expect([names().at(-1), window.isGone]).toEqual(["hide", false]);
-    await vi.waitFor(() => expect(window.isGone).toBe(true), { timeout: 2_000 });
+    await vi.waitFor(() => expect(window.isGone).toBe(true), { timeout: 10_000 });
     expect(names()).toContain("quit");
   });
 });

@@ -58,7 +58,6 @@ function circuitByLot(seed: number): Circuit {
 
 test.each(isLong ? [1, 2, 3, 4, 5, 6] : [1, 2, 3])(
   "a circuit by lot (%i) keeps its nets and live state",
-  { timeout: 60_000 },
   async (seed) => {
     const circuit = scattered(circuitByLot(seed), "p1", seed);
     const bench = benchFor(circuit);
@@ -94,7 +93,7 @@ describe("what is arranged", () => {
 });
 
 describe.each(PAGES)("$name $page, scattered and arranged", ({ page, circuit }) => {
-  test("is the same circuit, drawn better, on the page, and pinned parts stayed", { timeout: 120_000 }, async () => {
+  test("is the same circuit, drawn better, on the page, and pinned parts stayed", async () => {
     const first = outlines(circuit, page)[0]!.id;
     const pinned = after(benchFor(circuit), pinParts(benchFor(circuit), [first], true));
     const bench = benchFor(scattered(pinned.circuit, page, SEED));
