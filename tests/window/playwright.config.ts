@@ -22,8 +22,9 @@ export default defineConfig<{ host: HostName }>({
   // A second try tells a busy machine from a fault; the run says how many needed it.
   retries: 1,
   forbidOnly: true,
-  timeout: 60_000,
-  expect: { timeout: 10_000 },
+  // The tests compute meanwhile.
+  timeout: 120_000,
+  expect: { timeout: 20_000 },
   reporter: report ? [["list"], ["json", { outputFile: report }]] : [["list"]],
   use: { launchOptions: { executablePath: chromium }, viewport: { width: 1280, height: 800 } },
   projects: [
