@@ -116,7 +116,8 @@ export function carriersOf(lines: readonly BranchLine[]): ReadonlySet<string> {
   return new Set(lines.flatMap(({ rows }) => rows.map(carrierOf)));
 }
 
-function carrierOf(row: BranchRow): string {
+/** What tells a row apart: its wire or link, or its part by the two terminals that are passed. */
+export function carrierOf(row: BranchRow): string {
   return row.is === "wire" || row.is === "link" ? row.name : `${row.name} ${row.terminals.join("-")}`;
 }
 

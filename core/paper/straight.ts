@@ -4,6 +4,7 @@ import { type Outcome, ok } from "../base/outcome.ts";
 import { PAPER_WORDS } from "../base/words/paper.ts";
 import { STRAIGHT_WORDS as WORDS } from "../base/words/straight.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
+import { conditionWords } from "../circuit/sheetCondition.ts";
 import type { Drawing, Mark } from "../drawing/mark.ts";
 import { gridUnitsOf } from "../drawing/scale.ts";
 import { type Branch, type BranchControl, branchOf } from "../live/branch.ts";
@@ -16,7 +17,7 @@ import { circuitTitle } from "./facts.ts";
 import { linesOf } from "./lines.ts";
 import { SHEET } from "./page.ts";
 import { sheetCode } from "./sheetCode.ts";
-import { type Band, type HeadingFor, type Section, sectionsOf } from "./straightBand.ts";
+import { type HeadingFor, type OtherBranch, sectionsOf } from "./straightBand.ts";
 import { type FaultSetting, faultMarks } from "./straightFault.ts";
 import { type StraightFacts, straightFrame } from "./straightFrame.ts";
 import { legendMarks } from "./straightLegend.ts";
@@ -24,7 +25,7 @@ import { middleLine } from "./straightMarks.ts";
 import { type LaidBand, type LaidSheet, layOut } from "./straightPages.ts";
 import { placeMarks } from "./straightPlaces.ts";
 import { endMarksOf, headingMarks, type RowSetting, rowMarks } from "./straightRow.ts";
-import { AT, LEAST, STRAIGHT_TYPE as TYPE } from "./straightSize.ts";
+import { AT, STRAIGHT_TYPE as TYPE } from "./straightSize.ts";
 import { ampsWords, branchWords, placeWords, planted, positionWords } from "./straightWords.ts";
 
 /** What a straight branch is printed from. */
@@ -48,13 +49,12 @@ export function straightSheets(input: StraightInput): Outcome<readonly Drawing[]
   if (!good.ok) return good;
   const withThem = faults.length === 0 ? null : branchOf(circuit, { load, condition: good.value.condition, faults });
   const faulty = withThem?.ok ? withThem.value : null;
-  const sheets = layOut([...sectionsOf(circuit, good.value, faulty, headingFor), ...elsewhere(circuit, good.value)]);
+  const sheets = layOut(sectionsOf(circuit, good.value, faulty, headingFor, elsewhere(circuit, good.value)));
   const look = input.look ?? "iec";
   const setting: RowSetting & FaultSetting = {
     faults,
     faulty,
     circuit,
-    branch: good.value,
     look,
     restVolts: restVoltsOf(circuit),
     hasFault: faulty !== null,
@@ -108,36 +108,30 @@ function controlWords({ sort, part, what, state, wanted }: BranchControl): strin
   return wanted === null ? words : `${words}, ${WORDS.mustBe(wanted)}`;
 }
 
-/** What carries the load's current in other positions, in words. */
-function elsewhere(circuit: Circuit, branch: Branch): readonly Section[] {
-  const room = AT.right - AT.where;
-  const bands = otherPositions(circuit, branch).flatMap(({ check, parts, wires }) =>
-    linesOf(`${check.label}: ${[...parts, ...wires].join(", ")}.`, TYPE.where, room).map(
-      (words): Band => ({ is: "note", words, least: LEAST.note }),
-    ),
-  );
-  return bands.length === 0
-    ? []
-    : [{ heading: { is: "heading", words: WORDS.elsewhere, note: "", least: LEAST.heading }, bands }];
+/** The branch of the same load in each other position in which other parts or wires carry its current. */
+function elsewhere(circuit: Circuit, branch: Branch): readonly OtherBranch[] {
+  return otherPositions(circuit, branch).flatMap(({ check }): readonly OtherBranch[] => {
+    const other = branchOf(circuit, { load: branch.load, condition: check.condition });
+    if (!other.ok) return [];
+    const words = WORDS.elsewhere(check.label);
+    const position = conditionWords(circuit, check.condition).join(" · ");
+    return [{ branch: other.value, words, position: linesOf(position, TYPE.where, AT.right - AT.where) }];
+  });
 }
 
 function bodyMarks(setting: RowSetting & FaultSetting, sheet: LaidSheet): readonly Mark[] {
-  const rows = sheet.flatMap((laid, index) => bandMarks(setting, laid, sheet[index + 1]?.band.is === "row"));
+  const rows = sheet.flatMap((laid) => bandMarks(setting, laid));
   return [...placeMarks(setting.circuit, sheet), ...rows];
 }
 
-function bandMarks(
-  setting: RowSetting & FaultSetting,
-  { band, top, bottom }: LaidBand,
-  isBeforeRow: boolean,
-): readonly Mark[] {
+function bandMarks(setting: RowSetting & FaultSetting, { band, top, bottom }: LaidBand): readonly Mark[] {
   switch (band.is) {
     case "heading":
       return headingMarks(band, bottom);
     case "note":
       return [middleLine(band.words, TYPE.where, AT.where, (top + bottom) / 2)];
     case "end":
-      return endMarksOf(band, top, bottom, isBeforeRow);
+      return endMarksOf(band, top, bottom);
     case "row":
       return [...rowMarks(setting, band, top, bottom), ...faultMarks(setting, band, top, bottom)];
   }

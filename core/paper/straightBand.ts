@@ -2,7 +2,7 @@ import type { Millimetres } from "../base/units.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { reachOf } from "../diagnose/testPoint.ts";
 import type { Branch, BranchControl, BranchLine, BranchRow } from "../live/branch.ts";
-import { apartFrom, carriersOf } from "../live/branchRow.ts";
+import { apartFrom, carrierOf, carriersOf } from "../live/branchRow.ts";
 import { LEAST } from "./straightSize.ts";
 
 /** A row of the branch on paper, with the same row of the branch with a fault where one is planted. */
@@ -10,6 +10,8 @@ export interface RowBand {
   readonly is: "row";
   readonly row: BranchRow;
   readonly faulty: BranchRow | null;
+  /** The branch that it is a row of. */
+  readonly branch: Branch;
   /** Access group that it lies behind, or null. */
   readonly access: string | null;
   /** What moves its contacts besides hands. */
@@ -26,6 +28,8 @@ export interface EndBand {
   readonly is: "end";
   readonly words: string;
   readonly letter: string;
+  /** A line begins here; false where it ends. */
+  readonly isStart: boolean;
   readonly least: Millimetres;
 }
 
@@ -52,7 +56,7 @@ export function bandsOf(
   circuit: Circuit,
   line: BranchLine,
   faulty: BranchLine | null,
-  controls: readonly BranchControl[],
+  branch: Branch,
 ): readonly Band[] {
   const back = line.from === null && line.to === null ? backRows(line) : [];
   const shown = line.rows.slice(0, line.rows.length - back.length);
@@ -63,8 +67,10 @@ export function bandsOf(
       is: "row",
       row,
       faulty: faulty?.rows[index] ?? null,
+      branch,
       access: accessOf(circuit, row),
-      controls: row.is === "part" && row.contacts.length > 0 ? controls.filter(({ part }) => part === row.part) : [],
+      controls:
+        row.is === "part" && row.contacts.length > 0 ? branch.controls.filter(({ part }) => part === row.part) : [],
       isSource,
       back: back.length > 0 && (isLast || isSource) ? back : [],
       least: isSource ? LEAST.source : leastOf(row),
@@ -72,13 +78,13 @@ export function bandsOf(
   });
   const last = shown.at(-1);
   const home = line.to ?? (last?.is === "wire" && last.exit.point !== null ? last.exit.point : null);
-  return [...endBand(line.from, shown[0]), ...rows, ...endBand(home, last)];
+  return [...endBand(line.from, shown[0], true), ...rows, ...endBand(home, last, false)];
 }
 
 /** The name of an end of a line; a splice or body that stands beside says it itself. */
-function endBand(words: string | null, beside: BranchRow | undefined): readonly EndBand[] {
+function endBand(words: string | null, beside: BranchRow | undefined, isStart: boolean): readonly EndBand[] {
   const isSaid = beside?.is === "splice" || beside?.is === "ground";
-  return words === null || isSaid ? [] : [{ is: "end", words, letter: "", least: LEAST.end }];
+  return words === null || isSaid ? [] : [{ is: "end", words, letter: "", isStart, least: LEAST.end }];
 }
 
 function leastOf(row: BranchRow): Millimetres {
@@ -121,12 +127,24 @@ export interface Section {
 /** What is told of a line that is not the first. */
 export type HeadingFor = (of: BranchControl | BranchLine) => { readonly words: string; readonly note: string };
 
-/** The lines of a branch in order: its own, then those of what controls it, without what the first lines show already. */
+/** The branch of the same load in another position, and what is said of it. */
+export interface OtherBranch {
+  readonly branch: Branch;
+  readonly words: string;
+  /** The position it stands in, in lines of the sheet's width. */
+  readonly position: readonly string[];
+}
+
+/**
+ * The lines of a branch in order: its own, those of what controls it, then what carries the load's current in other
+ * positions; each without what is drawn before it.
+ */
 export function sectionsOf(
   circuit: Circuit,
   branch: Branch,
   faulty: Branch | null,
   headingFor: HeadingFor,
+  others: readonly OtherBranch[],
 ): readonly Section[] {
   const heading = (of: BranchControl | BranchLine): HeadingBand => ({
     is: "heading",
@@ -136,18 +154,34 @@ export function sectionsOf(
   const own = branch.lines.map(
     (line, index): Section => ({
       heading: index === 0 ? null : heading(line),
-      bands: bandsOf(circuit, line, faulty?.lines[index] ?? null, branch.controls),
+      bands: bandsOf(circuit, line, faulty?.lines[index] ?? null, branch),
     }),
   );
   const told = new Set(carriersOf(branch.lines));
   const controls = branch.controls.flatMap((control, at): readonly Section[] => {
-    const lines = control.lines.map((line, index) => {
+    const lines = control.lines.flatMap((line, index): readonly (readonly Band[])[] => {
+      // A second way back that is drawn already, as most straps are, is not drawn again.
+      if (index > 0 && isTold(line, told)) return [];
       const other = faulty?.controls[at]?.lines[index] ?? null;
-      return bandsOf(circuit, apartFrom(line, told), other && apartFrom(other, told), branch.controls);
+      return [bandsOf(circuit, apartFrom(line, told), other && apartFrom(other, told), branch)];
     });
     for (const id of carriersOf(control.lines)) told.add(id);
     const [first = [], ...more] = lines;
     return [{ heading: heading(control), bands: first }, ...more.map((bands): Section => ({ heading: null, bands }))];
   });
-  return [...own, ...controls];
+  const elsewhere = others.flatMap(({ branch: other, words, position }): readonly Section[] => {
+    const lines = other.lines.filter((line) => !isTold(line, told)).map((line) => apartFrom(line, told));
+    for (const id of carriersOf(other.lines)) told.add(id);
+    const notes = position.map((each): Band => ({ is: "note", words: each, least: LEAST.note }));
+    return lines.map((line, index): Section => {
+      const bands = bandsOf(circuit, line, null, other);
+      if (index > 0) return { heading: null, bands };
+      return { heading: { is: "heading", words, note: "", least: LEAST.heading }, bands: [...notes, ...bands] };
+    });
+  });
+  return [...own, ...controls, ...elsewhere];
+}
+
+function isTold({ rows }: BranchLine, told: ReadonlySet<string>): boolean {
+  return rows.every((row) => told.has(carrierOf(row)));
 }

@@ -94,11 +94,15 @@ function columnMarks(fault: string): readonly Mark[] {
     [AT.what, WORDS.columns.what],
     [AT.glyph - 6, WORDS.columns.volts],
   ];
+  const written: typeof titles = [
+    [AT.read, WORDS.columns.read],
+    [AT.zone - 2, WORDS.columns.zone],
+  ];
   const room = AT.right - AT.divider - 2.4;
   const said = fault === "" ? [] : linesOf(fault, TYPE.column, room).slice(0, 2);
   const first = y - ((said.length - 1) * TYPE.column.line) / 2;
   return [
-    ...titles.map(([x, words]) => middleLine(words, TYPE.column, x, y)),
+    ...[...titles, ...(fault === "" ? written : [])].map(([x, words]) => middleLine(words, TYPE.column, x, y)),
     ...said.map((line, index) => middleLine(line, TYPE.column, AT.divider + 2.4, first + index * TYPE.column.line)),
     stroke("rule", AT.where, ROWS.top - 1, AT.right, ROWS.top - 1),
     ...(fault === "" ? [] : [stroke("rule-dotted", AT.divider, ROWS.top - 6, AT.divider, ROWS.bottom)]),

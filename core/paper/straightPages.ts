@@ -44,7 +44,7 @@ export function layOut(sections: readonly Section[]): readonly LaidSheet[] {
 }
 
 function jointBand(letter: string, where: string): Band {
-  return { is: "end", letter, words: `${WORDS.joint(letter)}, ${where}`, least: LEAST.end };
+  return { is: "end", letter, isStart: false, words: `${WORDS.joint(letter)}, ${where}`, least: LEAST.end };
 }
 
 /** How many bands still go on a sheet: the last of them a wire, where any is; never none, so that cutting comes to an end. */

@@ -5,7 +5,7 @@ import { partAt } from "../circuit/points.ts";
 import { chassisMarks } from "../drawing/glyph.ts";
 import type { Mark } from "../drawing/mark.ts";
 import { gridUnitsOf } from "../drawing/scale.ts";
-import type { Branch, BranchPart, BranchWire } from "../live/branch.ts";
+import type { BranchPart, BranchRow, BranchWire } from "../live/branch.ts";
 import { plusBattery, referenceBattery } from "../live/network.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import type { Look } from "../parts/kind.ts";
@@ -19,11 +19,11 @@ import { chevronAt, glyphAt, middleLine, shifted, stateLine } from "./straightMa
 import { AT, STRAIGHT_TYPE as TYPE } from "./straightSize.ts";
 import { straightSymbol } from "./straightSymbol.ts";
 import { aboutPart, aboutRow, endText, placeWords, rowVolts, tapText } from "./straightWords.ts";
+import { rowZone } from "./straightZone.ts";
 
 /** What every row is drawn with. */
 export interface RowSetting {
   readonly circuit: Circuit;
-  readonly branch: Branch;
   readonly look: Look;
   readonly restVolts: Volts;
   /** Whether a branch with a fault stands at the right, which takes room. */
@@ -46,6 +46,7 @@ export function rowMarks(setting: RowSetting, band: RowBand, top: Millimetres, b
   return [
     ...above,
     ...below,
+    ...zoneMarks(setting, row, y),
     ...(isSource ? sourceMarks(band, y + symbol.top) : []),
     ...shifted(symbol.marks, AT.line, y),
     ...(symbol.sign === "" ? [] : [middleLine(symbol.sign, TYPE.sign, AT.line, y, "middle")]),
@@ -56,7 +57,8 @@ export function rowMarks(setting: RowSetting, band: RowBand, top: Millimetres, b
 
 // ---------------------------------------------------------------- wires
 
-function wireMarks({ circuit }: RowSetting, row: BranchWire, top: Millimetres, bottom: Millimetres): readonly Mark[] {
+function wireMarks(setting: RowSetting, row: BranchWire, top: Millimetres, bottom: Millimetres): readonly Mark[] {
+  const { circuit } = setting;
   const y = (top + bottom) / 2;
   const wire = circuit.wires.find(({ id }) => id === row.wire);
   const colour = colourPiece(circuit, wire?.colour ?? null, AT.mm2 - AT.what - 1);
@@ -68,7 +70,18 @@ function wireMarks({ circuit }: RowSetting, row: BranchWire, top: Millimetres, b
     ...(wire?.mm2 === undefined ? [] : [middleLine(plainNumber(wire.mm2), TYPE.mm2, AT.mm2 + 3, y, "end")]),
     ...glyphAt(row.entry.state, AT.glyph, y),
     middleLine(rowVolts(row.entry.goodVolts), TYPE.volts, AT.volts, y),
+    ...(setting.hasFault ? [] : [stroke("rule-fine", AT.read, y + 1.7, AT.read + READ_WIDTH, y + 1.7)]),
+    ...zoneMarks(setting, row, y),
   ];
+}
+
+/** Length of the line on which a reading is written. */
+const READ_WIDTH: Millimetres = 18;
+
+/** Where a row stands on the drawing, where no fault takes the room. */
+function zoneMarks({ circuit, hasFault }: RowSetting, row: BranchRow, y: Millimetres): readonly Mark[] {
+  const zone = hasFault ? "" : rowZone(circuit, row);
+  return zone === "" ? [] : [middleLine(zone, TYPE.about, AT.zone, y)];
 }
 
 // ---------------------------------------------------------------- parts
@@ -85,7 +98,7 @@ function partMarks(
   return [
     middleLine(row.name, TYPE.designator, AT.part, y),
     ...endMarks(circuit, row, symbol, y),
-    ...coilMarks(setting.branch, band, y),
+    ...coilMarks(band, y),
     ...aboutMarks(setting, nameOf(circuit, row), detailOf(setting, band, row), y),
   ];
 }
@@ -97,13 +110,13 @@ function nameOf(circuit: Circuit, row: BranchPart): string {
 }
 
 function detailOf(setting: RowSetting, band: RowBand, row: BranchPart): string {
-  const { circuit, branch } = setting;
+  const { circuit } = setting;
   if (row.is === "ground" && row.exit.point === null) {
     const way = band.back.map((each) => each.name);
     return way.length === 0 ? "" : WORDS.bodyTo([...way, backTo(circuit, band)].join(", "));
   }
   if (band.isSource && row.part === plusBattery(circuit)?.id) return WORDS.atRest(setting.restVolts.toFixed(1));
-  return aboutRow(circuit, band, branch);
+  return aboutRow(circuit, band);
 }
 
 /** Where the way back ends: battery −, or the source that the current came from. */
@@ -115,7 +128,7 @@ function backTo(circuit: Circuit, { back }: RowBand): string {
 
 /** Name above, detail below; one line where there is no detail. Cut into lines where it is too long. */
 function aboutMarks({ hasFault }: RowSetting, name: string, detail: string, y: Millimetres): readonly Mark[] {
-  const room = (hasFault ? AT.divider : AT.right) - AT.what - 1;
+  const room = (hasFault ? AT.divider : AT.zone) - AT.what - 1;
   const [first = ""] = linesOf(name, TYPE.name, room);
   if (detail === "") return [middleLine(first, TYPE.name, AT.what, y)];
   const [second = ""] = linesOf(detail, TYPE.about, room);
@@ -187,12 +200,12 @@ function tapMarks(isAboveBoundary: boolean, words: string, bottom: Millimetres):
 // ---------------------------------------------------------------- ends and headings
 
 /** Where a line begins or ends: its name beside it; a letter in a box where it goes over to another sheet. */
-export function endMarksOf(band: EndBand, top: Millimetres, bottom: Millimetres, isFirst: boolean): readonly Mark[] {
+export function endMarksOf(band: EndBand, top: Millimetres, bottom: Millimetres): readonly Mark[] {
   const y = (top + bottom) / 2;
   const side = 4;
   if (band.letter === "") {
-    const word = `${isFirst ? WORDS.from : WORDS.to} ${placeWords(band.words)}`;
-    return [middleLine(word, TYPE.about, AT.end, y), ring("joint", AT.line, isFirst ? bottom : top, 0.8, true)];
+    const word = `${band.isStart ? WORDS.from : WORDS.to} ${placeWords(band.words)}`;
+    return [middleLine(word, TYPE.about, AT.end, y), ring("joint", AT.line, band.isStart ? bottom : top, 0.8, true)];
   }
   return [
     outline("place", { x: AT.line - side / 2, y: y - side / 2, width: side, height: side }, 0.8),

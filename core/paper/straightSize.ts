@@ -23,6 +23,9 @@ export const AT = {
   mm2: 113.4,
   glyph: 119.8,
   volts: 122.6,
+  /** Without a fault beside it: where a reading is written down, and where the row stands on the drawing. */
+  read: 143,
+  zone: 168,
   divider: 139.4,
   faultGlyph: 143.2,
   faultVolts: 146,

@@ -38,11 +38,11 @@ export function aboutPart(circuit: Circuit, id: string): string {
 }
 
 /** The second line of a part: where it stands, and what holds it there. */
-export function aboutRow(circuit: Circuit, band: RowBand, branch: Branch): string {
+export function aboutRow(circuit: Circuit, band: RowBand): string {
   const { row } = band;
   if (row.is !== "part") return "";
   if (row.isLoad && row.contacts.length === 0) return WORDS.running(ampsWords(row.goodAmps));
-  const said = [standing(row), ...closedBy(circuit, band.controls, branch)].filter((word) => word !== "");
+  const said = [standing(row), ...closedBy(circuit, band.controls, band.branch)].filter((word) => word !== "");
   return said.join(", ");
 }
 

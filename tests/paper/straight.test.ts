@@ -68,11 +68,20 @@ describe("The middle vent's branch on paper", () => {
   const circuit = sample("1-roof-vents");
   const condition = { set: { S1: "on", S5: "open" } };
   const sheets = sheetsOf({ circuit, load: "M3", condition });
-  const [first, second] = sheets;
+  const [first, second, third] = sheets;
 
-  test("takes one sheet, and another for the relay's coil", () => {
-    expect(sheets).toHaveLength(2);
-    expect(textsOf(second!)).toEqual(expect.arrayContaining(["Coil of K1: pulled in", "from F1.2"]));
+  test("takes one sheet, and others for the relay's coil and for what carries its current in other positions", () => {
+    expect(sheets).toHaveLength(3);
+    const closing = "Other position: Middle vent closes from its own switch";
+    expect(textsOf(second!)).toEqual(expect.arrayContaining(["Coil of K1: pulled in", "from F1.2", closing, "W14"]));
+    const opening = "Other position: Middle vent opens from the master panel";
+    expect(textsOf(third!)).toEqual(expect.arrayContaining([opening, "from F4.1", "F3", "W7", "W8"]));
+  });
+
+  test("says where each row stands on the drawing and leaves room for readings, but not beside a fault", () => {
+    expect(textsOf(first!)).toEqual(expect.arrayContaining(["Read", "On page", "2 · F5"]));
+    const beside = sheetsOf({ circuit, load: "M3", condition, faults: [{ target: "W16", mode: "open" }] });
+    for (const word of ["Read", "On page", "2 · F5"]) expect(beside.flatMap(textsOf)).not.toContain(word);
   });
 
   test("says the position drawn, the shared parts, and the volts to battery −", () => {
@@ -80,7 +89,7 @@ describe("The middle vent's branch on paper", () => {
     expect(words.join(" ")).toMatch(
       /key ON · S5 held OPEN · S2 lock-out off · S2 middle rest · all plugs on · no fault/,
     );
-    expect(words).toEqual(expect.arrayContaining(["to F3 15\u00A0A", "to S3, S4, S6", "OG/BK", "1 of 2"]));
+    expect(words).toEqual(expect.arrayContaining(["to F3 15\u00A0A", "to S3, S4, S6", "OG/BK", "1 of 3"]));
     for (const volts of ["12.56", "12.51", "12.49", "12.30", "12.16", "0.52", "0.32", "0.06"])
       expect(words.join(" ")).toContain(`${volts} V`.replace(" ", "\u00A0"));
   });
@@ -95,6 +104,15 @@ describe("The middle vent's branch on paper", () => {
   test("refuses what has no branch", () => {
     const refused = straightSheets({ circuit, load: "M99" });
     expect(refused.ok ? null : refused.refusal.code).toBe("branch-load");
+  });
+});
+
+describe("A way that two lines share", () => {
+  test("is drawn once: the strap beside the starter's ground is not drawn again for its coil", () => {
+    const words = sheetsOf({ circuit: sample("3-starter"), load: "M1" }).flatMap(textsOf);
+    expect(words.filter((word) => word === "W7")).toHaveLength(1);
+    expect(words).toContain("to GP7.stud");
+    expect(words).not.toContain("from GP7.stud");
   });
 });
 

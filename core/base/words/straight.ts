@@ -6,6 +6,8 @@ export const STRAIGHT_WORDS = {
     branch: "Branch",
     what: "Part or wire, mm²",
     volts: "Volts to battery −",
+    read: "Read",
+    zone: "On page",
   },
   ifFault: (fault: string) => `If ${fault}`,
   withFaults: (count: number) => `With ${count} faults`,
@@ -43,5 +45,5 @@ export const STRAIGHT_WORDS = {
   pin: (part: string, sort: string, pin: string) => `${sort} ${pin} of ${part}`,
   mustBe: (level: string) => `must be ${level}`,
   nothingLeads: "Nothing leads there in this position.",
-  elsewhere: "In other positions these carry it too",
+  elsewhere: (check: string) => `Other position: ${check}`,
 } as const;
