@@ -1,4 +1,5 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { groupedBy } from "../../core/diagnose/repairs.ts";
 import type { Suspect } from "../../core/diagnose/step.ts";
 import { reachOf } from "../../core/diagnose/testPoint.ts";
 
@@ -11,18 +12,7 @@ export interface SuspectPlace {
 
 /** Suspects by place: where the likeliest sits first, then by share; a wire lies where its first end is reached. */
 export function placesOfSuspects(circuit: Circuit, suspects: readonly Suspect[]): readonly SuspectPlace[] {
-  const places = new Map<string, Suspect[]>();
-  for (const suspect of suspects) {
-    const name = placeName(circuit, suspect.faults[0]?.target ?? "");
-    const others = places.get(name);
-    if (others) others.push(suspect);
-    else places.set(name, [suspect]);
-  }
-  const [first, ...others] = [...places].map(([name, own]) => ({
-    name,
-    share: own.reduce((sum, { probability }) => sum + probability, 0),
-    suspects: own,
-  }));
+  const [first, ...others] = groupedBy(suspects, ({ faults }) => placeName(circuit, faults[0]?.target ?? ""));
   return first ? [first, ...others.sort((one, other) => other.share - one.share)] : [];
 }
 

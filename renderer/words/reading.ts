@@ -7,7 +7,7 @@ import { figureOf, type Reading, type Shows } from "../../core/diagnose/reading.
 import { showsText } from "../../core/diagnose/readingText.ts";
 import { type Expected, isAct, isBySense, type Step, type Suspect } from "../../core/diagnose/step.ts";
 import { OPEN_FROM } from "../../core/trade/instruments.ts";
-import { millivoltsText, rangeText } from "./figures.ts";
+import { millivoltsText, rangeText, unitSign } from "./figures.ts";
 
 const MOST_NAMES = 2;
 
@@ -56,7 +56,7 @@ export function entryHint(step: Step): string {
 
 /** The unit that a bare number has. */
 export function entryUnit({ settings }: Step): string {
-  return settings[0]?.expect.unit ?? "V";
+  return unitSign(settings[0]?.expect.unit ?? "V");
 }
 
 /** Words that are likely to be seen or heard, the good circuit's first; none for what is measured. */
@@ -68,9 +68,11 @@ export function likelyWords(step: Step): readonly string[] {
   return [...new Set([step.settings[0]?.expect.word ?? "", ...seen])].filter((word) => word !== "");
 }
 
-/** A reading's value as it is listed: "11.9V", "dim 7.2V", "blown". */
+/** A reading's value as it is listed: "11.9 V", "1.2 Ω", "dim 7.2 V", "blown". */
 export function valueText(circuit: Circuit, reading: Reading): string {
-  return showsText(reading, finenessOf(circuit, reading)).replace(/(\d)(m?V|k?ohm|A)$/, "$1\u00a0$2");
+  return showsText(reading, finenessOf(circuit, reading))
+    .replace(/ohm$/, unitSign("ohm"))
+    .replace(/(\d)(m?V|k?Ω|A)$/, "$1\u00a0$2");
 }
 
 /** What a good circuit shows, with its unit: "12.4–12.8 V", "lamp bright", "whole". */
