@@ -9,9 +9,10 @@ import { type Ground, traceBox } from "./halos.ts";
 import { partBox, wireRuns } from "./places.ts";
 import { pixelOf } from "./viewport.ts";
 
-/** A capsule round a wire: half its width, half its length, and the strokes at the break, pixels at any zoom. */
-const HALF_WIDTH = 9;
-const HALF_LENGTH = 24;
+/** Half the length and width of a capsule round a wire, pixels at any zoom: a small one leaves the words beside a wire alone. */
+const SHOWN_CAPSULE = { length: 24, width: 9 };
+const SMALL_CAPSULE = { length: 12, width: 6 };
+/** The strokes at a break. */
 const STROKE = 8;
 const BETWEEN_STROKES = 6;
 /** The ring round a pin, and how far the one round a part stands off its ink. */
@@ -29,7 +30,7 @@ export function paintSuspects(ground: Ground, circuit: Circuit, live: Live, mark
   canvas.lineCap = "round";
   for (const { suspect, isShown } of marks) {
     for (const fault of suspect.faults) {
-      const ring = ringPath(ground, circuit, fault);
+      const ring = ringPath(ground, circuit, fault, isShown ? SHOWN_CAPSULE : SMALL_CAPSULE);
       if (!ring) continue;
       if (isShown && thingNamed(circuit, fault.target)?.is !== "part") {
         canvas.strokeStyle = tones.raised;
@@ -48,7 +49,7 @@ export function paintSuspects(ground: Ground, circuit: Circuit, live: Live, mark
 }
 
 /** The outline of a suspect on this page, in pixels; null where it is on another one. */
-function ringPath(ground: Ground, circuit: Circuit, { target }: Fault): Path2D | null {
+function ringPath(ground: Ground, circuit: Circuit, { target }: Fault, size: typeof SHOWN_CAPSULE): Path2D | null {
   const { view, standing, marks } = ground;
   const ring = new Path2D();
   const spot = standing.spots.get(target) ?? standing.spots.get(`${target}a`);
@@ -57,7 +58,7 @@ function ringPath(ground: Ground, circuit: Circuit, { target }: Fault): Path2D |
     ring.arc(x, y, PIN_RING, 0, 2 * Math.PI);
     return ring;
   }
-  if (thingNamed(circuit, target)?.is === "wire") return capsule(ground, target);
+  if (thingNamed(circuit, target)?.is === "wire") return capsule(ground, target, size);
   if (!partBox(marks, target)) return null;
   traceBox(ground, target, OFF_PART, ring);
   return ring;
@@ -73,13 +74,13 @@ function breakOf({ marks }: Ground, wire: string): { readonly at: Spot; readonly
   return { at: { x: (at.x + other.x) / 2, y: (at.y + other.y) / 2 }, angle: (degrees * Math.PI) / 180 };
 }
 
-function capsule(ground: Ground, wire: string): Path2D | null {
+function capsule(ground: Ground, wire: string, { length, width }: typeof SHOWN_CAPSULE): Path2D | null {
   const found = breakOf(ground, wire);
   if (!found) return null;
   const { x, y } = pixelOf(ground.view, found.at);
   const ring = new Path2D();
   const upright = new Path2D();
-  upright.roundRect(-HALF_LENGTH, -HALF_WIDTH, 2 * HALF_LENGTH, 2 * HALF_WIDTH, HALF_WIDTH);
+  upright.roundRect(-length, -width, 2 * length, 2 * width, width);
   ring.addPath(upright, new DOMMatrix().translate(x, y).rotate((found.angle * 180) / Math.PI));
   return ring;
 }

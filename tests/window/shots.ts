@@ -40,8 +40,10 @@ async function shootReadings(page: Page, shoot: Shoot): Promise<void> {
     await page.waitForTimeout(2_000);
   }
   await openView(page, "Suspects");
+  await page.locator(".suspect.is-leader .suspect-head").click();
   await page.waitForTimeout(500);
   await shoot("suspects");
+  await page.locator(".suspect.is-leader .suspect-head").click();
   await openView(page, "Readings");
   await shoot("readings");
   await openView(page, "Probe order");
