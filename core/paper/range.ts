@@ -1,4 +1,5 @@
 import type { Volts } from "../base/units.ts";
+import { EXPECTED_WORDS } from "../base/words/diagnose.ts";
 import type { Expected, Unit } from "../diagnose/step.ts";
 import { OPEN_FROM } from "../trade/instruments.ts";
 
@@ -47,7 +48,7 @@ export function unitSign(unit: Unit): string {
 
 /** What a good circuit shows in a row: the range without its unit, millivolts whole or in tenths, or the word of a look or a sound. */
 export function expectText({ low, high, unit, word }: Expected): string {
-  if (word !== null) return word;
+  if (word !== null) return EXPECTED_WORDS[word] ?? word;
   if (unit === "ohm" && low >= OPEN_FROM) return "open";
   if (unit !== "mV") return rangeText(low, high);
   const [from, to] = [low, high].map((each) => minusText(each, Number.isInteger(each) ? 0 : 1));

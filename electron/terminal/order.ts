@@ -1,6 +1,7 @@
 import { figure } from "../../core/base/figure.ts";
 import { refuse } from "../../core/base/outcome.ts";
 import type { Ohms } from "../../core/base/units.ts";
+import { EXPECTED_WORDS } from "../../core/base/words/diagnose.ts";
 import { DRAIN_WORDS } from "../../core/base/words/drain.ts";
 import { JOB_SENTENCES as SAY } from "../../core/base/words/job.ts";
 import { SCAN_WORDS } from "../../core/base/words/scan.ts";
@@ -138,7 +139,7 @@ function lampText({ lampTo, instrument, point, black }: Step): string {
 function settingText({ condition, position, expect }: Setting, { sweepOf, lampTo, ohms }: Step): string {
   const where = sweepOf === null ? conditionText(condition) || "rest" : position;
   const lamp = expect.lamp === null ? "" : `, lamp ${expect.lamp}`;
-  if (expect.word !== null) return `${where} ${expect.word}`;
+  if (expect.word !== null) return `${where} ${EXPECTED_WORDS[expect.word] ?? expect.word}`;
   if (lampTo === "black") return `${where}${lamp}`;
   return `${where} ${rangeOf(expect, ohms)}${lamp}`;
 }

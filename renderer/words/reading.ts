@@ -1,3 +1,4 @@
+import { EXPECTED_WORDS } from "../../core/base/words/diagnose.ts";
 import { SCAN_WORDS } from "../../core/base/words/scan.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { type Entry, outcomeOf, sweepTexts } from "../../core/diagnose/entry.ts";
@@ -77,7 +78,7 @@ export function valueText(circuit: Circuit, reading: Reading): string {
 
 /** What a good circuit shows, with its unit: "12.4–12.8 V", "lamp bright", "whole". */
 export function wantedText({ low, high, unit, lamp, word }: Expected): string {
-  if (word !== null) return word;
+  if (word !== null) return EXPECTED_WORDS[word] ?? word;
   if (lamp !== null) return `lamp ${lamp}`;
   if (unit === "ohm" && low >= OPEN_FROM) return "open";
   return unit === "mV" ? millivoltsText(low, high) : rangeText(low, high, unit);

@@ -66,3 +66,6 @@ export const DIAGNOSE_SENTENCES = {
   },
   misfit: (number: number) => `Reading ${number} fits no single fault that the others fit: read it again.`,
 } as const;
+
+/** What is expected of a row that is told by a word, where the word alone leaves open what that means. */
+export const EXPECTED_WORDS: Readonly<Record<string, string>> = { "no change": "no change: the old one is good" };
