@@ -38,6 +38,8 @@ const answer = z.strictObject({
   shows: z
     .strictObject({
       volts: z.number().min(-2_000).max(2_000).nullable(),
+      ohms: z.number().min(0).exactOptional(),
+      amps: z.number().min(0).exactOptional(),
       word: z.string().max(LIMITS.textLength).nullable(),
     })
     .nullable(),

@@ -4,7 +4,7 @@ import { batchGreedy } from "../diagnose/plan/batch.ts";
 import { costOf } from "../diagnose/plan/greedy.ts";
 import { tellsOf } from "../diagnose/plan/information.ts";
 import { type Living, massOf, parted, type Stand } from "../diagnose/plan/problem.ts";
-import { type Probe, probeText } from "../diagnose/reading.ts";
+import { figureOf, type Probe, probeText } from "../diagnose/reading.ts";
 import { shownTo } from "../diagnose/shown.ts";
 import { clusters } from "../diagnose/weigh.ts";
 import { type Attempt, evidentIn, readingsIn } from "./attempt.ts";
@@ -123,7 +123,7 @@ function wrongTurnIn(ground: Ground, replay: Replay, sightBefore: Before): Wrong
 function labelsOf({ circuit, complaint, suspects }: Ground, probe: Probe): readonly string[] {
   const shows = shownTo(circuit, complaint.check.condition, suspects, probe);
   const numbers = clusters(
-    shows.map(({ volts }) => volts ?? 0),
+    shows.map((each) => figureOf(each) ?? 0),
     finenessOf(circuit, probe),
   );
   return shows.map(({ word }, suspect) => `${numbers[suspect]} ${word ?? ""}`);

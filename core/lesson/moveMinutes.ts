@@ -98,7 +98,7 @@ function probeMinutes(circuit: Circuit, { condition }: Standing, move: ProbeMove
     default: {
       const at = placeOfProbe(circuit, move);
       const second = handsAt(circuit, condition, at, lampTo !== null) === 2 ? MINUTES.secondPerson : 0;
-      return at.minutes + (lampTo === null ? 0 : MINUTES.lamp) + second;
+      return at.minutes + (lampTo === null ? 0 : MINUTES.lamp) + (instrument === "clamp" ? MINUTES.clamp : 0) + second;
     }
   }
 }

@@ -26,10 +26,8 @@ export function probeRefusal({ circuit, instruments }: Exercise, now: Standing, 
   if (isAct(instrument)) return actRefusal(circuit, now, move);
   if (isBySense(instrument)) return senseRefusal(circuit, now, move);
   if (red === black) return no("move-same-point", { point: red });
-  if (instrument === "clamp" && !takesClamp(circuit, red)) return no("reading-clamp", { point: red });
-  const fed = instrument === "meter ohms" ? fedLead(circuit, red, black, now.condition) : null;
-  if (fed !== null) return no("reading-live", { lead: fed });
-  return leadRefusal(circuit, now, red) ?? leadRefusal(circuit, now, black) ?? lampRefusal(circuit, now, move);
+  const shut = leadRefusal(circuit, now, red) ?? leadRefusal(circuit, now, black);
+  return shut ?? unitRefusal(circuit, now, move) ?? lampRefusal(circuit, now, move);
 }
 
 /** Why a lead does not go on a place. The battery's posts are always at hand. */
@@ -39,6 +37,14 @@ function leadRefusal(circuit: Circuit, now: Standing, lead: string): Refusal | n
   if (!at) return no("move-no-point", { point: lead });
   if (at.doNotProbe !== null) return no("move-forbidden", { place: lead, reason: at.doNotProbe });
   return trimRefusal(circuit, now, lead, at.access);
+}
+
+/** Why no ohms are read, or no clamp goes on: by the drawing alone, so that it tells nothing of what is wrong. */
+function unitRefusal(circuit: Circuit, { condition }: Standing, { red, black, instrument }: ProbeMove): Refusal | null {
+  if (instrument === "clamp" && (black !== "battery -" || !takesClamp(circuit, red)))
+    return no("reading-clamp", { point: red });
+  const fed = instrument === "meter ohms" ? fedLead(circuit, red, black, condition) : null;
+  return fed === null ? null : no("reading-live", { lead: fed });
 }
 
 function lampRefusal(circuit: Circuit, { condition }: Standing, move: ProbeMove): Refusal | null {

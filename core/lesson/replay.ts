@@ -29,6 +29,8 @@ function isSame(made: Recorded, told: Recorded): boolean {
   return (
     made.minutes === told.minutes &&
     shows?.volts === answer.shows?.volts &&
+    shows?.ohms === answer.shows?.ohms &&
+    shows?.amps === answer.shows?.amps &&
     shows?.word === answer.shows?.word &&
     JSON.stringify(loads.map(({ part, does }) => [part, does])) ===
       JSON.stringify(answer.loads.map(({ part, does }) => [part, does])) &&

@@ -41,7 +41,8 @@ export function sightOf(ground: Ground, evident: Evident): Sight {
   return { problem, elsewhere: evidence.elsewhere, living };
 }
 
-const MODES: readonly Mode[] = ["volts", "millivolts", "lamp"];
+/** In the order in which `rowsFor` numbers them. */
+const MODES: readonly Mode[] = ["volts", "millivolts", "lamp", "ohms", "amps"];
 
 /** How a person stands, as the planner numbers trim, places and what the meter is set to. */
 export function standFor({ circuit, rows }: Ground, { open, place, mode }: Standing): Stand {

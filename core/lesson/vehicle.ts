@@ -2,8 +2,9 @@ import { assert, type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Circuit, Condition, FunctionCheck } from "../circuit/circuit.ts";
 import { finenessOf } from "../diagnose/evidence.ts";
 import { meltedIn } from "../diagnose/predict.ts";
-import type { Probe, Shows } from "../diagnose/reading.ts";
+import { figureOf, type Probe, type Shows, showing } from "../diagnose/reading.ts";
 import { readWith } from "../diagnose/reads.ts";
+import type { Fineness } from "../diagnose/spread.ts";
 import { doingsIn } from "../live/doing.ts";
 import { type Verdict, WEAK_FROM, WORKS_FROM } from "../live/judge.ts";
 import { isIdle, levelOf, workOf } from "../live/live.ts";
@@ -76,10 +77,13 @@ function quietly<T>(solve: () => T): T {
   return value.is;
 }
 
-/** Hundredths of a volt, or tenths of a millivolt across a fuse: what a meter's last figure tells. */
-function asShown(circuit: Circuit, probe: Probe, { volts, word }: Shows): Shows {
-  const digits = finenessOf(circuit, probe) === "volts" ? 2 : 4;
-  return { volts: volts === null ? null : Number(volts.toFixed(digits)) + 0, word };
+/** Decimals of a meter's last figure: hundredths of a volt or an amp, tenths of a millivolt or an ohm. */
+const DIGITS = { volts: 2, millivolts: 4, tenths: 4, ohms: 1, amps: 2 } as const satisfies Record<Fineness, number>;
+
+function asShown(circuit: Circuit, probe: Probe, shows: Shows): Shows {
+  const figure = figureOf(shows);
+  if (figure === null) return shows;
+  return showing(probe.instrument, Number(figure.toFixed(DIGITS[finenessOf(circuit, probe)])) + 0, shows.word);
 }
 
 function loadsIn(

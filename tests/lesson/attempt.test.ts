@@ -8,6 +8,7 @@ import type { Move } from "../../core/lesson/move.ts";
 import { moveText, parseMoves } from "../../core/lesson/moveText.ts";
 import { plantOf } from "../../core/lesson/plant.ts";
 import { replayed } from "../../core/lesson/replay.ts";
+import { routeLines } from "../../core/lesson/routeText.ts";
 import { vehicleOf } from "../../core/lesson/vehicle.ts";
 import { codeOf, got } from "../edit/given.ts";
 import { exerciseWith, HORN, LAMP, worked } from "./given.ts";
@@ -61,6 +62,29 @@ describe("work on a vehicle", () => {
       ["X1-2", { set: { S1: "on" } }],
       ["F1", { set: { S1: "on" } }],
     ]);
+  });
+
+  test("ohms are read where the drawing is dead, amps by a clamp round one wire, each in its unit", () => {
+    const attempt = worked(given, "open panel", "unplug X1", "ohms X1-2", "plug in X1", "throw S1=on", "clamp S1.2");
+    const [ohms, amps] = attempt.route.flatMap(({ answer, minutes }) =>
+      answer.shows ? [{ ...answer.shows, minutes }] : [],
+    );
+    expect(ohms).toMatchObject({ volts: null, word: null, minutes: 0.5 });
+    expect(ohms!.ohms).toBeGreaterThanOrEqual(1e6);
+    // The way back from the panel 0.5, the meter's other setting 0.2, the probe 0.5, the clamp 0.5.
+    expect(amps).toEqual({ volts: null, amps: 0, word: null, minutes: 1.7 });
+    expect(
+      routeLines(attempt)
+        .map(({ shown }) => shown)
+        .filter((shown) => /^(open|0A)$/.test(shown)),
+    ).toHaveLength(2);
+    const whole = worked(exerciseWith(LAMP, "E1:burnt-out"), "open panel", "unplug X1", "ohms X1-2");
+    expect(last(whole).answer.shows!.ohms).toBeLessThan(0.5);
+    for (const [text, code] of [
+      ["ohms F1.2", "reading-live"],
+      ["clamp F1.2/S1.2", "reading-clamp"],
+    ] as const)
+      expect([text, codeOf(moved(attempt, given.vehicle, typed(text), null))]).toEqual([text, code]);
   });
 
   test("a throw shows what the loads do and which checks it tries; other checks count as seen", () => {
@@ -199,6 +223,8 @@ describe("moves are spelled as they are read", () => {
     "probe X1-1",
     "probe F1.1/F1.2",
     "probe battery+/X1-1",
+    "ohms X1-1/X1-2",
+    "clamp X1-1",
     "4 A lamp battery+/X1-2",
     "0.25 A lamp X1-1",
     "4 A lamp F1.1/F1.2",

@@ -161,6 +161,14 @@ describe("a hand-in", () => {
     expect(isHandinText(await handin())).toBe(true);
   });
 
+  test("keeps ohms and amps as they were read", async () => {
+    const read = worked({ exercise, vehicle }, "open panel", "unplug X1", "ohms X1-2", "plug in X1", "clamp S1.2");
+    const file = got(await readHandin(await formatHandin("Ann Ode", await opened(), read.route)));
+    expect(file.route).toEqual(read.route);
+    expect(file.route[2]!.answer.shows!.ohms).toBeDefined();
+    expect(file.route[4]!.answer.shows!.amps).toBe(0);
+  });
+
   test("before the verdict it has nothing of the fault in it", async () => {
     const begun = await formatHandin("Ann Ode", await opened(), route.slice(0, -1));
     for (const secret of ["W4", HIDDEN.note]) expect(begun).not.toContain(secret);
