@@ -3,6 +3,7 @@ import { groundOf } from "../../../core/lesson/attempt.ts";
 import { complaintIn, type Exercise } from "../../../core/lesson/exercise.ts";
 import { suspectFor, wayTo } from "../../../core/lesson/ground.ts";
 import { plantOf } from "../../../core/lesson/plant.ts";
+import { rowText } from "../../../core/lesson/rowText.ts";
 import { openForInstructor, openForLearner } from "../../../schemas/exercise.ts";
 import { type Console, EXIT, need } from "../console.ts";
 import { count } from "../rows.ts";
@@ -27,10 +28,11 @@ export async function openExercise(
   const planted = need(plantOf(exercise.circuit, hidden.fault));
   const ground = groundOf(exercise);
   const suspect = suspectFor(ground, planted);
-  const minutes = suspect < 0 ? null : wayTo(ground, suspect).minutes;
+  const way = suspect < 0 ? null : wayTo(ground, suspect);
+  const rows = (way?.rows ?? []).map((row) => rowText(ground, row));
   if (typed.json) {
     const { seed, note } = hidden;
-    const secret = { fault: planted.id, title: planted.title, seed, note, minutes };
+    const secret = { fault: planted.id, title: planted.title, seed, note, minutes: way?.minutes ?? null, way: rows };
     console.write(`${JSON.stringify({ ...shown(exercise), id, hidden: secret }, null, 2)}\n`);
     return EXIT.fine;
   }
@@ -40,7 +42,8 @@ export async function openExercise(
       "",
       `Hidden: ${planted.title} (${planted.id})${hidden.seed === null ? "" : `, drawn by seed ${hidden.seed}`}`,
       ...(hidden.note === "" ? [] : [`Note: ${hidden.note}`]),
-      ...(minutes === null ? [] : [`The probe order needs ${minutes.toFixed(1)} minutes to it.`]),
+      ...(way ? [`The probe order needs ${way.minutes.toFixed(1)} minutes to it, trim with it:`] : []),
+      ...rows.map((row, index) => `${String(index + 1).padStart(3)}  ${row}`),
     ].join("\n")}\n`,
   );
   return EXIT.fine;
