@@ -1,6 +1,7 @@
 import type { Minutes, Share } from "../base/units.ts";
 import { finenessOf } from "../diagnose/evidence.ts";
 import { batchGreedy } from "../diagnose/plan/batch.ts";
+import { distinct } from "../diagnose/plan/distinct.ts";
 import { costOf } from "../diagnose/plan/greedy.ts";
 import { tellsOf } from "../diagnose/plan/information.ts";
 import { type Living, massOf, parted, type Stand } from "../diagnose/plan/problem.ts";
@@ -9,7 +10,7 @@ import { shownTo } from "../diagnose/shown.ts";
 import { clusters } from "../diagnose/weigh.ts";
 import { type Attempt, evidentIn, readingsIn } from "./attempt.ts";
 import type { Ground } from "./ground.ts";
-import { NOTHING_BITS, nextRow } from "./hint.ts";
+import { NOTHING_BITS, nextRow, unread } from "./hint.ts";
 import type { Replay } from "./replay.ts";
 import { rowText } from "./rowText.ts";
 import { type Sight, sightOf, standFor } from "./sight.ts";
@@ -110,8 +111,10 @@ function wrongTurnIn(ground: Ground, replay: Replay, sightBefore: Before): Wrong
     const sight = sightBefore(number);
     const probe = probeAt(after);
     const classes = probe && joined([labelsOf(ground, probe)]);
-    const now = toGo(ground, sight, sight.living, standFor(ground, before));
-    const then = minutes + toGoAfter(ground, sight, classes, standFor(ground, after));
+    // What was read already tells no more, however cheap it was.
+    const pool = distinct(sight.problem, unread(ground, evidentIn(before)));
+    const now = toGo(pool, sight, sight.living, standFor(ground, before));
+    const then = minutes + toGoAfter(pool, sight, classes, standFor(ground, after));
     if (then - now <= WRONG_TURN) continue;
     const row = nextRow(ground, before, evidentIn(before));
     return { move: number, dearer: then - now, better: row === null ? null : rowText(ground, row) };
@@ -141,7 +144,7 @@ function joined(readings: readonly (readonly string[])[]): Uint8Array {
 }
 
 /** Minutes expected from here to the end on the greedy way, which looks behind the trim; none once one repair is certain. */
-function toGo({ pool }: Ground, { problem }: Sight, living: Living, stand: Stand): Minutes {
+function toGo(pool: readonly number[], { problem }: Sight, living: Living, stand: Stand): Minutes {
   const whole = massOf(problem, living);
   const repairs = new Map<number, number>();
   for (const each of living) {
@@ -153,12 +156,12 @@ function toGo({ pool }: Ground, { problem }: Sight, living: Living, stand: Stand
 }
 
 /** The same after a move: over all that its reading can show, each as often as it is expected. */
-function toGoAfter(ground: Ground, sight: Sight, classes: Uint8Array | null, stand: Stand): Minutes {
+function toGoAfter(pool: readonly number[], sight: Sight, classes: Uint8Array | null, stand: Stand): Minutes {
   const { problem, living } = sight;
-  if (!classes) return toGo(ground, sight, living, stand);
+  if (!classes) return toGo(pool, sight, living, stand);
   const whole = massOf(problem, living);
   return parted(living, classes).reduce(
-    (sum, part) => sum + (massOf(problem, part) / whole) * toGo(ground, sight, part, stand),
+    (sum, part) => sum + (massOf(problem, part) / whole) * toGo(pool, sight, part, stand),
     0,
   );
 }
