@@ -41,7 +41,10 @@ export function ExportDialog() {
     const before = document.activeElement;
     dialog.current?.showModal();
     return () => {
-      if (before instanceof HTMLElement) before.focus({ preventScroll: true });
+      // The print dialog, out of which one may come here, is gone by then; its button is not.
+      const isThere = before?.isConnected && before !== document.body;
+      const back = isThere ? before : document.querySelector(".acts-print");
+      if (back instanceof HTMLElement) back.focus({ preventScroll: true });
     };
   }, []);
   const close = (): void => dispatch({ do: "close-export" });
