@@ -49,6 +49,7 @@ export interface BranchWire extends AnyRow {
 
 /** A part of the line, by the two terminals that are passed. */
 export interface BranchPart extends AnyRow {
+  /** A stud on which two wires of the line meet is a splice too. */
   readonly is: "part" | "inline" | "splice" | "ground";
   readonly part: PartId;
   /** Names of its terminals; "" inside or at a body. */
@@ -127,10 +128,13 @@ export function carrierOf(row: BranchRow): string {
  */
 export function apartFrom(line: BranchLine, others: ReadonlySet<string>): BranchLine {
   const isOwn = (row: BranchRow): boolean => !others.has(carrierOf(row));
-  const first = line.rows.findIndex(isOwn);
+  let first = line.rows.findIndex(isOwn);
   if (first < 0) return line;
   let end = line.rows.length;
   while (!isOwn(line.rows[end - 1]!)) end--;
+  // A stud on which it leaves or joins is the place itself.
+  if (first > 0 && isStud(line.rows[first]!)) first += 1;
+  if (end < line.rows.length && isStud(line.rows[end - 1]!)) end -= 1;
   const rows = line.rows.slice(first, end);
   return {
     rows,
@@ -142,7 +146,12 @@ export function apartFrom(line: BranchLine, others: ReadonlySet<string>): Branch
 /** The place between a row and the one before it, by the point of either; a splice or a body by its name. */
 function leaving(rows: readonly BranchRow[], at: number): string {
   const [before, after] = [rows[at - 1]!, rows[at]!];
-  if (before.is === "splice") return before.name;
-  if (after.is === "splice") return after.name;
+  if (before.is === "splice" && !isStud(before)) return before.name;
+  if (after.is === "splice" && !isStud(after)) return after.name;
   return after.entry.point ?? before.exit.point ?? before.name;
+}
+
+/** A stud is entered and left by one point, a splice passed from leg to leg. */
+function isStud(row: BranchRow): boolean {
+  return row.is === "splice" && row.entry.point !== null && row.entry.point === row.exit.point;
 }

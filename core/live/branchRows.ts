@@ -1,7 +1,7 @@
 import type { PartId, PointId } from "../base/ids.ts";
 import type { WireState } from "../base/states.ts";
 import type { Amps, Volts } from "../base/units.ts";
-import { controlsOf, springsBack, terminalPoint } from "../circuit/points.ts";
+import { controlsOf, partOfPoint, springsBack, terminalPoint } from "../circuit/points.ts";
 import type { PartView } from "../parts/kind.ts";
 import type { NodeIndex } from "../solve/element.ts";
 import type { BranchControlPosition, BranchEnd, BranchLink, BranchPart, BranchRow, BranchWire } from "./branchRow.ts";
@@ -39,7 +39,8 @@ export function rowsOf(
     const taps = [...innerTaps(field, run, line), ...exitTaps(field, run, next, line)];
     const row = { ...rowOf(field, run, `${index}`), taps };
     const link = next ? linkBetween(field, run, next, row.id) : null;
-    return link ? [row, link] : [row];
+    const joint = link ?? (next ? studBetween(field, run, next, row) : null);
+    return joint ? [row, joint] : [row];
   });
 }
 
@@ -61,6 +62,35 @@ function ownerOf({ rig, names }: RowField, { placed, from, to }: Way): string {
   if (rig.network.wires.has(placed.owner) || rig.network.parts.has(placed.owner)) return placed.owner;
   const terminal = [from, to].map((node) => names[node]!).find((name) => name.includes(".")) ?? "";
   return terminal.slice(0, terminal.lastIndexOf("."));
+}
+
+/** The stud on which two wires of the line meet, though the current does not pass its part; null between any other rows. */
+function studBetween({ rig }: RowField, run: Run, next: Run, row: BranchWire | BranchPart): BranchPart | null {
+  const { wires } = rig.network;
+  const { point } = row.exit;
+  if (point === null || !wires.has(run.owner) || !wires.has(next.owner)) return null;
+  const on = partOfPoint(rig.circuit, point);
+  if (!on) return null;
+  const [part, terminal] = [on.part.id, on.terminal];
+  return {
+    id: `${row.id}s`,
+    is: "splice",
+    name: part,
+    part,
+    entry: row.exit,
+    exit: row.exit,
+    goodAmps: row.goodAmps,
+    share: row.share,
+    taps: [],
+    terminals: [terminal, terminal],
+    contacts: [],
+    isClosed: null,
+    isRest: true,
+    restTerminal: null,
+    controls: [],
+    state: "",
+    isLoad: false,
+  };
 }
 
 // ---------------------------------------------------------------- rows

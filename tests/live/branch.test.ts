@@ -195,6 +195,11 @@ describe("A branch", () => {
     expect(partsOf(controls[1]!.lines[0]!)).toEqual(expect.arrayContaining(["F1", "S2", "S4"]));
   });
 
+  test("names the stud on which two of its wires meet, though no current passes its part", () => {
+    const [line] = branch(sample("5-blower"), { load: "E1" }).lines;
+    expect(named(line!).slice(-4)).toEqual(["GP5", "W3", "GP1", "W2"]);
+  });
+
   test("names the relay behind a relay", () => {
     const { controls } = branch(sample("3-starter"), { load: "M1" });
     expect(controls.map(({ part }) => part)).toEqual(["K2", "K1"]);
