@@ -52,7 +52,7 @@ export function svgOf(drawing: Drawing, options: SvgOptions): string {
 }
 
 /** Rules that load the fonts; empty without addresses. */
-export function fontFaces(fonts: FontAddresses | undefined): string {
+export function fontFaces(fonts: Partial<FontAddresses> | undefined): string {
   if (!fonts) return "";
   const rules = Object.entries(fonts).map(
     ([weight, address]) =>
