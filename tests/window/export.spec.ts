@@ -7,7 +7,7 @@ function pngSize(bytes: Buffer): readonly [number, number] {
   return [bytes.readUInt32BE(16), bytes.readUInt32BE(20)];
 }
 
-story("drawing, picture, moving picture and lists go out as files", async ({ program }) => {
+story("drawing, picture, moving picture and lists go out as files", { tag: "@both" }, async ({ program }) => {
   const { page } = program;
   await openSample(page, "two unlike lamps");
   await page.keyboard.press("Control+p");
