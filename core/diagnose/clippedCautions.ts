@@ -2,32 +2,42 @@ import type { PartId, PointId } from "../base/ids.ts";
 import { INSTRUMENT_CAUTIONS as WORDS } from "../base/words/instruments.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { netOf } from "../circuit/nets.ts";
-import { terminalsOf } from "../circuit/points.ts";
+import { terminalPoint, terminalsOf } from "../circuit/points.ts";
 import type { Lead } from "../live/attachment.ts";
 import type { Clipped, LeadsClipped } from "../live/instruments/clipped.ts";
+import { plusBattery, referenceBattery } from "../live/network.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import { JUMPER_FUSE } from "../trade/instruments.ts";
 import { reachOf, testPointsOf } from "./testPoint.ts";
 
 /**
- * What to mind with an instrument where it is clipped now, in sentences, the gravest first: a pin not to be probed, a lamp,
- * jumper or ohmmeter on a module's pin, a load on a thin wire, a jumper across a load, what may move or get hot.
+ * What to mind with an instrument where it is clipped now, in sentences, the gravest first: a dead short, a jumper across a load,
+ * a pin not to be probed, a lamp, jumper or ohmmeter on a module's pin, a load on a thin wire, what may move or get hot.
  */
 export function clippedCautions(circuit: Circuit, each: Clipped): readonly string[] {
   if (each.instrument === "clamp") return [];
-  const points = [each.red, each.black].filter(isPoint);
-  const across = each.instrument === "jumper" ? loadAcross(circuit, each) : null;
+  const leads = [each.red, each.black].filter((lead) => lead !== null);
+  const isJumper = each.instrument === "jumper";
+  const across = isJumper ? loadAcross(circuit, leads) : null;
   return [
-    ...points.flatMap((point) => pointCaution(circuit, each, point)),
+    ...(isJumper && isDeadShort(circuit, leads) ? [WORDS.deadShort] : []),
     ...(across === null ? [] : [WORDS.acrossLoad(across)]),
-    ...(each.instrument === "jumper" && (each.amps ?? 0) > JUMPER_FUSE.amps ? [WORDS.bigFuse(JUMPER_FUSE.amps)] : []),
-    ...(each.instrument === "jumper" && points.length > 0 ? [WORDS.mayMove] : []),
+    ...leads.filter(isPoint).flatMap((point) => pointCaution(circuit, each, point)),
+    ...(isJumper && (each.amps ?? 0) > JUMPER_FUSE.amps ? [WORDS.bigFuse(JUMPER_FUSE.amps)] : []),
+    ...(mayFeed(each) ? [WORDS.mayMove] : []),
     ...(each.instrument === "heavy-lamp" || each.instrument === "stand-in" ? [WORDS.hot] : []),
   ];
 }
 
-function isPoint(lead: Lead | null): lead is PointId {
-  return lead !== null && lead !== "battery +" && lead !== "battery -";
+/** Whether it can set something moving: a jumper anywhere, a lamp or a load that is fed from the battery's plus. */
+function mayFeed({ instrument, red, black }: LeadsClipped): boolean {
+  if (instrument === "voltmeter" || instrument === "ohmmeter") return false;
+  const isOn = red !== null || black !== null;
+  return instrument === "jumper" ? isOn : red === "battery +" || black === "battery +";
+}
+
+function isPoint(lead: Lead): lead is PointId {
+  return lead !== "battery +" && lead !== "battery -";
 }
 
 function pointCaution(circuit: Circuit, { instrument, amps = 0 }: LeadsClipped, point: PointId): readonly string[] {
@@ -40,14 +50,28 @@ function pointCaution(circuit: Circuit, { instrument, amps = 0 }: LeadsClipped, 
   return isHeavy && lamp === "0.25 A lamp" ? [WORDS.thinWire(point)] : [];
 }
 
+/** Whether a jumper joins the battery's two sides. */
+function isDeadShort(circuit: Circuit, leads: readonly Lead[]): boolean {
+  const nets = leads.map((lead) => netAt(circuit, lead));
+  const posts = (["battery +", "battery -"] as const).map((post) => netAt(circuit, post));
+  return leads.length === 2 && posts.every((net) => net !== undefined && nets.includes(net));
+}
+
 /** A load both of whose sides a jumper joins; null where there is none. */
-function loadAcross(circuit: Circuit, { red, black }: LeadsClipped): PartId | null {
-  if (!isPoint(red) || !isPoint(black)) return null;
-  const nets = [red, black].map((point) => netOf(circuit, point));
+function loadAcross(circuit: Circuit, leads: readonly Lead[]): PartId | null {
+  const nets = leads.map((lead) => netAt(circuit, lead));
+  if (nets.length < 2 || nets[0] === nets[1]) return null;
   const isAcross = circuit.parts.find((part) => {
     if (kindOf(part.kind)?.role !== "load") return false;
-    const own = new Set(terminalsOf(circuit, part).map((terminal) => netOf(circuit, `${part.id}.${terminal}`)));
-    return nets[0] !== nets[1] && nets.every((net) => net !== undefined && own.has(net));
+    const own = new Set(terminalsOf(circuit, part).map((terminal) => netOf(circuit, terminalPoint(part, terminal))));
+    return nets.every((net) => net !== undefined && own.has(net));
   });
   return isAcross?.id ?? null;
+}
+
+/** The net that a lead is on; of a post, that of the battery's terminal. */
+function netAt(circuit: Circuit, lead: Lead): ReturnType<typeof netOf> {
+  if (isPoint(lead)) return netOf(circuit, lead);
+  const battery = lead === "battery +" ? plusBattery(circuit) : referenceBattery(circuit);
+  return battery ? netOf(circuit, terminalPoint(battery, lead === "battery +" ? "+" : "-")) : undefined;
 }

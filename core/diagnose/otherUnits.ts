@@ -5,10 +5,7 @@ import type { Circuit, Condition } from "../circuit/circuit.ts";
 import type { Lead } from "../live/attachment.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
-import { OPEN_FROM } from "../trade/instruments.ts";
-
-/** Volts at a lead from which a circuit counts as live: a meter on ohms then shows anything, or is harmed (common practice). */
-const LIVE_FROM = 0.1;
+import { LIVE_FROM, OPEN_FROM } from "../trade/instruments.ts";
 
 /** Ohms that a meter shows between two leads of a settled rig; `OPEN_FROM` where it shows no figure. */
 export function ohmsShown(rig: Rig, red: Lead, black: Lead): Ohms {

@@ -3,6 +3,7 @@ import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import { EDIT_NAMES } from "../base/words/edit.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { conditionRefusal } from "../live/condition.ts";
+import { fuseOf } from "../live/instruments/clipped.ts";
 import { LEFT_BY_HAND, type PartStates } from "../live/standing.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import type { Before, Bench } from "./bench.ts";
@@ -23,6 +24,13 @@ type GoingOn = { readonly change: "bench"; readonly field: "before"; readonly va
 /** The change by which live state goes on from where it stands now: it goes with every change that current can feel. */
 export function goingOn(bench: Bench): GoingOn {
   return { change: "bench", field: "before", value: { condition: bench.condition, ...liveNow(bench).after } };
+}
+
+/** Where the circuit goes on from once the fuse of an instrument is a good one. */
+export function withGoodFuse(bench: Bench, id: string): Before {
+  const { condition, good, now } = goingOn(bench).value;
+  const fuse = fuseOf(id);
+  return { condition, good: without(good, fuse), now: without(now, fuse) };
 }
 
 /** A condition of which parts may say nothing. */

@@ -13,6 +13,9 @@ export const METER = {
 /** Ohms from which a meter on ohms shows no figure any more: it reads open (common practice, no source). */
 export const OPEN_FROM: Ohms = 1e6;
 
+/** Volts at a lead from which a circuit counts as live: a meter on ohms then shows anything, or is harmed (common practice). */
+export const LIVE_FROM: Volts = 0.1;
+
 /** Amps below which a clamp round a wire tells nothing (common practice, no source). */
 export const CLAMP_FROM: Amps = 0.3;
 

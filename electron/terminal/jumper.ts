@@ -1,5 +1,5 @@
 import { refuse } from "../../core/base/outcome.ts";
-import { jumperCheck } from "../../core/diagnose/flow/jumper.ts";
+import { type JumperCaution, jumperCheck } from "../../core/diagnose/flow/jumper.ts";
 import {
   conditionSaid,
   jumperCautionSaid,
@@ -11,6 +11,9 @@ import { mayBeProbed } from "../../core/diagnose/scope.ts";
 import { readCircuitFile } from "../files.ts";
 import { type Console, EXIT, need } from "./console.ts";
 import { conditionOf, faultsOf, type Typed } from "./given.ts";
+
+/** Cautions that go with a jumper as such, and are no finding. */
+const USUAL: readonly JumperCaution["caution"][] = ["bare-lead", "may-move"];
 
 /** Wires and fuses that are listed at most. */
 const MOST_LIMITS = 6;
@@ -38,7 +41,7 @@ export async function jumper(
     for (const limit of check.limits.slice(0, MOST_LIMITS)) console.write(`  ${limitSaid(limit)}\n`);
     for (const effect of check.effects) console.write(`  ${jumperEffectSaid(effect)}\n`);
   }
-  return check.melts || check.cautions.some(({ caution }) => caution !== "bare-lead") ? EXIT.finding : EXIT.fine;
+  return check.melts || check.cautions.some(({ caution }) => !USUAL.includes(caution)) ? EXIT.finding : EXIT.fine;
 }
 
 function ratingOf(text: string): number {

@@ -7,7 +7,7 @@ import type { PenEnd } from "./underWay.ts";
 
 /**
  * Where a lead is clipped that ends here: at a terminal, or on a wire at its nearer end; jaws go round a wire, at a terminal
- * round the one that leads there. Null on bare paper.
+ * round the only one that leads there. Null on bare paper.
  */
 export function leadPlace(
   { lead }: LeadTool,
@@ -15,10 +15,16 @@ export function leadPlace(
   { wires }: Circuit,
   standing: Standing,
 ): PointId | WireId | null {
-  if (lead === "jaws") return wire ?? wires.find(({ from, to }) => from === point || to === point)?.id ?? null;
+  if (lead === "jaws") return wire ?? onlyWireAt(wires, point);
   if (point !== null) return point;
   const along = wires.find(({ id }) => id === wire);
   return along ? nearer([along.from, along.to], spot, standing) : null;
+}
+
+/** The wire that ends at a point; null where several do: which one the jaws are to go round is for the hand to say. */
+function onlyWireAt(wires: Circuit["wires"], point: PointId | null): WireId | null {
+  const [only, another] = wires.filter(({ from, to }) => from === point || to === point);
+  return only !== undefined && another === undefined ? only.id : null;
 }
 
 /** The one of these points that lies nearer to a spot; null where none is on the page. */

@@ -45,7 +45,7 @@ export function ReadingsView() {
         )}
         {readings.length > 0 && (
           <button type="button" className="button is-quiet" onClick={() => make(clearReadings)}>
-            Begin anew, {counted(readings.length, "reading")} {readings.length === 1 ? "goes" : "go"}
+            Clear {counted(readings.length, "reading")}
           </button>
         )}
       </div>

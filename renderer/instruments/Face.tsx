@@ -1,4 +1,3 @@
-import { BENCH_INSTRUMENTS } from "../../core/base/words/instruments.ts";
 import { clippedCautions } from "../../core/diagnose/clippedCautions.ts";
 import { changeInstrumentAmps } from "../../core/edit/commands/changeInstrumentAmps.ts";
 import { putInstrumentAway } from "../../core/edit/commands/putInstrumentAway.ts";
@@ -10,25 +9,25 @@ import { ValueField } from "../panels/ValueField.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { circuitNow, showingNow, traceNow } from "../state/views.ts";
-import { besideFigure, shownFigure } from "../words/instrument.ts";
+import { besideFigure, instrumentTitle, shownFigure } from "../words/instrument.ts";
 import { LampLight } from "./LampLight.tsx";
 import { LeadRow } from "./LeadRow.tsx";
 import { TraceLine } from "./TraceLine.tsx";
 
 interface Shown {
   readonly each: Clipped;
-  /** Whether it is the only one on the bench: then its leads carry no number. */
-  readonly isOne: boolean;
+  /** Instruments on the bench. */
+  readonly count: number;
 }
 
 /** The face of an instrument: what it shows, where its leads are, what to mind. */
-export function Face({ each, isOne }: Shown) {
+export function Face({ each, count }: Shown) {
   const make = useMake();
   const circuit = useApp(circuitNow);
   const showing = useApp((state) => showingNow(state, each.id));
   const trace = useApp((state) => traceNow(state, each.id));
   if (!circuit || !showing) return null;
-  const name = `${BENCH_INSTRUMENTS[each.instrument]}${isOne ? "" : ` ${each.id}`}`;
+  const name = instrumentTitle(each, count);
   const figure = shownFigure(showing);
   const beside = besideFigure(showing);
   const cautions = clippedCautions(circuit, each);

@@ -26,7 +26,7 @@ export function InstrumentsView() {
   const take = (instrument: InstrumentName): void => {
     dispatch({ do: "make", command: (bench) => layInstrument(bench, instrument) });
     const laid = benchOf(getState())?.clipped.at(-1);
-    if (!laid || laid.instrument !== instrument) return;
+    if (!laid || clipped.includes(laid)) return;
     const lead = instrument === "clamp" ? "jaws" : "red";
     dispatch({ do: "use-tool", tool: { is: "lead", instrument: laid.id, lead, from: null } });
   };
@@ -34,7 +34,7 @@ export function InstrumentsView() {
     <div className="view-scroll instruments">
       {notProbed !== null && <p className="caution-text">{notProbed}</p>}
       {clipped.map((each) => (
-        <Face key={each.id} each={each} isOne={clipped.length === 1} />
+        <Face key={each.id} each={each} count={clipped.length} />
       ))}
       {notProbed === null && (
         <section className="instrument-case" aria-label="Take an instrument">
@@ -55,21 +55,22 @@ export function InstrumentsView() {
           </p>
         </section>
       )}
-      <LetGo
-        isClipping={useApp(({ open }) => open?.tool.is === "lead")}
-        letGo={() => dispatch({ do: "use-tool", tool: HAND })}
-      />
+      <LetGo />
     </div>
   );
 }
 
-/** While a lead is in hand: how it is clipped on, and a way to leave it. */
-function LetGo({ isClipping, letGo }: { readonly isClipping: boolean; readonly letGo: () => void }) {
-  if (!isClipping) return null;
+/** While a lead or the jaws of a clamp are in hand: where they go, and a way to leave them off. */
+function LetGo() {
+  const { dispatch } = useAppStore();
+  const tool = useApp(({ open }) => open?.tool ?? HAND);
+  if (tool.is !== "lead") return null;
   return (
     <p className="small clip-hint" role="status">
-      Press a pin, a stud or a wire on the drawing to clip it there.
-      <button type="button" className="button is-low" onClick={letGo}>
+      {tool.lead === "jaws"
+        ? "Press the wire that it goes round."
+        : "Press a pin or a stud on the drawing; on a wire it goes to the nearer end."}
+      <button type="button" className="button is-low" onClick={() => dispatch({ do: "use-tool", tool: HAND })}>
         Leave it off
       </button>
     </p>

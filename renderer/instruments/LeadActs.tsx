@@ -1,9 +1,9 @@
-import { BENCH_INSTRUMENTS } from "../../core/base/words/instruments.ts";
 import { clipLead } from "../../core/edit/commands/clipLead.ts";
 import type { LeadsClipped } from "../../core/live/instruments/clipped.ts";
 import { useApp } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { clippedNow } from "../state/views.ts";
+import { instrumentTitle } from "../words/instrument.ts";
 
 interface Shown {
   readonly point: string;
@@ -23,11 +23,11 @@ export function LeadActs({ point, close }: Shown) {
   return (
     <fieldset className="lead-acts">
       <legend className="small">Clip here</legend>
-      {withLeads.map(({ id, instrument }) => {
-        const name = `${BENCH_INSTRUMENTS[instrument]}${withLeads.length > 1 ? ` ${id}` : ""}`;
+      {withLeads.map((each) => {
+        const { id } = each;
         return (
           <div key={id} className="value-acts">
-            <span className="small">{name}</span>
+            <span className="small">{instrumentTitle(each, clipped.length)}</span>
             <button type="button" className="button is-low" onClick={() => clip(id, "red")}>
               Red
             </button>

@@ -24,13 +24,8 @@ export function TraceLine({ id, trace, unit }: Shown) {
       <p className="small figures">
         min {low} · max {high}&nbsp;{unit}
       </p>
-      <button
-        type="button"
-        className="button is-low"
-        title="Begin lowest and highest anew"
-        onClick={() => dispatch({ do: "begin-trace", instrument: id })}
-      >
-        Begin anew
+      <button type="button" className="button is-low" onClick={() => dispatch({ do: "begin-trace", instrument: id })}>
+        Reset min and max
       </button>
     </div>
   );

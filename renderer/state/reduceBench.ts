@@ -21,7 +21,7 @@ const MOST_RECENT = 4;
  * hand, is no trial any more.
  */
 export function reduceBench(open: Open, action: BenchAction): Answered {
-  const after = withTraces(open, answered(open, action));
+  const after = withTraces(open, answered(open, action), action.do === "undo" || action.do === "redo");
   if (!after.ok || !open.isTrial) return after;
   const { circuit, job } = after.value.desk.bench;
   if (circuit === open.desk.bench.circuit && job === null) return after;
@@ -29,9 +29,9 @@ export function reduceBench(open: Open, action: BenchAction): Answered {
 }
 
 /** What the instruments show after an action is traced. */
-function withTraces({ desk }: Open, after: Answered): Answered {
+function withTraces({ desk }: Open, after: Answered, isUndone: boolean): Answered {
   if (!after.ok) return after;
-  const traces = traced(after.value.traces, desk.bench, after.value.desk.bench);
+  const traces = traced(after.value.traces, desk.bench, after.value.desk.bench, isUndone);
   return traces === after.value.traces ? after : fine({ ...after.value, traces });
 }
 

@@ -1,5 +1,6 @@
 import type { Bench } from "../../core/edit/bench.ts";
 import { instrumentsNow } from "../../core/edit/instrumentsNow.ts";
+import { wiringOf } from "../../core/edit/wiring.ts";
 import type { Clipped } from "../../core/live/instruments/clipped.ts";
 import type { Showing } from "../../core/live/instruments/showing.ts";
 
@@ -18,14 +19,18 @@ const MOST_VALUES = 32;
 /** Figures closer than this are the same on a face. */
 const SAME = 0.005;
 
-/** The traces after something was done: what shows another figure has one more, and a lead that moved begins anew. */
-export function traced(traces: Traces, before: Bench, after: Bench): Traces {
+/**
+ * The traces after something was done: what shows another figure has one more. A lead that moved begins anew, and all do where
+ * the circuit was redrawn or something undone (`isUndone`): what was shown then was another circuit's.
+ */
+export function traced(traces: Traces, before: Bench, after: Bench, isUndone = false): Traces {
   if (before === after || (after.clipped.length === 0 && before.clipped.length === 0)) return traces;
   const shown = instrumentsNow(after);
+  const isOther = isUndone || wiringOf(before.circuit) !== wiringOf(after.circuit);
   return Object.fromEntries(
     after.clipped.flatMap((each): readonly (readonly [string, Trace])[] => {
       const value = figureOf(shown.get(each.id)!);
-      const was = isWhereItWas(each, before) ? traces[each.id] : undefined;
+      const was = !isOther && isWhereItWas(each, before) ? traces[each.id] : undefined;
       const now = value === null ? was : withValue(was, value);
       return now ? [[each.id, now]] : [];
     }),
@@ -56,7 +61,9 @@ function isWhereItWas(each: Clipped, { clipped }: Bench): boolean {
 
 /** What is traced of what is shown; null where it is no figure. */
 function figureOf(showing: Showing): number | null {
-  if (showing.shows === "volts" || showing.shows === "lamp") return showing.volts;
-  if (showing.shows === "amps" || showing.shows === "jumper") return showing.amps;
+  if (showing.shows === "volts") return showing.volts;
+  if (showing.shows === "lamp") return Math.abs(showing.volts);
+  if (showing.shows === "jumper") return Math.abs(showing.amps);
+  if (showing.shows === "amps") return showing.amps;
   return showing.shows === "ohms" ? showing.ohms : null;
 }

@@ -1,5 +1,8 @@
+import { BENCH_INSTRUMENTS } from "../../core/base/words/instruments.ts";
 import { sentence } from "../../core/base/words.ts";
+import type { Clipped } from "../../core/live/instruments/clipped.ts";
 import type { Showing } from "../../core/live/instruments/showing.ts";
+import { CLAMP_FROM } from "../../core/trade/instruments.ts";
 import { ampsText, signed, voltsText } from "./figures.ts";
 
 /** What an instrument shows in as few signs as a tag on the drawing has room for; empty where it shows nothing. */
@@ -12,6 +15,8 @@ export function shownFigure(showing: Showing): string {
       return showing.range
         ? `${signed(showing.range[0], 1)} to ${voltsText(showing.range[1], 1)}`
         : voltsText(showing.volts);
+    case "undecided":
+      return "undecided";
     case "lamp":
       return showing.light;
     case "jumper":
@@ -23,10 +28,9 @@ export function shownFigure(showing: Showing): string {
   }
 }
 
-/** Ohms as a meter shows them: "0.4 Ω", "1.2 kΩ", "open". */
+/** Ohms as a meter shows them: "0.4 Ω", "1.20 kΩ", "open". */
 export function ohmsText(ohms: number | null): string {
   if (ohms === null) return "open";
-  if (ohms >= 1e6) return `${signed(ohms / 1e6, 2)}\u00A0MΩ`;
   if (ohms >= 1000) return `${signed(ohms / 1000, 2)}\u00A0kΩ`;
   return `${signed(ohms, ohms < 100 ? 1 : 0)}\u00A0Ω`;
 }
@@ -39,14 +43,28 @@ export function besideFigure(showing: Showing): string {
     case "nothing":
       return sentence(showing.refusal);
     case "volts":
-      if (showing.range) return "A module output that is not set decides it.";
+      if (showing.range) return NOT_SETTLED;
       return showing.drifts ? "A lead floats: any figure from 0 to 0.3 V may stand there, as on a ground." : "";
+    case "undecided":
+      return NOT_SETTLED;
     case "lamp":
       return `${voltsText(Math.abs(showing.volts))} across it, ${ampsText(Math.abs(showing.amps))}.`;
     case "jumper":
       return showing.melted ? "More flowed than its fuse carries: nothing passes now." : "";
     case "amps":
+      return Math.abs(showing.amps) >= LEAST_AMPS && Math.abs(showing.amps) < CLAMP_FROM
+        ? `A real clamp tells little below ${CLAMP_FROM} A.`
+        : "";
     case "ohms":
       return "";
   }
+}
+
+const NOT_SETTLED = "Not settled: a relay chatters, or a module output that is not set decides it.";
+/** Less than this is shown as no current. */
+const LEAST_AMPS = 0.001;
+
+/** What an instrument is called on the bench: with its number where several lie there. */
+export function instrumentTitle({ instrument, id }: Clipped, count: number): string {
+  return `${BENCH_INSTRUMENTS[instrument]}${count > 1 ? ` ${id}` : ""}`;
 }

@@ -25,9 +25,9 @@ export function saidBetween(
   return saidChanges(done, changesBetween(was, is));
 }
 
-/** What changes once the wires are shown with a suspect, by its title, or again with nothing wrong. */
+/** What changes once the wires are shown with a suspect, by its title, or again as they are. */
 export function saidWith(suspect: string | null, [was, is]: ShownLives): string {
-  return saidChanges(`Wires with ${suspect ?? "nothing wrong"}`, changesBetween(was, is));
+  return saidChanges(suspect === null ? "Wires as they are" : `Wires with ${suspect}`, changesBetween(was, is));
 }
 
 /** That an edit was undone: "undone: W13 broken". Null where there was none. */

@@ -1,17 +1,25 @@
 import { describe, expect, it } from "vitest";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
+import { clippedCautions } from "../../core/diagnose/clippedCautions.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import { attachmentsOf, type Clipped, freshInstrument, INSTRUMENTS } from "../../core/live/instruments/clipped.ts";
 import { type Showing, showings } from "../../core/live/instruments/showing.ts";
-import { liveOf, liveOf as solved } from "../../core/live/live.ts";
+import { liveOf } from "../../core/live/live.ts";
 import { sample } from "../samples/onTheBench.ts";
 import { G1, makeSwitch, ROW, vehicle } from "./vehicle.ts";
 
 /** What one instrument shows in a circuit brought to a condition from rest. */
-function shown(circuit: Circuit, each: Clipped, condition: Condition = {}, faults: readonly Fault[] = []): Showing {
-  const attached = attachmentsOf([each], circuit.nominalVolts).map(({ attachment }) => attachment);
+function shown(
+  circuit: Circuit,
+  each: Clipped,
+  condition: Condition = {},
+  faults: readonly Fault[] = [],
+  others: readonly Clipped[] = [],
+): Showing {
+  const all = [each, ...others];
+  const attached = attachmentsOf(all, circuit.nominalVolts).map(({ attachment }) => attachment);
   const live = liveOf(circuit, condition, faults, attached);
-  return showings([each], { circuit, live, now: { condition, states: {} }, faults }).get(each.id)!;
+  return showings(all, { circuit, live, now: { condition, states: {} }, faults }).get(each.id)!;
 }
 
 const clip = (
@@ -49,7 +57,7 @@ describe("voltmeter", () => {
     );
     const showing = shown(divided, clip("voltmeter", "R2.1", "battery -"));
     expect(showing).toMatchObject({ shows: "volts" });
-    const atRest = solved(divided).points.get("G1.+")!.volts!;
+    const atRest = liveOf(divided).points.get("G1.+")!.volts!;
     expect("volts" in showing ? (showing.volts / atRest) * 24 : 0).toBeCloseTo(0.8889, 3);
   });
 
@@ -148,6 +156,40 @@ describe("ohmmeter", () => {
     expect(shown(heated, clip("ohmmeter", "R1.1", "R1.2"), { ...ON, ...OFF })).toMatchObject({ shows: "ohms" });
   });
 
+  it("is refused where a jumper feeds what it reads, and reads past a switch that one bridges", () => {
+    const feeding = { id: "2", instrument: "jumper", red: "battery +", black: "S1.2", amps: 10 } as const;
+    expect(shown(heated, clip("ohmmeter", "R1.1", "battery -"), {}, [], [feeding])).toMatchObject({
+      shows: "nothing",
+      refusal: { code: "ohms-live" },
+    });
+    const bridging = { ...feeding, red: "S1.1" };
+    const past = shown(heated, clip("ohmmeter", "S1.1", "S1.2"), OFF, [], [bridging]) as { ohms: number };
+    expect(past.ohms).toBeLessThan(0.2);
+  });
+
+  it("is refused across a ground wire that current flows through, however firm it is", () => {
+    const poor: readonly Fault[] = [{ target: "W4", mode: "ohms", value: 0.3 }];
+    expect(shown(ROW, clip("ohmmeter", "M1.2", "battery -"), ON, poor)).toMatchObject({
+      shows: "nothing",
+      refusal: { code: "ohms-live" },
+    });
+  });
+
+  it("names two ways that lie side by side, not two things of one", () => {
+    const beside = {
+      ...heated,
+      parts: [...heated.parts, { id: "R3", kind: "resistor", settings: { ohms: 33 } }],
+      wires: [
+        ...heated.wires,
+        { id: "W5", from: "R2.2", to: "R3.1", ohms: 0.01 },
+        { id: "W6", from: "R3.2", to: "G1.-", ohms: 0.01 },
+      ],
+    };
+    const showing = shown(beside, clip("ohmmeter", "R2.1", "battery -"));
+    const { refusal } = showing as unknown as { refusal: { about: { one: string; other: string } } };
+    expect([refusal.about.one, refusal.about.other]).toContain("R1");
+  });
+
   it("is refused where two things lie side by side between the leads", () => {
     const beside = { ...heated, wires: [...heated.wires, { id: "W5", from: "R2.2", to: "G1.-", ohms: 0.01 }] };
     const showing = shown(beside, clip("ohmmeter", "R1.1", "R1.2"));
@@ -189,5 +231,17 @@ describe("instruments together", () => {
     expect(live.clipped[0]!.volts).toBeCloseTo(other.points.get("P1.red")!.volts!, 3);
     expect(live.clipped[1]!.amps).toBeCloseTo(other.wires.get("L3")!.amps, 3);
     expect(live.points.get("M1.1")!.state).toBe(other.points.get("M1.1")!.state);
+  });
+});
+
+describe("what to mind with an instrument", () => {
+  it("is a dead short, a load that is bridged, what may move, and what gets hot", () => {
+    const words = (each: Clipped): string => clippedCautions(ROW, each).join(" ");
+    expect(words(clip("jumper", "battery +", "battery -", 5))).toContain("dead short");
+    expect(words(clip("jumper", "F1.1", "GP2.stud", 5))).toContain("dead short");
+    expect(words(clip("jumper", "M1.1", "M1.2", 5))).toContain("M1");
+    expect(words(clip("jumper", "S1.1", "S1.2", 10))).toMatch(/5 A.*move/);
+    expect(words(clip("heavy-lamp", "battery +", "M1.1"))).toMatch(/move.*hot/);
+    expect(clippedCautions(ROW, clip("voltmeter", "M1.1", "battery -"))).toEqual([]);
   });
 });

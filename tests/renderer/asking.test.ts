@@ -360,7 +360,7 @@ describe("answers", () => {
       palette: "black",
     } as const;
     const pages = answerTo(VENTS, { ask: "pages", wanted }) as Answers["pages"];
-    expect(pages).toHaveLength(2);
+    expect(pages).toHaveLength(3);
     expect(pages[0]!.svg).toContain("Position drawn");
     expect(answerTo(VENTS, { ask: "pages", wanted: { ...wanted, load: "" } })).toEqual([]);
   });

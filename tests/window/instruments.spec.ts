@@ -39,7 +39,7 @@ story(
     await throwTo(page, "S1", "on");
     await expect(meter.locator("output")).toHaveText(/12\.\d\d/);
     await expect(meter.getByText("max 12.60")).toBeVisible();
-    await meter.getByRole("button", { name: "Begin anew" }).click();
+    await meter.getByRole("button", { name: "Reset min and max" }).click();
     await expect(meter.getByText(/max/)).toHaveCount(0);
 
     // By key alone: a lamp across the feed and ground is bright, and goes dark with the key off.

@@ -56,6 +56,7 @@ export const INSTRUMENT_CAUTIONS = {
   doNotProbe: (point: string, reason: string) => `${point} is not to be probed: ${reason}.`,
   modulePin: (point: string) => `${point} hangs on a module's pin: only a voltmeter goes there.`,
   thinWire: (point: string) => `The wire at ${point} is thin: take the small test lamp.`,
+  deadShort: "It is a dead short across the battery: take it off.",
   acrossLoad: (part: string) => `It bridges ${part}: never set a jumper across a load.`,
   bigFuse: (amps: number) => `A jumper has a fuse of ${amps} A; a bigger one can burn a wire.`,
   mayMove: "Hands and tools clear: what it feeds may move at once.",

@@ -5,6 +5,7 @@ import type { Circuit, Condition } from "../../circuit/circuit.ts";
 import { parsePoint, terminalPoint, wireSideOf } from "../../circuit/points.ts";
 import type { Lead } from "../../live/attachment.ts";
 import type { Fault } from "../../live/fault.ts";
+import { AMPS } from "../../live/instruments/clipped.ts";
 import { isIdle, type Live, liveOf } from "../../live/live.ts";
 import { plusBattery, referenceBattery } from "../../live/network.ts";
 import { kindOf } from "../../parts/catalogue.ts";
@@ -56,7 +57,7 @@ export interface JumperCheck {
 /** Why a jumper does not belong there. */
 export type JumperCaution =
   | { readonly caution: "module-pin" | "do-not-probe"; readonly point: PointId; readonly reason: string }
-  | { readonly caution: "dead-short" | "bare-lead" }
+  | { readonly caution: "dead-short" | "bare-lead" | "may-move" }
   | { readonly caution: "across-load"; readonly part: PartId };
 
 /** Ohms of a bare lead with its clips (common practice, no source: the fused lead's, without the fuse). */
@@ -68,7 +69,7 @@ const LEAST_CHANGE: Amps = 0.01;
 const SHORT_AMPS: Amps = 60;
 
 /** Ratings that a jumper's own fuse may have. */
-export const JUMPER_RATINGS = { least: 0.5, most: 40 } as const;
+export const JUMPER_RATINGS = AMPS.jumper;
 
 /**
  * What flows through a jumper between two points in a condition, solved with the lead in the circuit. Points as elsewhere, or
@@ -90,6 +91,7 @@ export function jumperCheck(circuit: Circuit, wanted: JumperWanted): Outcome<Jum
   const now = after.before ?? after;
   const amps = now.wires.get(`${JUMPER} 1`)!.amps;
   const points = [from!.value, to!.value];
+  const effects = effectsOf(circuit, without, now);
   return ok({
     from: from!.value,
     to: to!.value,
@@ -97,8 +99,8 @@ export function jumperCheck(circuit: Circuit, wanted: JumperWanted): Outcome<Jum
     amps,
     limits: limitsNow(circuit, without, now),
     melts: firstMelted(circuit, after, fuseAmps),
-    effects: effectsOf(circuit, without, now),
-    cautions: cautionsFor(circuit, points, { amps, fuseAmps, without }),
+    effects,
+    cautions: cautionsFor(circuit, points, { amps, fuseAmps, without, effects }),
   });
 }
 
@@ -180,12 +182,13 @@ interface Clipped {
   readonly amps: Amps;
   readonly fuseAmps: Amps | undefined;
   readonly without: Live;
+  readonly effects: readonly JumperEffect[];
 }
 
 function cautionsFor(
   circuit: Circuit,
   points: readonly PointId[],
-  { amps, fuseAmps, without }: Clipped,
+  { amps, fuseAmps, without, effects }: Clipped,
 ): readonly JumperCaution[] {
   const cautions: JumperCaution[] = [];
   for (const point of points) {
@@ -200,9 +203,9 @@ function cautionsFor(
   const across = circuit.parts.find(
     ({ id, kind }) => kindOf(kind)?.role === "load" && points.every((point) => touches(circuit, id, point)),
   );
-  if (across && !isIdle({ doing: without.parts.get(across.id)?.doing ?? "off" }))
-    cautions.push({ caution: "across-load", part: across.id });
-  if (fuseAmps === undefined || fuseAmps > 2 * JUMPER_FUSE.amps) cautions.push({ caution: "bare-lead" });
+  if (across) cautions.push({ caution: "across-load", part: across.id });
+  if (fuseAmps === undefined || fuseAmps > JUMPER_FUSE.amps) cautions.push({ caution: "bare-lead" });
+  if (effects.some(({ now }) => !isIdle({ doing: now }))) cautions.push({ caution: "may-move" });
   return cautions;
 }
 

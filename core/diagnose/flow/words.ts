@@ -100,7 +100,7 @@ export function openingsSaid({ openings }: Pick<Sneak, "openings">): string {
   return openings.length === 0 ? "nothing wrong" : openings.map(({ title }) => title).join(" or ");
 }
 
-/** A path in words: "G1, F1, F9, S3, E5 54 to 58 backwards, F3, E3 backwards, GP3". */
+/** A path in words: "G1, F1, F9, S3, E5 54 to 58 (not its way), F3, E3 (not its way), GP3". */
 export function pathSaid(path: readonly PathStep[]): string {
   return path
     .map(({ part, entry, exit, isReversed }) => {
@@ -156,6 +156,8 @@ export function jumperCautionSaid(caution: JumperCaution): string {
       return "It is a dead short from feed to ground: do not clip it on.";
     case "across-load":
       return `It bridges ${caution.part}, which takes current: it would short what feeds it.`;
+    case "may-move":
+      return "Hands and tools clear: what it feeds may move at once.";
     case "bare-lead":
       return "Use a lead with a fuse of 5 A, and never set it across a motor or other heavy load.";
   }

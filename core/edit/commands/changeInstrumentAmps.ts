@@ -4,10 +4,10 @@ import { INSTRUMENT_EDITS } from "../../base/words/instruments.ts";
 import type { Bench } from "../bench.ts";
 import { ampsRefusal } from "../clipping.ts";
 import type { Edit } from "../edit.ts";
-import { alreadySo, editOf, goingOn } from "../editOf.ts";
+import { alreadySo, editOf, withGoodFuse } from "../editOf.ts";
 
 /**
- * Gives a jumper another fuse, or a stand-in load other amps, as typed. Refuses `instrument-absent`, `instrument-amps`,
+ * Gives a jumper another fuse, which is a good one, or a stand-in load other amps, as typed. Refuses `instrument-absent`, `instrument-amps`,
  * `amount-limits`, `already-so`, and as `parseAmount` does.
  */
 export function changeInstrumentAmps(bench: Bench, id: string, typed: string): Outcome<Edit> {
@@ -20,7 +20,7 @@ export function changeInstrumentAmps(bench: Bench, id: string, typed: string): O
   if (each.amps === amps.value) return alreadySo(`${amps.value} A`);
   const value = bench.clipped.map((one) => (one === each ? { ...each, amps: amps.value } : one));
   return editOf(bench, INSTRUMENT_EDITS.changeInstrumentAmps(each.instrument, amps.value), [
-    goingOn(bench),
+    { change: "bench", field: "before", value: withGoodFuse(bench, id) },
     { change: "bench", field: "clipped", value },
   ]);
 }

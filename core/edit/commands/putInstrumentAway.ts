@@ -1,18 +1,15 @@
 import { type Outcome, refuse } from "../../base/outcome.ts";
 import { INSTRUMENT_EDITS } from "../../base/words/instruments.ts";
-import { fuseOf } from "../../live/instruments/clipped.ts";
 import type { Bench } from "../bench.ts";
 import type { Edit } from "../edit.ts";
-import { editOf, goingOn, without } from "../editOf.ts";
+import { editOf, withGoodFuse } from "../editOf.ts";
 
 /** Takes an instrument off the circuit and off the bench. Refuses `instrument-absent`. */
 export function putInstrumentAway(bench: Bench, id: string): Outcome<Edit> {
   const each = bench.clipped.find((one) => one.id === id);
   if (!each) return refuse("instrument-absent", { id });
-  const { value: before } = goingOn(bench);
-  const [good, now] = [before.good, before.now].map((states) => without(states, fuseOf(id)));
   return editOf(bench, INSTRUMENT_EDITS.putInstrumentAway(each.instrument), [
-    { change: "bench", field: "before", value: { ...before, good: good!, now: now! } },
+    { change: "bench", field: "before", value: withGoodFuse(bench, id) },
     { change: "bench", field: "clipped", value: bench.clipped.filter((one) => one.id !== id) },
   ]);
 }

@@ -3,14 +3,15 @@ import { INSTRUMENT_EDITS } from "../../base/words/instruments.ts";
 import { fuseOf } from "../../live/instruments/clipped.ts";
 import type { Bench } from "../bench.ts";
 import type { Edit } from "../edit.ts";
-import { editOf, goingOn, without } from "../editOf.ts";
+import { editOf, goingOn, withGoodFuse } from "../editOf.ts";
 
 /** Puts a good fuse into a jumper whose own has melted; it may melt again at once. Refuses `instrument-absent` and `jumper-whole`. */
 export function renewJumper(bench: Bench, id: string): Outcome<Edit> {
   if (!bench.clipped.some((each) => each.id === id)) return refuse("instrument-absent", { id });
-  const { value: before } = goingOn(bench);
+  const { good, now } = goingOn(bench).value;
   const fuse = fuseOf(id);
-  if (before.good[fuse] === undefined && before.now[fuse] === undefined) return refuse("jumper-whole");
-  const value = { ...before, good: without(before.good, fuse), now: without(before.now, fuse) };
-  return editOf(bench, INSTRUMENT_EDITS.renewJumper, [{ change: "bench", field: "before", value }]);
+  if (good[fuse] === undefined && now[fuse] === undefined) return refuse("jumper-whole");
+  return editOf(bench, INSTRUMENT_EDITS.renewJumper, [
+    { change: "bench", field: "before", value: withGoodFuse(bench, id) },
+  ]);
 }

@@ -3,7 +3,7 @@ import type { WireState } from "../../base/states.ts";
 import type { Amps, Ohms } from "../../base/units.ts";
 import type { Circuit } from "../../circuit/circuit.ts";
 import type { NodeIndex } from "../../solve/element.ts";
-import { OPEN_FROM } from "../../trade/instruments.ts";
+import { LIVE_FROM, OPEN_FROM } from "../../trade/instruments.ts";
 import type { Attachment, Lead } from "../attachment.ts";
 import type { Fault } from "../fault.ts";
 import type { CircuitNetwork } from "../network.ts";
@@ -18,25 +18,28 @@ const BRANCHED = 0.02;
 /** States of a lead that no feed reaches. */
 const DEAD: readonly WireState[] = ["floating", "grounded", "grounded-through-load"];
 
+/** A circuit as it stands, with what else is clipped to it. */
+export interface Stands {
+  readonly circuit: Circuit;
+  readonly now: Standing;
+  readonly faults: readonly Fault[];
+  readonly others: readonly Attachment[];
+}
+
 /**
- * Ohms between two places of a dead circuit, null for an open line: with every source off, contacts and relays as they stand.
- * Refuses `ohms-live` where a feed still reaches a lead, and `ohms-shared` where the test current parts between things,
- * since it would read all of them together.
+ * Ohms between two places of a dead circuit, null for an open line: with every source off, contacts and relays as they stand,
+ * and everything else that is clipped on. Refuses `ohms-live` where a feed still reaches a lead or volts stand between them, and
+ * `ohms-shared` where the test current parts between things, since it would read all of them together.
  */
-export function ohmsBetween(
-  circuit: Circuit,
-  [red, black]: readonly [Lead, Lead],
-  now: Standing,
-  faults: readonly Fault[] = [],
-): Outcome<Ohms | null> {
-  const asItIs = standingIn(circuit, now, faults, []);
-  const { state } = snapshotOf(asItIs).nodes;
-  const live = [red, black].find((lead) => !DEAD.includes(state[nodeOf(asItIs.network, lead)]!));
-  if (live !== undefined) return refuse("ohms-live", { point: live });
+export function ohmsBetween(stands: Stands, [red, black]: readonly [Lead, Lead]): Outcome<Ohms | null> {
+  const { now, others } = stands;
+  const asItIs = standingIn(stands, now, others);
+  const live = liveLead(asItIs, red, black);
+  if (live !== null) return refuse("ohms-live", { point: live });
   const off = { ...now.condition, batteryOff: true, running: false };
   const tester: Attachment = { red, black, law: { law: "source", ...TEST }, isMeter: true };
-  const rig = standingIn(circuit, { ...now, condition: off }, faults, [tester]);
-  const meter = rig.network.attached[0]!;
+  const rig = standingIn(stands, { ...now, condition: off }, [...others, tester]);
+  const meter = rig.network.attached.at(-1)!;
   const amps = Math.abs(rig.solver.amps(meter));
   const ohms = Math.abs(rig.solver.voltsAcross(meter)) / amps;
   if (!(ohms < OPEN_FROM)) return ok(null);
@@ -44,8 +47,18 @@ export function ohmsBetween(
   return one === undefined || other === undefined ? ok(ohms) : refuse("ohms-shared", { one, other });
 }
 
+/** The lead that makes it no place for an ohmmeter; null where both are dead. */
+function liveLead(rig: Rig, red: Lead, black: Lead): Lead | null {
+  const { network, solver } = rig;
+  const { state } = snapshotOf(rig).nodes;
+  const fed = [red, black].find((lead) => !DEAD.includes(state[nodeOf(network, lead)]!));
+  if (fed !== undefined) return fed;
+  const apart = Math.abs(solver.volts(nodeOf(network, red)) - solver.volts(nodeOf(network, black)));
+  return apart >= LIVE_FROM ? red : null;
+}
+
 /** A rig in a condition with its relays and fuses as they stand there, solved once: nothing moves any more. */
-function standingIn(circuit: Circuit, now: Standing, faults: readonly Fault[], clipped: readonly Attachment[]): Rig {
+function standingIn({ circuit, faults }: Stands, now: Standing, clipped: readonly Attachment[]): Rig {
   const rig = new Rig(circuit, faults, clipped);
   resume(rig, now);
   rig.solver.solve();
@@ -57,12 +70,17 @@ function nodeOf({ nodes, plus }: CircuitNetwork, lead: Lead): NodeIndex {
   return lead === "battery -" ? 0 : nodes.get(lead)!;
 }
 
-/** Parts that carry some but not all of the test current; those of one part alone share it within. */
+/** Two things that carry some but not all of the test current, of ways that part; fewer where it goes one way alone. */
 function sharing({ network, solver }: Rig, amps: Amps): readonly string[] {
-  const share = (index: number): number => Math.abs(solver.amps(index)) / amps;
-  const sharing = network.elements.flatMap(({ owner, element, isMeter }, index) => {
-    if (isMeter || element.law === "joint" || !network.parts.has(owner)) return [];
-    return share(index) > BRANCHED && share(index) < 1 - BRANCHED ? [owner] : [];
+  const shares = new Map<string, number>();
+  network.elements.forEach(({ owner, element, isMeter }, index) => {
+    if (isMeter || element.law === "joint" || owner.startsWith("~") || owner === "") return;
+    if (!network.parts.has(owner)) return;
+    const share = Math.abs(solver.amps(index)) / amps;
+    if (share > BRANCHED && share < 1 - BRANCHED) shares.set(owner, share);
   });
-  return [...new Set(sharing)];
+  const [[one, share] = ["", 0], ...others] = shares;
+  // What carries as much may stand in the same way; what carries another share does not.
+  const apart = others.find(([, other]) => Math.abs(other - share) > BRANCHED) ?? others.at(-1);
+  return apart === undefined ? [] : [one, apart[0]];
 }

@@ -65,6 +65,7 @@ export const INSTRUMENT_CASES = {
   "change-instrument-amps": {
     good: [
       [withOne("jumper"), "1", "10"],
+      [melted, "1", "40"],
       [withOne("stand-in"), "1", "2.5 A"],
     ],
     bad: [
