@@ -51,11 +51,17 @@ const answer = z.strictObject({
 /** A move on the route, as a hand-in holds it before its link of the chain. */
 export const recordedShape = z.strictObject({ move, minutes, answer, time });
 
+/** A learner's name: one short line of plain signs, since it stands in the class's table and on the screen of a terminal. */
+export const learnerShape = z
+  .string()
+  .max(LIMITS.labelLength)
+  .regex(/^[^\p{Cc}\p{Bidi_Control}\u2028\u2029]*$/u);
+
 /** The shape of a `*.handin.json` of version 1. */
 export const handinShape = z.strictObject({
   format: z.literal("wirefathom/handin"),
   version: z.literal(1),
-  learner: z.string().max(LIMITS.labelLength),
+  learner: learnerShape,
   exercise: z.strictObject({ title: z.string().max(LIMITS.labelLength), id: hash }),
   head: hash,
   route: z.array(recordedShape.extend({ link: hash })).max(LIMITS.moves),

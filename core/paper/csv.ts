@@ -1,8 +1,8 @@
 /** What a cell of a list holds: words, a number, or nothing. */
 export type Cell = string | number | null;
 
-/** First signs by which a spreadsheet takes words for a formula. */
-const FORMULA = /^[=+\-@\t\r]/;
+/** Signs by which a spreadsheet takes words for a formula: at the front, and after what parts cells in some countries. */
+const FORMULA = /(^|;)\s*[=+\-@\t\r]/;
 const QUOTED = /[",;\r\n\t]/;
 
 /**

@@ -2,6 +2,8 @@ import type { Share } from "../../core/base/units.ts";
 
 /** Longest side of a picture, pixels: what every browser gives a canvas. */
 const MOST_PIXELS = 16_000;
+/** Most pixels of a picture in all: some browsers give a canvas of more none at all. */
+const MOST_AREA = 16_384 * 8_192;
 /** Pixels to the millimetre of a picture of one times: the screen's 96 to the inch. */
 const PIXELS_PER_MM = 96 / 25.4;
 
@@ -13,11 +15,15 @@ interface SizeMm {
 
 /** An SVG, its fonts in it, painted at so many times the size of a screen; less where that is more than a canvas holds. */
 export async function painted(svg: string, times: Share): Promise<HTMLCanvasElement> {
-  const size = sizeOf(svg);
-  const scale = Math.min(times * PIXELS_PER_MM, MOST_PIXELS / Math.max(size.width, size.height));
+  const { width, height } = sizeOf(svg);
+  const scale = Math.min(
+    times * PIXELS_PER_MM,
+    MOST_PIXELS / Math.max(width, height),
+    Math.sqrt(MOST_AREA / (width * height)),
+  );
   const canvas = document.createElement("canvas");
-  canvas.width = Math.round(size.width * scale);
-  canvas.height = Math.round(size.height * scale);
+  canvas.width = Math.round(width * scale);
+  canvas.height = Math.round(height * scale);
   const image = await imageOf(svg);
   canvas.getContext("2d")!.drawImage(image, 0, 0, canvas.width, canvas.height);
   return canvas;

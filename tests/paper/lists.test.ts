@@ -18,6 +18,7 @@ describe("CSV", () => {
   });
 
   test("is marked as UTF-8 only where there is more than ASCII", () => {
+    expect(csvOf([["x;=1+1"]])).toBe('"\'x;=1+1"\r\n');
     expect(csvOf([["plain"]])).toBe("plain\r\n");
     expect(csvOf([["Lüfter"]])).toBe("\uFEFFLüfter\r\n");
   });

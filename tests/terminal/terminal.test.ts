@@ -68,7 +68,7 @@ describe("wrong entries", () => {
       ["order", VENTS, "--complaint", "middle-open-own", "--read", "X5-4 @ S1=sideways : 11.9V"],
     ],
     ["a reading of 400 V", ["order", VENTS, "--complaint", "middle-open-own", "--read", "X5-4 @ S1=on : 400V"]],
-    ["a reading in amps", ["order", VENTS, "--complaint", "middle-open-own", "--read", "X5-4 @ S1=on : 3A"]],
+    ["a reading in watts", ["order", VENTS, "--complaint", "middle-open-own", "--read", "X5-4 @ S1=on : 3W"]],
     [
       "a reading that is no number",
       ["order", VENTS, "--complaint", "middle-open-own", "--read", "X5-4 @ S1=on : lots"],

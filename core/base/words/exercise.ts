@@ -9,7 +9,7 @@ export const EXERCISE_WORDS = {
   "exercise-ending": "{file} must end in .exercise.json.",
   "exercise-changed":
     "This exercise was changed after it was sealed: circuit, complaint or rules are not those that it was made with.",
-  "passphrase-wrong": "The passphrase does not open this exercise.",
+  "passphrase-wrong": "The passphrase does not open this exercise, or its seal was altered.",
   "passphrase-short": "A passphrase has at least {least} characters.",
   "passphrase-missing": "Say the instructor's passphrase: --passphrase WORDS or --passphrase-file FILE.",
   "exercise-choice": "Say which fault is hidden: --fault FAULT, or --seed NUMBER to have one drawn.",
@@ -22,6 +22,8 @@ export const EXERCISE_WORDS = {
     "This exercise was made by another version of the program or of the circuit; ask for it to be made anew.",
   "handin-format": 'This is not a hand-in: its format says {format}, not "wirefathom/handin".',
   "handin-ending": "{file} must end in .handin.json.",
+  "learner-name": "A name is one line of at most {most} plain signs.",
+  "learner-other": "This hand-in is {learner}'s; it goes on under that name only.",
   "handin-head": "This hand-in was edited: the name {learner} or the exercise it is of was written over.",
   "handin-edited": "The hand-in of {learner} was edited by hand from move {number} on ({move}).",
   "handin-unsigned":

@@ -42,7 +42,10 @@ export function addLessonCommands(program: Command, console: Console, ended: (co
       .option("--title <words>", "title of the exercise; without it, the circuit's")
       .option("--told <words>", "the complaint in the owner's words")
       .option("--note <words>", "a note for the instructor alone")
-      .option("--tell-later", "the learner is not told whether the verdict is right"),
+      .option(
+        "--tell-later",
+        "the learner is not told whether the verdict is right; wanted where it is graded, else a throwaway try tells the fault",
+      ),
   ).action(async (file, options) => ended(await (await import("./make.ts")).make(console, file, options)));
 
   withPassphrase(

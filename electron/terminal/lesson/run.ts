@@ -8,6 +8,8 @@ import { replayed } from "../../../core/lesson/replay.ts";
 import { type RouteLine, routeLines } from "../../../core/lesson/routeText.ts";
 import { type Opened, openForLearner } from "../../../schemas/exercise.ts";
 import { checkedHandin, formatHandin, type Handin, readHandin } from "../../../schemas/handin.ts";
+import { learnerShape } from "../../../schemas/handinShape.ts";
+import { LIMITS } from "../../../schemas/limits.ts";
 import { readBytes, writeFileWhole } from "../../files.ts";
 import { BadInput, type Console, EXIT, need } from "../console.ts";
 import { exerciseIn } from "./given.ts";
@@ -30,14 +32,12 @@ export async function run(console: Console, path: string, typed: RunTyped): Prom
   if (save !== undefined && !save.toLowerCase().endsWith(".handin.json")) need(refuse("handin-ending", { file: save }));
   const opened = need(await openForLearner(await exerciseIn(path)));
   const before = typed.from === undefined ? null : await handinIn(typed.from, opened);
+  const learner = learnerOf(typed.learner, before?.learner ?? "");
   const started = before
     ? need(replayed(opened.exercise, opened.vehicle, before.route)).at(-1)!
     : begun(opened.exercise);
   const { attempt, wrong } = work(started, opened, typed.do ?? []);
-  if (save !== undefined) {
-    const learner = typed.learner ?? before?.learner ?? "";
-    need(await writeFileWhole(save, await formatHandin(learner, opened, attempt.route)));
-  }
+  if (save !== undefined) need(await writeFileWhole(save, await formatHandin(learner, opened, attempt.route)));
   if (wrong) throw wrong;
   const told = toldOf(attempt, opened.vehicle);
   if (typed.json) {
@@ -50,6 +50,14 @@ export async function run(console: Console, path: string, typed: RunTyped): Prom
   console.write(`${SAY.minutes(attempt.minutes.toFixed(1))}\n`);
   if (verdictOf(attempt)) console.write(`${told ? SAY.told(told.isRight, told.was) : SAY.filed}\n`);
   return EXIT.fine;
+}
+
+/** Who hands in: as typed, else as before. A hand-in that has a name goes on under that name only. */
+function learnerOf(typed: string | undefined, before: string): string {
+  const learner = typed ?? before;
+  if (!learnerShape.safeParse(learner).success) need(refuse("learner-name", { most: LIMITS.labelLength }));
+  if (before !== "" && learner !== before) need(refuse("learner-other", { learner: before }));
+  return learner;
 }
 
 async function handinIn(path: string, opened: Opened): Promise<Handin> {

@@ -15,6 +15,11 @@ const START_CEILING = 6;
 /** A hand that pauses is told of as rest, and the page renders; a machine in haste makes some pauses of its own. */
 const RENDERS_A_FRAME = 0.2;
 
+/** A drag is told of once it is put down; a machine in haste may render something else meanwhile. */
+const STRAY_RENDERS = 2;
+/** Times are shown, not judged. */
+const FREE = Number.POSITIVE_INFINITY;
+
 /** Something to reach: `figure` is to be at most `goal`, and the run fails above `ceiling`. */
 interface Goal {
   readonly name: string;
@@ -39,9 +44,12 @@ export async function benchWindow(): Promise<readonly string[]> {
 function goalsOf({ rows, start }: WindowFigures): readonly Goal[] {
   return [
     ...rows.filter(({ wires }) => wires >= GOAL_FROM_WIRES).flatMap(throwGoals),
-    ...rows.flatMap(({ wires, pan, zoom }) => [
+    ...rows.flatMap(({ wires, pan, zoom, drag }) => [
       ...moveGoals(`pan, ${wires} wires`, pan),
       ...moveGoals(`zoom, ${wires} wires`, zoom),
+      { name: `drag, ${wires} wires: React renders`, figure: drag.commits, goal: 0, ceiling: STRAY_RENDERS },
+      { name: `drag, ${wires} wires, own work a frame, ms`, figure: drag.frameMs, goal: FRAME_MS, ceiling: FREE },
+      { name: `drag, ${wires} wires, putting down, ms`, figure: drag.dropMs, goal: FRAME_MS, ceiling: FREE },
     ]),
     {
       name: "cold start / Chromium with an empty page",
@@ -57,7 +65,7 @@ function throwGoals({ wires, branch, key, bare }: WindowRow): readonly Goal[] {
     const { ownMs } = { branch, key }[what];
     const name = `throw of a ${what}, ${wires} wires`;
     return [
-      { name: `${name}, own work, ms`, figure: ownMs, goal: FRAME_MS, ceiling: Number.POSITIVE_INFINITY },
+      { name: `${name}, own work, ms`, figure: ownMs, goal: FRAME_MS, ceiling: FREE },
       { name: `${name} / bare redraw`, figure: ownMs / bare.ownMs, goal: THROW_GOAL, ceiling: THROW_CEILING },
     ];
   });
@@ -71,7 +79,7 @@ function moveGoals(name: string, { commits, draws, mostInAFrame }: Moved): reado
   ];
 }
 
-function show({ wires, openMs, branch, key, bare, pan, zoom }: WindowRow) {
+function show({ wires, openMs, branch, key, bare, pan, zoom, drag }: WindowRow) {
   return {
     wires,
     ...showMs({ openMs, branchMs: branch.ownMs, keyMs: key.ownMs, bareMs: bare.ownMs }),
@@ -79,6 +87,7 @@ function show({ wires, openMs, branch, key, bare, pan, zoom }: WindowRow) {
     "commits, renders of a throw": `${branch.commits}, ${branch.renders}`,
     "draws of its layers": branch.draws.join(" "),
     ...showMs({ branchWallMs: branch.wallMs, panMs: pan.frameMs, zoomMs: zoom.frameMs }),
+    ...showMs({ dragMs: drag.frameMs, dropMs: drag.dropMs }),
   };
 }
 

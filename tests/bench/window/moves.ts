@@ -1,8 +1,8 @@
 import type { Browser, Page } from "@playwright/test";
 import { median } from "../measure.ts";
 import { still, take, type Watched } from "./browser.ts";
-import { SHEET } from "./throws.ts";
-import { drawingTasks, traced } from "./trace.ts";
+import { OVER, SHEET } from "./throws.ts";
+import { drawingTasks, type Traced, traced } from "./trace.ts";
 
 /** Moves of the pointer or turns of the wheel in one gesture. */
 const STEPS = 30;
@@ -16,22 +16,62 @@ export interface Moved extends Watched {
   readonly frameMs: number;
 }
 
+/** What a drag of a part came to: its moves, and the frame in which it was put down and its wires were laid anew. */
+export interface Dragged extends Moved {
+  /** Processor time, milliseconds. */
+  readonly dropMs: number;
+}
+
 /** Drags the drawing with the middle button. */
-export function pan(browser: Browser, page: Page): Promise<Moved> {
-  return moved(browser, page, {
+export async function pan(browser: Browser, page: Page): Promise<Moved> {
+  const { counted, trace } = await watched(browser, page, await barePaper(page), {
     begin: () => page.mouse.down({ button: "middle" }),
     step: (x, y, number) => page.mouse.move(x + 6 * number, y + 2 * number),
     end: () => page.mouse.up({ button: "middle" }),
   });
+  return { ...counted, frameMs: median(drawingTasks(trace, SHEET)) };
 }
 
 /** Turns the wheel over the drawing: in, and out again. */
-export function zoom(browser: Browser, page: Page): Promise<Moved> {
-  return moved(browser, page, {
+export async function zoom(browser: Browser, page: Page): Promise<Moved> {
+  const { counted, trace } = await watched(browser, page, await barePaper(page), {
     begin: async () => {},
     step: (_x, _y, number) => page.mouse.wheel(0, number <= STEPS / 2 ? -40 : 40),
     end: async () => {},
   });
+  return { ...counted, frameMs: median(drawingTasks(trace, SHEET)) };
+}
+
+/** Drags a part with its wires. It must stand where its menu opens right below it. */
+export async function drag(browser: Browser, page: Page, part: string): Promise<Dragged> {
+  const { counted, trace } = await watched(browser, page, await placeOf(page, part), {
+    begin: () => page.mouse.down(),
+    step: (x, y, number) => page.mouse.move(x + 3 * number, y + number),
+    end: () => page.mouse.up(),
+  });
+  // Only what lies over the drawing moves with the hand; the drawing itself is made anew where the part is put down.
+  const drop = Math.max(...drawingTasks(trace, SHEET));
+  return { ...counted, frameMs: median(drawingTasks(trace, OVER)), dropMs: drop };
+}
+
+type Place = readonly [x: number, y: number];
+
+/** Bare paper: nothing to point at, and so no card to open or close on the way. */
+async function barePaper(page: Page): Promise<Place> {
+  const box = (await page.locator(".sheet-canvas").boundingBox())!;
+  return [box.x + BARE, box.y + BARE];
+}
+
+/** Where a part is on the screen, found as a person finds it: by the search, and by the menu that opens at it. */
+async function placeOf(page: Page, part: string): Promise<Place> {
+  await page.keyboard.press("Control+f");
+  await page.keyboard.type(part);
+  await page.keyboard.press("Enter");
+  await still(page);
+  await page.keyboard.press("Shift+F10");
+  const menu = (await page.getByRole("dialog", { name: `What can be done with ${part}` }).boundingBox())!;
+  await page.keyboard.press("Escape");
+  return [menu.x, menu.y];
 }
 
 interface Gesture {
@@ -40,10 +80,12 @@ interface Gesture {
   end(): Promise<void>;
 }
 
-async function moved(browser: Browser, page: Page, { begin, step, end }: Gesture): Promise<Moved> {
-  const box = (await page.locator(".sheet-canvas").boundingBox())!;
-  // Bare paper: nothing to point at, and so no card to open or close on the way.
-  const [x, y] = [box.x + BARE, box.y + BARE];
+async function watched(
+  browser: Browser,
+  page: Page,
+  [x, y]: Place,
+  { begin, step, end }: Gesture,
+): Promise<{ readonly counted: Watched; readonly trace: Traced }> {
   await page.mouse.move(x, y);
   await still(page);
   let counted: Watched | null = null;
@@ -56,5 +98,5 @@ async function moved(browser: Browser, page: Page, { begin, step, end }: Gesture
     await end();
     await still(page);
   });
-  return { ...counted!, frameMs: median(drawingTasks(trace, SHEET)) };
+  return { counted: counted!, trace };
 }

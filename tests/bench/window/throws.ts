@@ -9,8 +9,9 @@ const WARM_MS = 250;
 const TIMES = 10;
 /** A finger's click: down and up. */
 const FINGER_MS = 80;
-/** The drawing's layer of the bench; halos lie under it, flags and turning blades over it. */
-export const SHEET = 1;
+/** The drawing's layer of the bench: printed pages and halos lie under it, what a hand carries, flags and turning blades over it. */
+export const SHEET = 2;
+export const OVER = 3;
 
 /** What one click came to: medians. */
 export interface Clicked extends ClickToDraw, Watched {}

@@ -5,7 +5,7 @@ import { launch, still, watchedPage } from "./browser.ts";
 import { type ColdStart, coldStart } from "./coldStart.ts";
 import { gridCircuit } from "./gridCircuit.ts";
 import { buildOnce, freshFolder, startHost } from "./host.ts";
-import { type Moved, pan, zoom } from "./moves.ts";
+import { type Dragged, drag, type Moved, pan, zoom } from "./moves.ts";
 import { type Clicked, redrawBare, throwInStrip } from "./throws.ts";
 import { serveYardsticks, showBare, type Yardsticks } from "./yardstick.ts";
 
@@ -23,6 +23,8 @@ export interface WindowRow {
   readonly bare: Clicked;
   readonly pan: Moved;
   readonly zoom: Moved;
+  /** A lamp near the corner, carried with its wires and put down. */
+  readonly drag: Dragged;
 }
 
 /** Everything measured in the browser. */
@@ -76,7 +78,12 @@ async function measureBench(browser: Browser, address: string) {
   // With the key on, a branch is powered when it is switched.
   await page.locator('[data-position="on"]').first().click();
   const branch = await throwInStrip(browser, page, "S1");
-  const figures = { openMs, branch, key, pan: await pan(browser, page), zoom: await zoom(browser, page) };
+  const moves = {
+    pan: await pan(browser, page),
+    zoom: await zoom(browser, page),
+    drag: await drag(browser, page, "E1"),
+  };
+  const figures = { openMs, branch, key, ...moves };
   await page.close({ runBeforeUnload: false });
   return { figures, canvas };
 }
