@@ -8,8 +8,15 @@ import { useAppStore } from "../state/AppContext.tsx";
 /** How often time is told to the scenes while they play, ms. */
 const TICK_MS = 250;
 
+interface Shown {
+  readonly scenes: readonly Scene[];
+  /** Place of the scene that was chosen last, here or in the list. */
+  readonly chosen: number;
+  readonly choose: (at: number) => void;
+}
+
 /** Plays the scenes, steps through them, and goes to any moment of them. All of it is undone as one. */
-export function ScenePlayer({ scenes }: { readonly scenes: readonly Scene[] }) {
+export function ScenePlayer({ scenes, chosen, choose }: Shown) {
   const { dispatch } = useAppStore();
   const lengths = useMemo(() => scenes.map(secondsOf), [scenes]);
   const [play, setPlay] = useState(AT_START);
@@ -19,8 +26,15 @@ export function ScenePlayer({ scenes }: { readonly scenes: readonly Scene[] }) {
     const scene = scenes[next.at];
     now.current = next;
     setPlay(next);
+    choose(next.at);
     if (scene && isAnew) dispatch({ do: "make", command: (bench) => setUp(bench, scene.condition), group: "scenes" });
   };
+  // One that was chosen in the list is where playing goes on.
+  useEffect(() => {
+    if (chosen === now.current.at || chosen >= lengths.length) return;
+    now.current = stepped(now.current, chosen - now.current.at, lengths);
+    setPlay(now.current);
+  }, [chosen, lengths]);
   const latest = useRef(show);
   latest.current = show;
   const { isPlaying } = play;

@@ -15,12 +15,15 @@ interface Shown {
   /** Its place among the scenes, counted from 0, and how many there are. */
   readonly at: number;
   readonly count: number;
-  /** Whether the drawing is set so now. */
+  /** Whether it is the one that is looked at. */
   readonly isShown: boolean;
+  /** Whether the drawing is set so now. */
+  readonly isSetSo: boolean;
+  readonly choose: () => void;
 }
 
 /** One scene: a press sets the drawing so, the dots change it. Its caption stands there while it is shown. */
-export function SceneRow({ scene, at, count, isShown }: Shown) {
+export function SceneRow({ scene, at, count, isShown, isSetSo, choose }: Shown) {
   const make = useMake();
   const [isChanging, setIsChanging] = useState(false);
   const { label, condition, caption = "" } = scene;
@@ -31,7 +34,10 @@ export function SceneRow({ scene, at, count, isShown }: Shown) {
         type="button"
         className={isShown ? "scene is-shown" : "scene"}
         aria-pressed={isShown}
-        onClick={() => make((bench) => setUp(bench, condition))}
+        onClick={() => {
+          choose();
+          make((bench) => setUp(bench, condition));
+        }}
       >
         <span className="scene-name">
           {label}
@@ -47,7 +53,7 @@ export function SceneRow({ scene, at, count, isShown }: Shown) {
             icon: "save",
             words: "As it is set now",
             act: () => make((bench) => changeScene(bench, at, { condition: bench.condition })),
-            isOff: isShown ? "It is set so" : undefined,
+            isOff: isSetSo ? "It is set so" : undefined,
           },
           { icon: "up", words: "Move up", act: move(at - 1), isOff: at === 0 ? "It is the first" : undefined },
           {

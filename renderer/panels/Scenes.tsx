@@ -1,3 +1,4 @@
+import { useState } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { conditionText } from "../../core/live/condition.ts";
 import { KeepScene } from "../circuit/KeepScene.tsx";
@@ -13,16 +14,22 @@ export function Scenes({ circuit }: { readonly circuit: Circuit }) {
   const { dispatch } = useAppStore();
   const now = conditionText(useApp(conditionNow));
   const { scenes } = circuit;
+  const [chosen, setChosen] = useState(0);
+  const isSetSo = (at: number): boolean => scenes[at] !== undefined && conditionText(scenes[at].condition) === now;
+  // Several scenes may look at different things of one setting: the one that was chosen is the one that is shown.
+  const shown = isSetSo(chosen) ? chosen : scenes.findIndex((_, at) => isSetSo(at));
   return (
     <ConditionGroup title="Scenes to look at">
-      {scenes.length > 1 && <ScenePlayer scenes={scenes} />}
+      {scenes.length > 1 && <ScenePlayer scenes={scenes} chosen={chosen} choose={setChosen} />}
       {scenes.map((scene, at) => (
         <SceneRow
           key={scene.label}
           scene={scene}
           at={at}
           count={scenes.length}
-          isShown={conditionText(scene.condition) === now}
+          isShown={at === shown}
+          isSetSo={isSetSo(at)}
+          choose={() => setChosen(at)}
         />
       ))}
       <KeepScene circuit={circuit} />
