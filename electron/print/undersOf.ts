@@ -6,6 +6,7 @@ import { mappedQuad, rectangle } from "../../core/drawing/projection.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
 import { pictureHead } from "../../schemas/pictureHead.ts";
 import type { PictureFile } from "../store/pictures.ts";
+import { isPrintable } from "./printable.ts";
 import { cornersOf, type Under } from "./under.ts";
 
 /** Pictures under each sheet of those that are asked for; empty where they are no circuit sheets. */
@@ -22,7 +23,7 @@ export function readyUnders(circuit: Circuit, ask: SheetAsk, ready: readonly Rea
   for (const { jpeg } of ready) {
     const head = pictureHead(jpeg);
     if (!head.ok) return head;
-    if (head.value.mime !== "image/jpeg") return refuse("picture-damaged");
+    if (head.value.mime !== "image/jpeg" || !isPrintable(jpeg)) return refuse("picture-damaged");
   }
   return ok(
     pagesAsked(circuit, ask).map((page) => {
@@ -63,6 +64,7 @@ function plainUnder(page: Page, underlay: Underlay, file: PictureFile | undefine
   const { title, image, corners } = underlay;
   if (!file) return refuse("under-missing", { title });
   if (image.mime === "image/webp") return refuse("under-webp", { title });
+  if (!isPrintable(file.bytes)) return refuse("under-damaged", { title });
   const map = ontoPage(underlay);
   if (Math.hypot(map[6], map[7]) > ASKEW * Math.abs(map[8])) return refuse("under-photo", { title });
   const whole = mappedQuad(map, rectangle(0, 0, image.widthPx, image.heightPx));

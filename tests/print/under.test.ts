@@ -5,6 +5,7 @@ import type { Drawing } from "../../core/drawing/mark.ts";
 import { rectangle } from "../../core/drawing/projection.ts";
 import { gridUnitsOf } from "../../core/drawing/scale.ts";
 import { pdfOf } from "../../electron/print/pdf.ts";
+import { isPrintable } from "../../electron/print/printable.ts";
 import { cornersOf, type Under } from "../../electron/print/under.ts";
 import { plainUnders, readyUnders } from "../../electron/print/undersOf.ts";
 import type { PictureFile } from "../../electron/store/pictures.ts";
@@ -69,6 +70,23 @@ test("printed pages are taken as their files are; what only the window can make 
   expect(told({ image: { ...SHEET.image, mime: "image/webp" } })).toEqual(["under-webp"]);
   expect(told({}, [])).toEqual(["under-missing", "under-missing"]);
   expect(told({ isHidden: true }, files.slice(1))).toEqual([]);
+});
+
+test("a picture that is damaged inside is left out and told, whatever its head says", () => {
+  const [whole, drawn] = [jpeg(), createCanvas(20, 10).toBuffer("image/png")];
+  expect([whole, drawn].map(isPrintable)).toEqual([true, true]);
+  // A fill byte before the frame is legal, yet more than the PDF library reads.
+  const filled = Buffer.concat([whole.subarray(0, 2), Buffer.from([0xff]), whole.subarray(2)]);
+  const torn = Buffer.from(drawn);
+  torn.fill(0xaa, torn.indexOf("IDAT") + 4, torn.indexOf("IDAT") + 12);
+  expect([filled, torn, whole.subarray(0, 20), drawn.subarray(0, 40)].map(isPrintable)).toEqual([
+    false,
+    false,
+    false,
+    false,
+  ]);
+  const left = plainUnders(printedOn(SMALL), ask, [{ picture: SHEET.image, bytes: torn }]).leftOut;
+  expect(left[0]).toMatchObject({ code: "under-damaged" });
 });
 
 test("what the window sends lies under its own page, and is a JPEG", () => {

@@ -30,6 +30,7 @@ export const PRINTED_WORDS = {
     "This picture is not in the library: it travels in a *.wirefathom file, not in a plain circuit file.",
   "picture-changed": "This picture was damaged on the disk; bring it in again.",
   "under-photo": '"{title}" is made square from a photograph; the window prints it, the terminal leaves it out.',
+  "under-damaged": '"{title}" is damaged inside, so it is left out of the print; bring it in again.',
   "under-webp": '"{title}" is kept as WebP; the window prints it, the terminal leaves it out.',
   "under-missing": '"{title}" is left out: its picture travels in a *.wirefathom file, not in a plain circuit file.',
   "picture-base64": "The picture did not arrive whole.",
