@@ -16,7 +16,7 @@ const START_CEILING = 6;
 const RENDERS_A_FRAME = 0.2;
 
 /** A drag is told of once it is put down; a machine in haste may render something else meanwhile. */
-const STRAY_RENDERS = 2;
+const STRAY_RENDERS = 4;
 /** Times are shown, not judged. */
 const FREE = Number.POSITIVE_INFINITY;
 
