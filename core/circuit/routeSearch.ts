@@ -24,16 +24,19 @@ export class RouteSearch {
   private readonly isDone: Uint8Array;
   /** Number of the goal on each node, or -1. */
   private readonly goalOn: Int16Array;
+  /** States that the last search came to and nodes where it had a goal: only these are cleared for the next. */
+  private readonly touched: number[] = [];
+  private readonly aimed: number[] = [];
   private readonly heap = new RouteHeap();
   private best = { cost: Number.POSITIVE_INFINITY, state: 0, goal: -1 };
 
   constructor(grid: RouteGrid) {
     const nodes = grid.columns * grid.rows;
     this.grid = grid;
-    this.cost = new Float64Array(nodes * 4);
+    this.cost = new Float64Array(nodes * 4).fill(Number.POSITIVE_INFINITY);
     this.before = new Int32Array(nodes * 4);
     this.isDone = new Uint8Array(nodes * 4);
-    this.goalOn = new Int16Array(nodes);
+    this.goalOn = new Int16Array(nodes).fill(-1);
   }
 
   /** The cheapest way from any start to any goal of the task; null where there is none. */
@@ -52,13 +55,10 @@ export class RouteSearch {
   }
 
   private begin(task: Task, rules: StepRules): void {
-    this.cost.fill(Number.POSITIVE_INFINITY);
-    this.isDone.fill(0);
-    this.goalOn.fill(-1);
-    this.heap.clear();
-    this.best = { cost: Number.POSITIVE_INFINITY, state: 0, goal: -1 };
+    this.clear();
     task.goals.forEach((goal, index) => {
       this.goalOn[goal.node] = index;
+      this.aimed.push(goal.node);
     });
     task.starts.forEach((start, index) => {
       const cost = rules.starting(start);
@@ -68,6 +68,18 @@ export class RouteSearch {
         this.arrive(start.node, start.direction, cost, -1 - index, task, rules);
       this.open(start.node, start.direction, cost, -1 - index, rules);
     });
+  }
+
+  private clear(): void {
+    for (const state of this.touched) {
+      this.cost[state] = Number.POSITIVE_INFINITY;
+      this.isDone[state] = 0;
+    }
+    for (const node of this.aimed) this.goalOn[node] = -1;
+    this.touched.length = 0;
+    this.aimed.length = 0;
+    this.heap.clear();
+    this.best = { cost: Number.POSITIVE_INFINITY, state: 0, goal: -1 };
   }
 
   private expand(state: number, task: Task, rules: StepRules): void {
@@ -94,6 +106,7 @@ export class RouteSearch {
   private open(node: number, direction: Direction, cost: number, from: number, rules: StepRules): void {
     const state = node * 4 + direction;
     if (this.isDone[state] === 1 || cost >= this.cost[state]!) return;
+    if (this.cost[state] === Number.POSITIVE_INFINITY) this.touched.push(state);
     this.cost[state] = cost;
     this.before[state] = from;
     // Of two ways that promise the same, the one nearer to its goal is followed first.
