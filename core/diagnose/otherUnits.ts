@@ -3,25 +3,21 @@ import { remember } from "../base/memo.ts";
 import type { Amps, Ohms } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import type { Lead } from "../live/attachment.ts";
+import { leadNode } from "../live/network.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
 import { LIVE_FROM, OPEN_FROM } from "../trade/instruments.ts";
 
 /** Ohms that a meter shows between two leads of a settled rig; `OPEN_FROM` where it shows no figure. */
 export function ohmsShown(rig: Rig, red: Lead, black: Lead): Ohms {
-  return Math.min(OPEN_FROM, rig.solver.ohmsBetween(nodeOf(rig, red), nodeOf(rig, black)));
+  return Math.min(OPEN_FROM, rig.solver.ohmsBetween(leadNode(rig.network, red), leadNode(rig.network, black)));
 }
 
 /** The lead that is fed in a condition of the good circuit, so that no ohms may be read there; null where both are dead. */
 export function fedLead(circuit: Circuit, red: Lead, black: Lead, condition: Condition): Lead | null {
   const rig = new Rig(circuit);
   reach(rig, condition);
-  return [red, black].find((lead) => Math.abs(rig.solver.volts(nodeOf(rig, lead))) >= LIVE_FROM) ?? null;
-}
-
-function nodeOf({ network }: Rig, lead: Lead): number {
-  if (lead === "battery -") return 0;
-  return lead === "battery +" ? network.plus : network.nodes.get(lead)!;
+  return [red, black].find((lead) => Math.abs(rig.solver.volts(leadNode(rig.network, lead))) >= LIVE_FROM) ?? null;
 }
 
 /** Of each point at which just one wire ends, which a clamp can go round there: that wire, and whether it ends or begins there. */

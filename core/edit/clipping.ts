@@ -1,5 +1,5 @@
 import type { PointId, WireId } from "../base/ids.ts";
-import { type Refusal, refuse } from "../base/outcome.ts";
+import { type Outcome, ok, type Refusal, refuse } from "../base/outcome.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import type { Lead } from "../live/attachment.ts";
 import { AMPS, type Clipped, hasAmps, INSTRUMENTS, isLead } from "../live/instruments/clipped.ts";
@@ -17,7 +17,7 @@ export function instrumentsRefusal(circuit: Circuit, clipped: readonly Clipped[]
 }
 
 /** Why an instrument cannot lie on this bench, or null where it can: what it is clipped to must be there. */
-export function clippedRefusal(circuit: Circuit, each: Clipped): Refusal | null {
+function clippedRefusal(circuit: Circuit, each: Clipped): Refusal | null {
   if (!INSTRUMENTS.includes(each.instrument) || !/^[1-9]\d*$/.test(each.id)) return refuse("instrument-shape").refusal;
   if (each.instrument === "clamp") {
     const isThere = each.around === null || circuit.wires.some(({ id }) => id === each.around);
@@ -31,12 +31,23 @@ export function clippedRefusal(circuit: Circuit, each: Clipped): Refusal | null 
 }
 
 /** Why these amps cannot be an instrument's, `instrument-amps` or `amount-limits`; null where they can. */
-export function ampsRefusal(instrument: Clipped["instrument"], amps: number | undefined): Refusal | null {
+function ampsRefusal(instrument: Clipped["instrument"], amps: number | undefined): Refusal | null {
   if (!hasAmps(instrument)) return amps === undefined ? null : refuse("instrument-amps").refusal;
   const { least: min, most: max } = AMPS[instrument];
   if (amps !== undefined && amps >= min && amps <= max) return null;
   const what = instrument === "jumper" ? "The fuse of a jumper" : "A stand-in load";
   return refuse("amount-limits", { what, min, max, unit: "A", value: String(amps) }).refusal;
+}
+
+/** The instrument of this id on the bench. Refuses `instrument-absent`. */
+export function instrumentOn({ clipped }: Bench, id: string): Outcome<Clipped> {
+  const each = clipped.find((one) => one.id === id);
+  return each ? ok(each) : refuse("instrument-absent", { id });
+}
+
+/** The change by which an instrument is clipped or set as `now` says, in its place among the others. */
+export function clippedAs({ clipped }: Bench, now: Clipped): Change {
+  return { change: "bench", field: "clipped", value: clipped.map((one) => (one.id === now.id ? now : one)) };
 }
 
 /** The change by which leads and clamps come off what is not there any more; none where all is. */

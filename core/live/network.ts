@@ -86,6 +86,12 @@ export const plusBattery = remember((circuit: Circuit): Part | null => {
   return last;
 });
 
+/** The node that a lead is on. */
+export function leadNode({ nodes, plus }: CircuitNetwork, lead: Lead): NodeIndex {
+  if (lead === "battery +") return plus;
+  return lead === "battery -" ? 0 : nodes.get(lead)!;
+}
+
 /**
  * Lays a circuit out as a network, with faults planted and things clipped on. Nothing is thrown: contacts stand open. What
  * faults leave alone is taken from the sound network, elements and nodes under the same numbers; what they add comes last.

@@ -5,6 +5,7 @@ import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import { TAKE_HOME_WORDS } from "../../core/base/words/takeHome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { escaped } from "../../core/drawing/svg.ts";
+import { travelling } from "../../core/lesson/travelling.ts";
 
 /** Where the built script and style of take-home pages lie, under the program's own folder. */
 export const TAKE_HOME = join("out", "takehome");
@@ -67,13 +68,4 @@ function dataText(value: unknown): string {
   return JSON.stringify(value)
     .replace(/</g, "\\u003c")
     .replace(/[\u2028\u2029]/g, (sign) => `\\u${sign.charCodeAt(0).toString(16)}`);
-}
-
-/** A circuit without the pictures that are kept apart from it. */
-function travelling(circuit: Circuit): Circuit {
-  return {
-    ...circuit,
-    pages: circuit.pages.map(({ underlays: _, ...page }) => page),
-    access: circuit.access.map(({ photo: _, ...group }) => group),
-  };
 }

@@ -4,7 +4,7 @@ import { wireSideOf } from "../../circuit/points.ts";
 import { parseLead } from "../../diagnose/readingText.ts";
 import type { Lead } from "../../live/attachment.ts";
 import type { Bench } from "../bench.ts";
-import { clippedRefusal } from "../clipping.ts";
+import { clippedAs, instrumentOn } from "../clipping.ts";
 import type { Edit } from "../edit.ts";
 import { alreadySo, editOf, goingOn } from "../editOf.ts";
 
@@ -14,19 +14,16 @@ import { alreadySo, editOf, goingOn } from "../editOf.ts";
  * `already-so`, and as `parsePoint` does.
  */
 export function clipLead(bench: Bench, id: string, lead: "red" | "black", typed: string): Outcome<Edit> {
-  const each = bench.clipped.find((one) => one.id === id);
-  if (!each) return refuse("instrument-absent", { id });
+  const on = instrumentOn(bench, id);
+  if (!on.ok) return on;
+  const each = on.value;
   if (each.instrument === "clamp") return refuse("instrument-leads");
   const place = placeOf(bench, typed.trim());
   if (!place.ok) return place;
   if (each[lead] === place.value) return alreadySo(place.value ?? `The ${lead} lead`);
-  const moved = { ...each, [lead]: place.value };
-  const refusal = clippedRefusal(bench.circuit, moved);
-  if (refusal) return { ok: false, refusal };
-  const value = bench.clipped.map((one) => (one === each ? moved : one));
   return editOf(bench, INSTRUMENT_EDITS.clipLead(each.instrument, lead, place.value), [
     goingOn(bench),
-    { change: "bench", field: "clipped", value },
+    clippedAs(bench, { ...each, [lead]: place.value }),
   ]);
 }
 

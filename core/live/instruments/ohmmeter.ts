@@ -2,11 +2,10 @@ import { type Outcome, ok, refuse } from "../../base/outcome.ts";
 import type { WireState } from "../../base/states.ts";
 import type { Amps, Ohms } from "../../base/units.ts";
 import type { Circuit } from "../../circuit/circuit.ts";
-import type { NodeIndex } from "../../solve/element.ts";
 import { LIVE_FROM, OPEN_FROM } from "../../trade/instruments.ts";
 import type { Attachment, Lead } from "../attachment.ts";
 import type { Fault } from "../fault.ts";
-import type { CircuitNetwork } from "../network.ts";
+import { leadNode } from "../network.ts";
 import { Rig } from "../rig.ts";
 import { snapshotOf } from "../snapshot.ts";
 import { resume, type Standing } from "../standing.ts";
@@ -51,9 +50,9 @@ export function ohmsBetween(stands: Stands, [red, black]: readonly [Lead, Lead])
 function liveLead(rig: Rig, red: Lead, black: Lead): Lead | null {
   const { network, solver } = rig;
   const { state } = snapshotOf(rig).nodes;
-  const fed = [red, black].find((lead) => !DEAD.includes(state[nodeOf(network, lead)]!));
+  const fed = [red, black].find((lead) => !DEAD.includes(state[leadNode(network, lead)]!));
   if (fed !== undefined) return fed;
-  const apart = Math.abs(solver.volts(nodeOf(network, red)) - solver.volts(nodeOf(network, black)));
+  const apart = Math.abs(solver.volts(leadNode(network, red)) - solver.volts(leadNode(network, black)));
   return apart >= LIVE_FROM ? red : null;
 }
 
@@ -63,11 +62,6 @@ function standingIn({ circuit, faults }: Stands, now: Standing, clipped: readonl
   resume(rig, now);
   rig.solver.solve();
   return rig;
-}
-
-function nodeOf({ nodes, plus }: CircuitNetwork, lead: Lead): NodeIndex {
-  if (lead === "battery +") return plus;
-  return lead === "battery -" ? 0 : nodes.get(lead)!;
 }
 
 /** Two things that carry some but not all of the test current, of ways that part; fewer where it goes one way alone. */
