@@ -1,7 +1,7 @@
-import { useEffect, useMemo, useRef, useState } from "react";
+import { useEffect, useMemo, useRef } from "react";
 import type { Scene } from "../../core/circuit/circuit.ts";
 import { setUp } from "../../core/edit/commands/setUp.ts";
-import { AT_START, type Play, passed, paused, played, scrubbed, stepped, timeOf } from "../../core/lesson/play.ts";
+import { type Play, passed, paused, played, scrubbed, stepped, timeOf } from "../../core/lesson/play.ts";
 import { secondsOf } from "../../core/lesson/scene.ts";
 import { useAppStore } from "../state/AppContext.tsx";
 
@@ -10,31 +10,24 @@ const TICK_MS = 250;
 
 interface Shown {
   readonly scenes: readonly Scene[];
-  /** Place of the scene that was chosen last, here or in the list. */
-  readonly chosen: number;
-  readonly choose: (at: number) => void;
+  /** Where they are in it: the list of scenes moves it too. */
+  readonly play: Play;
+  readonly setPlay: (play: Play) => void;
 }
 
 /** Plays the scenes, steps through them, and goes to any moment of them. All of it is undone as one. */
-export function ScenePlayer({ scenes, chosen, choose }: Shown) {
+export function ScenePlayer({ scenes, play, setPlay }: Shown) {
   const { dispatch } = useAppStore();
   const lengths = useMemo(() => scenes.map(secondsOf), [scenes]);
-  const [play, setPlay] = useState(AT_START);
   const now = useRef(play);
+  now.current = play;
 
   const show = (next: Play, isAnew = next.at !== now.current.at): void => {
     const scene = scenes[next.at];
     now.current = next;
     setPlay(next);
-    choose(next.at);
     if (scene && isAnew) dispatch({ do: "make", command: (bench) => setUp(bench, scene.condition), group: "scenes" });
   };
-  // One that was chosen in the list is where playing goes on.
-  useEffect(() => {
-    if (chosen === now.current.at || chosen >= lengths.length) return;
-    now.current = stepped(now.current, chosen - now.current.at, lengths);
-    setPlay(now.current);
-  }, [chosen, lengths]);
   const latest = useRef(show);
   latest.current = show;
   const { isPlaying } = play;

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { AT_START } from "../../core/lesson/play.ts";
 import { conditionText } from "../../core/live/condition.ts";
 import { KeepScene } from "../circuit/KeepScene.tsx";
 import { ScenePlayer } from "../circuit/ScenePlayer.tsx";
@@ -14,13 +15,13 @@ export function Scenes({ circuit }: { readonly circuit: Circuit }) {
   const { dispatch } = useAppStore();
   const now = conditionText(useApp(conditionNow));
   const { scenes } = circuit;
-  const [chosen, setChosen] = useState(0);
+  const [play, setPlay] = useState(AT_START);
   const isSetSo = (at: number): boolean => scenes[at] !== undefined && conditionText(scenes[at].condition) === now;
   // Several scenes may look at different things of one setting: the one that was chosen is the one that is shown.
-  const shown = isSetSo(chosen) ? chosen : scenes.findIndex((_, at) => isSetSo(at));
+  const shown = isSetSo(play.at) ? play.at : scenes.findIndex((_, at) => isSetSo(at));
   return (
     <ConditionGroup title="Scenes to look at">
-      {scenes.length > 1 && <ScenePlayer scenes={scenes} chosen={chosen} choose={setChosen} />}
+      {scenes.length > 1 && <ScenePlayer scenes={scenes} play={play} setPlay={setPlay} />}
       {scenes.map((scene, at) => (
         <SceneRow
           key={scene.label}
@@ -29,7 +30,7 @@ export function Scenes({ circuit }: { readonly circuit: Circuit }) {
           count={scenes.length}
           isShown={at === shown}
           isSetSo={isSetSo(at)}
-          choose={() => setChosen(at)}
+          choose={() => setPlay({ ...play, at, shown: 0 })}
         />
       ))}
       <KeepScene circuit={circuit} />
