@@ -1,40 +1,11 @@
 import type { GridUnits } from "../base/units.ts";
-import type { Anchor, Spot, TextMark } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
+import type { NameLines, NamePlace } from "./sheetNameLines.ts";
 import type { SheetPart } from "./sheetSetup.ts";
-import { depth, lead, rise, type SheetType, widthOf, words } from "./sheetType.ts";
-
-interface Word {
-  readonly text: string;
-  readonly type: SheetType;
-}
-
-/** Lines of the name of a part; the words of one line stand side by side. */
-export type NameLines = readonly (readonly Word[])[];
-
-/** The first baseline of a name, and how its lines are anchored there. */
-export type NamePlace = readonly [Spot, Anchor];
+import { depth, lead, rise } from "./sheetType.ts";
 
 /** From a part to its name. */
 export const NAME_GAP: GridUnits = 0.6;
-/** Between the words of one line. */
-export const BETWEEN_WORDS: GridUnits = 0.5;
-
-/** The lines set from a first baseline down. */
-export function setLines(lines: NameLines, at: Spot, anchor: Anchor, of: string): readonly TextMark[] {
-  let y = at.y;
-  return lines.flatMap((line, index) => {
-    if (index > 0) y += lead(Math.max(...line.map(({ type }) => type.points)));
-    const width = line.reduce((sum, { text, type }) => sum + widthOf(text, type), BETWEEN_WORDS * (line.length - 1));
-    let x = anchor === "start" ? at.x : anchor === "end" ? at.x - width : at.x - width / 2;
-    return line.map(({ text, type }) => {
-      const mark = words(text, { x, y }, type, "start", of);
-      x += widthOf(text, type) + BETWEEN_WORDS;
-      return mark;
-    });
-  });
-}
-
 /** Height of a name above its first baseline, from there to its last, and below its first down to its foot. */
 function heights(lines: NameLines) {
   const up = rise(lines[0]![0]!.type.points);

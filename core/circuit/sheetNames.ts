@@ -1,9 +1,11 @@
 import type { PartId } from "../base/ids.ts";
 import type { GridUnits } from "../base/units.ts";
 import type { TextMark } from "../drawing/mark.ts";
-import { type Bounds, boundsOf, gapBetween, wrapText } from "../drawing/measure.ts";
+import { type Bounds, wrapText } from "../drawing/measure.ts";
 import { otherLinks } from "./sheetElsewhere.ts";
-import { around, homes, inside, NAME_GAP, type NameLines, type NamePlace, setLines } from "./sheetNamePlaces.ts";
+import { NameForm, type NameLines, type NamePlace } from "./sheetNameLines.ts";
+import { around, homes, inside, NAME_GAP } from "./sheetNamePlaces.ts";
+import { neighboursWithin } from "./sheetNeighbours.ts";
 import { connectorsShownByName } from "./sheetPlugs.ts";
 import { FARTHEST, type SheetRoom } from "./sheetRoom.ts";
 import { settingText } from "./sheetSettings.ts";
@@ -26,27 +28,43 @@ export function nameMarks(
   room: SheetRoom,
   unset: ReadonlyMap<PartId, readonly string[]>,
 ): ReadonlyMap<PartId, readonly TextMark[]> {
-  const first = setNames(setup, setup.parts, room.copy(), unset);
-  const without = setup.parts.filter(({ part }) => first.get(part.id)!.length === 0);
-  const others = setup.parts.filter((part) => !without.includes(part));
-  const names = without.length === 0 ? first : setNames(setup, [...without, ...others], room.copy(), unset);
+  const named = namedParts(setup, unset);
+  const first = setNames(setup, named, room.copy());
+  const isWithout = ({ part }: Named) => first.get(part.part.id)!.length === 0;
+  const without = named.filter(isWithout);
+  const others = named.filter((each) => !isWithout(each));
+  const names = without.length === 0 ? first : setNames(setup, [...without, ...others], room.copy());
   for (const mark of [...names.values()].flat()) room.takeWord(mark, setup.sight.besideWords);
   return names;
 }
 
-function setNames(
-  setup: SheetSetup,
-  parts: readonly SheetPart[],
-  room: SheetRoom,
-  unset: ReadonlyMap<PartId, readonly string[]>,
-): ReadonlyMap<PartId, readonly TextMark[]> {
-  const names = new Map<PartId, readonly TextMark[]>();
-  for (const part of parts) {
+/** A part with the forms of its name from the fullest to the least, and what its name could be taken for. */
+interface Named {
+  readonly part: SheetPart;
+  readonly forms: readonly NameForm[];
+  readonly neighbours: readonly Bounds[];
+}
+
+function namedParts(setup: SheetSetup, unset: ReadonlyMap<PartId, readonly string[]>): readonly Named[] {
+  const neighboursOf = neighboursWithin(setup.parts, NEIGHBOUR);
+  return setup.parts.map((part) => {
     const own = unset.get(part.part.id) ?? [];
     const forms = [WIDE, NARROW, 0].map((width) => nameLines(setup, part, own, width));
-    const marks = firstFree(setup, room, part, forms, neighboursOf(part, parts));
-    for (const mark of marks) room.takeWord(mark, setup.sight.besideWords);
-    names.set(part.part.id, marks);
+    return { part, forms: forms.map((lines) => new NameForm(lines)), neighbours: neighboursOf(part) };
+  });
+}
+
+function setNames(
+  { sight }: SheetSetup,
+  parts: readonly Named[],
+  room: SheetRoom,
+): ReadonlyMap<PartId, readonly TextMark[]> {
+  const names = new Map<PartId, readonly TextMark[]>();
+  for (const each of parts) {
+    const { id } = each.part.part;
+    const marks = firstFree(each, room) ?? (sight.isScreen ? [] : whereWanted(each));
+    for (const mark of marks) room.takeWord(mark, sight.besideWords);
+    names.set(id, marks);
   }
   return names;
 }
@@ -75,64 +93,62 @@ const plain = (text: string) => text.replace(/\s/g, " ");
 /**
  * The marks at the first free place: in the body, where the symbol wants them, near the part, then without the label and
  * farther away. Every word stands nearer to its own part than to any other, so that nobody takes one for the other's; only
- * a designator that finds no such place stands where it can. Where nothing is free, where the symbol wants them;
- * none on a screen.
+ * a designator that finds no such place stands where it can. Null where nothing is free.
  */
-function firstFree(
-  { sight }: SheetSetup,
-  room: SheetRoom,
-  part: SheetPart,
-  forms: readonly NameLines[],
-  neighbours: readonly Bounds[],
-): readonly TextMark[] {
+function firstFree({ part, forms, neighbours }: Named, room: SheetRoom): readonly TextMark[] | null {
   const least = forms.at(-1)!;
   const full = forms.slice(0, -1);
-  const short = inOneLine(least);
-  const last = { lines: least, margin: 0 };
-  const tries = [
-    ...full.map((lines) => ({ lines, places: inside(part, lines), margin: 0.4 })),
-    ...full.map((lines) => ({ lines, places: homes(part, lines), margin: 0.15 })),
-    ...full.map((lines) => ({ lines, places: around(part, lines, NAME_GAP, NEAR), margin: 0.1 })),
-    { lines: least, places: homes(part, least), margin: 0.15 },
-    { ...last, places: around(part, least, NAME_GAP, FARTHEST) },
-    { ...last, lines: short, places: around(part, short, NAME_GAP, FARTHEST) },
-    { ...last, places: around(part, least, NAME_GAP, FARTHEST), isAnyones: true },
+  const inOneLine = new NameForm([least.lines.flat()]);
+  const tries: readonly Try[] = [
+    ...full.map((form) => ({ form, places: inside(part, form.lines), margin: 0.4 })),
+    ...full.map((form) => ({ form, places: homes(part, form.lines), margin: 0.15 })),
+    ...full.map((form) => ({ form, places: around(part, form.lines, NAME_GAP, NEAR), margin: 0.1 })),
+    { form: least, places: homes(part, least.lines), margin: 0.15 },
+    { form: least, places: around(part, least.lines, NAME_GAP, FARTHEST), margin: 0, isAnyones: true },
+    { form: inOneLine, places: around(part, inOneLine.lines, NAME_GAP, FARTHEST), margin: 0 },
   ];
-  for (const { lines, places, margin, isAnyones = false } of tries as readonly Try[]) {
-    for (const [at, anchor] of places) {
-      const marks = setLines(lines, at, anchor, part.part.id);
-      if (!marks.every((mark) => room.isFree(boundsOf(mark), margin))) continue;
-      if (isAnyones || marks.every((mark) => isNearest(boundsOf(mark), part.shape.outline, neighbours))) return marks;
+  let anyones: readonly TextMark[] | null = null;
+  for (const { form, places, margin, isAnyones } of withoutRepeats(tries)) {
+    for (const place of places) {
+      if (!form.isFreeAt(place, room, margin)) continue;
+      if (form.isNearestAt(place, part.shape.outline, neighbours)) return form.marksAt(place, part.part.id);
+      if (isAnyones) anyones ??= form.marksAt(place, part.part.id);
     }
   }
-  return sight.isScreen ? [] : setLines(least, part.shape.nameAt, part.shape.nameAt.anchor, part.part.id);
-}
-
-/** A name without its label, its lines one after the other. */
-function inOneLine(lines: NameLines): NameLines {
-  return [lines.flat()];
+  return anyones;
 }
 
 interface Try {
-  readonly lines: NameLines;
+  readonly form: NameForm;
   readonly places: Iterable<NamePlace>;
   readonly margin: GridUnits;
-  /** True where it may also stand nearer to another part. */
+  /** True where it may also stand nearer to another part, if nothing better is found. */
   readonly isAnyones?: boolean;
+}
+
+/** Without tries of the same words as those just before them: at the same places they find no more room. */
+function withoutRepeats(tries: readonly Try[]): readonly Try[] {
+  return tries.filter(({ form, margin }, index) => {
+    const before = tries[index - 1];
+    return before === undefined || before.margin !== margin || !isSame(before.form.lines, form.lines);
+  });
+}
+
+function isSame(one: NameLines, other: NameLines): boolean {
+  return (
+    one.length === other.length &&
+    one.every((line, index) => {
+      const theirs = other[index]!;
+      return line.length === theirs.length && line.every(({ text }, at) => text === theirs[at]!.text);
+    })
+  );
+}
+
+/** The least of a name where the symbol wants it. */
+function whereWanted({ part, forms }: Named): readonly TextMark[] {
+  const { nameAt } = part.shape;
+  return forms.at(-1)!.marksAt([nameAt, nameAt.anchor], part.part.id);
 }
 
 /** How far a part may be from another for its name to come near that one. */
 const NEIGHBOUR: GridUnits = FARTHEST + WIDE;
-
-/** Outlines of the parts that a name could be taken for. */
-function neighboursOf(part: SheetPart, parts: readonly SheetPart[]): readonly Bounds[] {
-  const own = part.shape.outline;
-  return parts.flatMap(({ shape: { outline } }) =>
-    outline !== own && gapBetween(own, outline) <= NEIGHBOUR ? [outline] : [],
-  );
-}
-
-function isNearest(word: Bounds, own: Bounds, others: readonly Bounds[]): boolean {
-  const away = gapBetween(word, own);
-  return others.every((other) => gapBetween(word, other) > away);
-}

@@ -1,4 +1,5 @@
 import type { ConnectorId, PointId } from "../base/ids.ts";
+import { remember } from "../base/memo.ts";
 import type { Circuit } from "./circuit.ts";
 import { connectorAt, terminalPoint } from "./points.ts";
 import type { SheetPart, SheetSetup } from "./sheetSetup.ts";
@@ -9,14 +10,28 @@ interface Plug {
   readonly terminal: string;
 }
 
-/** The cavities that carry terminals of a part. */
+type Cavity = Pick<Plug, "connector" | "cavity"> & { readonly number: number };
+
+/** The cavities that carry each point, numbered through all connectors. */
+const cavitiesOf = remember((circuit: Circuit): ReadonlyMap<PointId, readonly Cavity[]> => {
+  const found = new Map<PointId, Cavity[]>();
+  let number = 0;
+  for (const { id, cavities } of circuit.connectors) {
+    for (const [cavity, point] of Object.entries(cavities ?? {})) {
+      const list = found.get(point) ?? [];
+      list.push({ connector: id, cavity, number: number++ });
+      found.set(point, list);
+    }
+  }
+  return found;
+});
+
+/** The cavities that carry terminals of a part, in the order of the connectors. */
 function plugsOf(circuit: Circuit, { part, view }: Pick<SheetPart, "part" | "view">): readonly Plug[] {
-  return circuit.connectors.flatMap(({ id, cavities }) =>
-    Object.entries(cavities ?? {}).flatMap(([cavity, point]): readonly Plug[] => {
-      const terminal = view.terminals.find((name) => terminalPoint(part, name) === point);
-      return terminal === undefined ? [] : [{ connector: id, cavity, terminal }];
-    }),
-  );
+  const cavities = cavitiesOf(circuit);
+  return [...new Set(view.terminals)]
+    .flatMap((terminal) => (cavities.get(terminalPoint(part, terminal)) ?? []).map((each) => ({ ...each, terminal })))
+    .sort((one, other) => one.number - other.number);
 }
 
 /** Connectors that the name of a part tells enough of: its only one, with each cavity named as the terminal it carries. */
@@ -38,7 +53,9 @@ export function cavityTexts(circuit: Circuit, part: Pick<SheetPart, "part" | "vi
 
 /** True where the condition has a plug apart at this point: at its cavity, or at half b of an in-line joint. */
 export function isPlugApart({ circuit, live }: Pick<SheetSetup, "circuit" | "live">, point: PointId): boolean {
+  const apart = live?.condition.apart ?? [];
+  if (apart.length === 0) return false;
   const connector = connectorAt(circuit, point.slice(0, Math.max(0, point.lastIndexOf("-"))));
-  if (connector === undefined || !(live?.condition.apart ?? []).includes(connector.id)) return false;
+  if (connector === undefined || !apart.includes(connector.id)) return false;
   return connector.cavities !== undefined || point.endsWith("b");
 }

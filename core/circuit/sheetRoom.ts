@@ -4,8 +4,6 @@ import { arcSweep, type Bounds, boundsOf } from "../drawing/measure.ts";
 
 /** Side of the squares by which taken boxes are found again. */
 const SQUARE: GridUnits = 4;
-/** Squares are numbered along their columns, so many to each: more than any sheet is high. */
-const ROW = 100_000;
 /** Slanting and round lines are taken as boxes of about this size along them. */
 const PIECE: GridUnits = 0.4;
 
@@ -18,14 +16,25 @@ export const FARTHEST: GridUnits = 16;
 
 /** What of a sheet is taken: boxes of words, pieces of lines. Words are set only where it is free. */
 export class SheetRoom {
-  private readonly squares = new Map<number, Bounds[]>();
   private readonly within: Bounds;
   private readonly under: SheetRoom | null;
+  private readonly columns: number;
+  private readonly rows: number;
+  /** The last link of each square, row by row; 0 where nothing lies in it. */
+  private readonly last: Int32Array;
+  /** By link: the one before it in its square, and where its box begins in `boxes`. */
+  private readonly before: number[] = [0];
+  private readonly boxAt: number[] = [0];
+  /** Left, top, right and bottom of every box taken, one after the other. */
+  private readonly boxes: number[] = [];
 
   /** Nothing outside `within` is free, nor what is taken in the room under this one. */
   constructor(within: Bounds, under: SheetRoom | null = null) {
     this.within = within;
     this.under = under;
+    this.columns = Math.max(1, Math.floor((within.right - within.left) / SQUARE) + 1);
+    this.rows = Math.max(1, Math.floor((within.bottom - within.top) / SQUARE) + 1);
+    this.last = new Int32Array(this.columns * this.rows);
   }
 
   /** The same room, to try something in: what is taken there is not taken here. */
@@ -35,13 +44,21 @@ export class SheetRoom {
 
   /** Takes a box, grown on all sides by `margin`. */
   take(box: Bounds, margin: GridUnits = 0): void {
-    const taken = grown(box, margin);
-    this.eachSquare(taken, (key) => {
-      const list = this.squares.get(key);
-      if (list) list.push(taken);
-      else this.squares.set(key, [taken]);
-      return false;
-    });
+    const [left, top, right, bottom] = [box.left - margin, box.top - margin, box.right + margin, box.bottom + margin];
+    const { within, columns, rows, last, before, boxAt, boxes } = this;
+    const fromX = Math.max(0, Math.floor((left - within.left) / SQUARE));
+    const fromY = Math.max(0, Math.floor((top - within.top) / SQUARE));
+    const toX = Math.min(columns - 1, Math.floor((right - within.left) / SQUARE));
+    const toY = Math.min(rows - 1, Math.floor((bottom - within.top) / SQUARE));
+    const start = boxes.length;
+    boxes.push(left, top, right, bottom);
+    for (let y = fromY; y <= toY; y++) {
+      for (let x = fromX; x <= toX; x++) {
+        const square = y * columns + x;
+        before.push(last[square]!);
+        last[square] = boxAt.push(start) - 1;
+      }
+    }
   }
 
   /** Takes a word, with so much room beside it. */
@@ -57,30 +74,32 @@ export class SheetRoom {
   }
 
   /** True where the box, grown by `margin`, touches nothing taken and lies within the room. */
-  isFree(wanted: Bounds, margin: GridUnits = 0): boolean {
-    const box = grown(wanted, margin);
-    const { left, top, right, bottom } = this.within;
-    if (box.left < left || box.top < top || box.right > right || box.bottom > bottom) return false;
-    return !this.isTouched(box);
+  isFree({ left, top, right, bottom }: Bounds, margin: GridUnits = 0): boolean {
+    return this.hasRoom(left - margin, top - margin, right + margin, bottom + margin);
   }
 
-  private isTouched(box: Bounds): boolean {
-    const isHit = this.eachSquare(box, (key) => this.squares.get(key)?.some((taken) => overlaps(taken, box)) ?? false);
-    return isHit || (this.under?.isTouched(box) ?? false);
+  /** The same for a box given by its edges. */
+  hasRoom(left: GridUnits, top: GridUnits, right: GridUnits, bottom: GridUnits): boolean {
+    const { within } = this;
+    if (left < within.left || top < within.top || right > within.right || bottom > within.bottom) return false;
+    return !this.isTouched(left, top, right, bottom);
   }
 
-  private eachSquare(box: Bounds, act: (key: number) => boolean): boolean {
-    for (let x = Math.floor(box.left / SQUARE); x <= Math.floor(box.right / SQUARE); x++) {
-      for (let y = Math.floor(box.top / SQUARE); y <= Math.floor(box.bottom / SQUARE); y++) {
-        if (act(x * ROW + y)) return true;
+  private isTouched(left: GridUnits, top: GridUnits, right: GridUnits, bottom: GridUnits): boolean {
+    const { within, columns, last, before, boxAt, boxes } = this;
+    const toX = Math.floor((right - within.left) / SQUARE);
+    const toY = Math.floor((bottom - within.top) / SQUARE);
+    for (let y = Math.floor((top - within.top) / SQUARE); y <= toY; y++) {
+      for (let x = Math.floor((left - within.left) / SQUARE); x <= toX; x++) {
+        for (let link = last[y * columns + x]!; link !== 0; link = before[link]!) {
+          const box = boxAt[link]!;
+          const isBeside = boxes[box]! >= right || left >= boxes[box + 2]!;
+          if (!isBeside && boxes[box + 1]! < bottom && top < boxes[box + 3]!) return true;
+        }
       }
     }
-    return false;
+    return this.under?.isTouched(left, top, right, bottom) ?? false;
   }
-}
-
-function grown({ left, top, right, bottom }: Bounds, by: GridUnits): Bounds {
-  return { left: left - by, top: top - by, right: right + by, bottom: bottom + by };
 }
 
 /** True where two boxes share more than an edge. */

@@ -3,7 +3,8 @@ import { PART_STATE_WORDS, SHEET_WORDS, WORKING_WORDS } from "../base/words/shee
 import type { TextMark } from "../drawing/mark.ts";
 import { boundsOf } from "../drawing/measure.ts";
 import { type OffRest, offRest, standingOn } from "./sheetCondition.ts";
-import { around, BETWEEN_WORDS, NAME_GAP, type NamePlace, setLines } from "./sheetNamePlaces.ts";
+import { BETWEEN_WORDS, NameForm, type NamePlace } from "./sheetNameLines.ts";
+import { around, NAME_GAP } from "./sheetNamePlaces.ts";
 import type { SheetRoom } from "./sheetRoom.ts";
 import type { SheetLive, SheetPart, SheetSetup } from "./sheetSetup.ts";
 import { lead, type SheetType } from "./sheetType.ts";
@@ -62,10 +63,10 @@ function firstFree(
   word: Word,
   room: SheetRoom,
 ): TextMark | null {
-  for (const places of [besideName(name, word.type, part), around(part, [[word]], NAME_GAP, sight.farthestState)]) {
+  const form = new NameForm([[word]]);
+  for (const places of [besideName(name, word.type, part), around(part, form.lines, NAME_GAP, sight.farthestState)]) {
     for (const place of places) {
-      const mark = setWord(part, word, place);
-      if (room.isFree(boundsOf(mark))) return mark;
+      if (form.isFreeAt(place, room, 0)) return form.marksAt(place, part.part.id)[0]!;
     }
   }
   return null;
@@ -73,11 +74,7 @@ function firstFree(
 
 /** The word under the name, whatever lies there. */
 function under(part: SheetPart, name: readonly TextMark[], word: Word): TextMark {
-  return setWord(part, word, besideName(name, word.type, part)[1]);
-}
-
-function setWord({ part }: SheetPart, word: Word, [at, anchor]: NamePlace): TextMark {
-  return setLines([[word]], at, anchor, part.id)[0]!;
+  return new NameForm([[word]]).marksAt(besideName(name, word.type, part)[1], part.part.id)[0]!;
 }
 
 /** At the end of the first line of a name, under it and over it, in line at the side that is nearer to the part. */

@@ -30,7 +30,7 @@ export function boundsOf(mark: Mark): Bounds {
     case "swatch":
       return grown(boundsOfSpots([mark.at, farCorner(mark)]), mark.mark === "box" ? reachOf(mark) : inkReach("swatch"));
     case "text":
-      return boundsOfSpots(textCorners(mark));
+      return mark.turn ? boundsOfSpots(textCorners(mark)) : uprightText(mark);
   }
 }
 
@@ -65,8 +65,9 @@ export function distanceTo(mark: Mark, spot: Spot): GridUnits {
     case "swatch":
       return distanceToBox(mark, farCorner(mark), spot, true);
     case "text": {
-      const box = uprightText(mark);
-      return distanceToBox({ at: box[0] }, box[1], turned(spot, mark.at, -(mark.turn ?? 0)), true);
+      const { left, top, right, bottom } = uprightText(mark);
+      const level = mark.turn ? turned(spot, mark.at, -mark.turn) : spot;
+      return distanceToBox({ at: { x: left, y: top } }, { x: right, y: bottom }, level, true);
     }
   }
 }
@@ -80,20 +81,27 @@ function isSolid(mark: LineMark | CircleMark | BoxMark): boolean {
   return mark.filled === true || !HOLLOW.includes(mark.role);
 }
 
-/** How far ink reaches to the side of the geometry. Sizes are the same in all palettes. */
+const reaches = new Map<Role, { readonly line: GridUnits; readonly filled: GridUnits }>();
+
+/** How far ink reaches to the side of the geometry, as a line and where filled. Sizes are the same in all palettes. */
+function reachesOf(role: Role) {
+  const known = reaches.get(role);
+  if (known !== undefined) return known;
+  const widths = strokesOf(role, "black").strokes.map(({ width, offset = 0 }) => width / 2 + Math.abs(offset));
+  const { fill, strokes } = strokesOf(role, "light");
+  const line = gridUnitsOf(Math.max(0, ...widths));
+  const made = { line, filled: fill === strokes[0]?.colour ? 0 : line };
+  reaches.set(role, made);
+  return made;
+}
+
 function inkReach(role: Role): GridUnits {
-  const reaches = strokesOf(role, "black").strokes.map(({ width, offset = 0 }) => width / 2 + Math.abs(offset));
-  return gridUnitsOf(Math.max(0, ...reaches));
+  return reachesOf(role).line;
 }
 
 function reachOf(mark: Inked): GridUnits {
-  const fillsAlone =
-    "filled" in mark && mark.filled === true && strokesOf(mark.role, "light").fill === lineColour(mark);
-  return fillsAlone ? 0 : inkReach(mark.role);
-}
-
-function lineColour(mark: Inked): string | undefined {
-  return strokesOf(mark.role, "light").strokes[0]?.colour;
+  const { line, filled } = reachesOf(mark.role);
+  return "filled" in mark && mark.filled === true ? filled : line;
 }
 
 function beyond(distance: GridUnits, reach: GridUnits): GridUnits {
@@ -101,9 +109,19 @@ function beyond(distance: GridUnits, reach: GridUnits): GridUnits {
 }
 
 function boundsOfSpots(spots: readonly Spot[]): Bounds {
-  const xs = spots.map((spot) => spot.x);
-  const ys = spots.map((spot) => spot.y);
-  return { left: Math.min(...xs), top: Math.min(...ys), right: Math.max(...xs), bottom: Math.max(...ys) };
+  let [left, top, right, bottom] = [
+    Number.POSITIVE_INFINITY,
+    Number.POSITIVE_INFINITY,
+    Number.NEGATIVE_INFINITY,
+    Number.NEGATIVE_INFINITY,
+  ];
+  for (const { x, y } of spots) {
+    left = Math.min(left, x);
+    top = Math.min(top, y);
+    right = Math.max(right, x);
+    bottom = Math.max(bottom, y);
+  }
+  return { left, top, right, bottom };
 }
 
 function grown({ left, top, right, bottom }: Bounds, by: GridUnits): Bounds {
@@ -153,20 +171,22 @@ function distanceToBox({ at }: { readonly at: Spot }, far: Spot, spot: Spot, sol
   return Math.hypot(Math.max(dx, 0), Math.max(dy, 0));
 }
 
-/** Top left and bottom right of the type before it is turned. */
-function uprightText(mark: TextMark): readonly [Spot, Spot] {
-  const width = textWidth(mark.text, mark.points, mark.weight);
-  const left = mark.at.x - { start: 0, middle: width / 2, end: width }[mark.anchor];
-  const size = pointsToGrid(mark.points);
-  return [
-    { x: left, y: mark.at.y - ASCENT * size },
-    { x: left + width, y: mark.at.y + DESCENT * size },
-  ];
+/** The box of the type before it is turned. */
+function uprightText({ text, at, points, weight, anchor }: TextMark): Bounds {
+  const width = textWidth(text, points, weight);
+  const left = at.x - (anchor === "start" ? 0 : anchor === "middle" ? width / 2 : width);
+  const size = pointsToGrid(points);
+  return { left, top: at.y - ASCENT * size, right: left + width, bottom: at.y + DESCENT * size };
 }
 
 function textCorners(mark: TextMark): readonly Spot[] {
-  const [a, b] = uprightText(mark);
-  const corners = [a, { x: b.x, y: a.y }, b, { x: a.x, y: b.y }];
+  const { left, top, right, bottom } = uprightText(mark);
+  const corners = [
+    { x: left, y: top },
+    { x: right, y: top },
+    { x: right, y: bottom },
+    { x: left, y: bottom },
+  ];
   return corners.map((corner) => turned(corner, mark.at, mark.turn ?? 0));
 }
 

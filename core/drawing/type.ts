@@ -31,8 +31,22 @@ export function pointsToGrid(points: number): GridUnits {
 
 /** Width of one line of the shipped font, without kerning, as every painter sets it. */
 export function textWidth(text: string, points: number, weight: Weight): GridUnits {
+  return pointsToGrid((points * thousandthsOf(text, weight)) / 1000);
+}
+
+/** So many texts are kept measured: a sheet sets the same words again at every place that it tries. */
+const MOST_MEASURED = 20_000;
+const measured = new Map<string, number>();
+
+/** Width of a text in thousandths of the type size. */
+function thousandthsOf(text: string, weight: Weight): number {
+  const key = `${weight} ${text}`;
+  const known = measured.get(key);
+  if (known !== undefined) return known;
   const widths = widthsOf(weight);
   let thousandths = 0;
   for (const character of text.normalize("NFC")) thousandths += widths.get(character.codePointAt(0)!) ?? UNKNOWN_WIDTH;
-  return pointsToGrid((points * thousandths) / 1000);
+  if (measured.size >= MOST_MEASURED) measured.clear();
+  measured.set(key, thousandths);
+  return thousandths;
 }
