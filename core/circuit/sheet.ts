@@ -1,20 +1,23 @@
+import { remember } from "../base/memo.ts";
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Drawing, Mark } from "../drawing/mark.ts";
-import { boundsOf } from "../drawing/measure.ts";
-import { currentMarks } from "./sheetCurrent.ts";
+import { type Bounds, boundsOf } from "../drawing/measure.ts";
+import { Altered } from "./sheetAltered.ts";
+import { CurrentMemory } from "./sheetCurrent.ts";
 import { bannerMarks, frameMarks } from "./sheetFrame.ts";
 import { layoutOf, type SheetLayout } from "./sheetLayout.ts";
 import { symbolMarks } from "./sheetLeads.ts";
 import { legendMarks } from "./sheetLegend.ts";
 import { rayMarks } from "./sheetRays.ts";
-import { FROM_SYMBOL, SheetRoom } from "./sheetRoom.ts";
+import { FROM_SYMBOL, type SheetRoom } from "./sheetRoom.ts";
 import { type SheetRequest, type SheetSetup, setUpSheet } from "./sheetSetup.ts";
 import { standingMarks } from "./sheetStanding.ts";
+import { TagMemory } from "./sheetTagMemory.ts";
 import { tagMarks } from "./sheetTags.ts";
 import { titleMarks } from "./sheetTitle.ts";
 import { layWires } from "./sheetWire.ts";
 import { wireListMarks } from "./sheetWireList.ts";
-import { dotMarks, lineMarks } from "./sheetWireMarks.ts";
+import { dotMarks, inkedLines, lineMarks } from "./sheetWireMarks.ts";
 
 export type { SheetLive, SheetPartLive, SheetRequest, SheetWireLive } from "./sheetSetup.ts";
 
@@ -42,36 +45,55 @@ export function sheetOf(request: SheetRequest): Outcome<Drawing> {
   return ok({ width, height, marks: [...frame, ...drawn], title: `${circuit.title}: ${page.title}` });
 }
 
+/** What is remembered of a layout from one state to the next, so that a throw costs no more than what it alters. */
+const memoryOf = remember((_layout: SheetLayout) => ({
+  tags: new TagMemory(),
+  current: new CurrentMemory(),
+  besides: [] as readonly Bounds[],
+}));
+
 /** Bodies lie under the wires, all else of the symbols over them, and tags over everything. */
 function drawingMarks(setup: SheetSetup, layout: SheetLayout): readonly Mark[] {
-  const symbols = setup.parts.flatMap((part) => symbolMarks(setup, part));
+  const memory = memoryOf(layout);
+  const altered = new Altered(setup.area.outer);
+  const symbols = setup.parts.map((part) => bodiesApart(symbolMarks(setup, part)));
   const wires = layWires(setup, layout.ways);
-  const lines = lineMarks(setup, wires);
   const room = layout.room.copy();
-  for (const mark of lines) if ("role" in mark && mark.role === "symbol") room.takeMark(mark, FROM_SYMBOL);
-  const names = [
-    ...layout.terminals,
-    ...[...layout.names.values()].flat(),
-    ...standingMarks(setup, layout.names, room),
-  ];
-  const tags = tagMarks(setup, wires, room);
-  const written = new SheetRoom(setup.area.frame);
-  for (const mark of [...layout.words, ...names, ...tags.marks]) written.take(boundsOf(mark));
-  for (const mark of tags.marks) room.take(boundsOf(mark));
+  const inked = inkedLines(setup, wires);
+  for (const mark of inked) room.takeMark(mark, FROM_SYMBOL);
+  const standing = standingMarks(setup, layout.names, room);
+  const besides = [...inked, ...standing].map(boundsOf);
+  altered.noteDifference(memory.besides, besides);
+  memory.besides = besides;
+  const tags = tagMarks(setup, wires, room, { memory: memory.tags, altered });
+  const written = layout.written.copy();
+  for (const box of [...standing.map(boundsOf), ...tags.inks]) written.take(box);
   const rays = rayMarks(setup, written);
-  const list = setup.sight.isScreen ? [] : wireListMarks(setup, tags.withoutColour, room);
-  const isBody = (mark: Mark) => "role" in mark && mark.role === "body";
+  const list = setup.sight.isScreen ? [] : wireListMarks(setup, tags.withoutColour, withTaken(room, tags.inks));
   return [
-    ...symbols.filter(isBody),
-    ...lines,
+    ...symbols.flatMap(({ bodies }) => bodies),
+    ...lineMarks(setup, wires),
     ...dotMarks(wires),
-    ...currentMarks(wires, written),
-    ...symbols.filter((mark) => !isBody(mark)),
+    ...memory.current.currentMarks(wires, written, altered),
+    ...symbols.flatMap(({ others }) => others),
     ...rays,
     ...layout.words,
     ...layout.loose.flatMap(({ marks }) => marks),
-    ...names,
+    ...layout.terminals,
+    ...[...layout.names.values()].flat(),
+    ...standing,
     ...tags.marks,
     ...list,
   ];
+}
+
+/** The bodies of a symbol, and all else of it. */
+const bodiesApart = remember((marks: readonly Mark[]) => {
+  const isBody = (mark: Mark) => "role" in mark && mark.role === "body";
+  return { bodies: marks.filter(isBody), others: marks.filter((mark) => !isBody(mark)) };
+});
+
+function withTaken(room: SheetRoom, boxes: readonly Bounds[]): SheetRoom {
+  for (const box of boxes) room.take(box);
+  return room;
 }

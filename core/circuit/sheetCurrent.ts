@@ -1,97 +1,103 @@
-import type { Amps, GridUnits } from "../base/units.ts";
+import { remember } from "../base/memo.ts";
+import type { GridUnits } from "../base/units.ts";
 import { chevronMarks } from "../drawing/glyph.ts";
-import type { Mark, Spot } from "../drawing/mark.ts";
+import type { Mark } from "../drawing/mark.ts";
+import type { Bounds } from "../drawing/measure.ts";
 import { spotAlong } from "../drawing/path.ts";
+import type { Altered } from "./sheetAltered.ts";
+import { BusySpots } from "./sheetBusy.ts";
 import type { SheetRoom } from "./sheetRoom.ts";
-import { piecesOf, type SheetWire, spotKey } from "./sheetWire.ts";
+import { piecesOf, type SheetWire } from "./sheetWire.ts";
 
 /** One chevron for each stretch of about this length, clear of corners and joins. */
 const EVERY: GridUnits = 14;
-const CLEAR: GridUnits = 1.4;
 /** Half the width of a chevron with its edge of paper. */
 const REACH: GridUnits = 0.58;
 const SHORTEST: GridUnits = 3.4;
-/** Less current than this is not shown. */
-const LEAST_AMPS: Amps = 0.005;
-/** Side of the squares by which busy spots are found again; no less than CLEAR, so that they lie in or next to one. */
-const SQUARE: GridUnits = 2;
+/** How far from a wire there may be something that moves its chevrons. */
+const NEAR: GridUnits = 2;
 
-/** Spots where no chevron may stand, by the square that they lie in. */
-type Busy = ReadonlyMap<number, readonly Spot[]>;
+/** The chevrons of one layout as they last stood, of every wire. */
+export class CurrentMemory {
+  private wires: readonly SheetWire[] = [];
+  private marks: readonly (readonly Mark[])[] = [];
+  private readonly busy = new BusySpots();
 
-/** Chevrons of current, + to -, on every longer straight piece, clear of the words taken in the room. */
-export function currentMarks(wires: readonly SheetWire[], room: SheetRoom): readonly Mark[] {
-  const busy = busySpots(wires);
-  return wires.flatMap(({ live, corners, from, to, cut, isBroken, wire }) => {
-    if (live === null || isBroken || Math.abs(live.amps) < LEAST_AMPS) return [];
-    return piecesOf(corners, from, to).flatMap(({ start, length }) => {
-      if (length < SHORTEST) return [];
-      const count = Math.max(1, Math.round(length / EVERY));
-      return Array.from({ length: count }, (_, i) => start + (length * (i + 0.5)) / count).flatMap((wanted) => {
-        const place = clearPlace(corners, wanted, Math.min(length / count / 2, 4), busy, room);
-        if (place === null) return [];
-        const { at, degrees } = spotAlong(corners, place);
-        return chevronMarks(
-          at,
-          live.amps > 0 ? degrees : degrees + 180,
-          live.state[cut !== null && place > cut ? 1 : 0],
-          wire.id,
-        );
-      });
+  /**
+   * Chevrons of current, + to -, on every longer straight piece, clear of the words taken in the room. `wires` are those
+   * of the layout in their order; where nothing is altered they stay as they are.
+   */
+  currentMarks(wires: readonly SheetWire[], room: SheetRoom, altered: Altered): readonly Mark[] {
+    for (const [index, wire] of wires.entries()) this.replace(this.wires[index], wire, altered);
+    const marks = wires.map((wire, index) => {
+      const isSame = this.wires[index] === wire && !altered.isNear(stretchOf(wire));
+      return isSame ? this.marks[index]! : chevronsOf(wire, this.busy, room);
+    });
+    this.wires = wires;
+    this.marks = marks;
+    return marks.flat();
+  }
+
+  private replace(last: SheetWire | undefined, wire: SheetWire, altered: Altered): void {
+    if (last === wire || (last !== undefined && liesAlike(last, wire))) return;
+    if (last !== undefined) this.busy.remove(last);
+    this.busy.add(wire);
+    altered.note([stretchOf(wire)]);
+  }
+}
+
+function chevronsOf(sheetWire: SheetWire, busy: BusySpots, room: SheetRoom): readonly Mark[] {
+  const { live, flow, corners, from, to, cut, isBroken, wire } = sheetWire;
+  if (live === null || isBroken || flow === 0) return [];
+  return piecesOf(corners, from, to).flatMap(({ start, length }) => {
+    if (length < SHORTEST) return [];
+    const count = Math.max(1, Math.round(length / EVERY));
+    return Array.from({ length: count }, (_, i) => start + (length * (i + 0.5)) / count).flatMap((wanted) => {
+      const place = clearPlace(corners, wanted, Math.min(length / count / 2, 4), busy, room);
+      if (place === null) return [];
+      const { at, degrees } = spotAlong(corners, place);
+      const state = live.state[cut !== null && place > cut ? 1 : 0];
+      return chevronMarks(at, flow > 0 ? degrees : degrees + 180, state, wire.id);
     });
   });
 }
 
 /** The place nearest to the wanted length that is clear of corners, ends, joins and crossings. */
 function clearPlace(
-  corners: readonly Spot[],
+  corners: SheetWire["corners"],
   wanted: GridUnits,
   most: GridUnits,
-  busy: Busy,
+  busy: BusySpots,
   room: SheetRoom,
 ): GridUnits | null {
   for (let shift = 0; shift <= most; shift += 0.5) {
     for (const place of [wanted + shift, wanted - shift]) {
       const { at } = spotAlong(corners, place);
       const box = { left: at.x, top: at.y, right: at.x, bottom: at.y };
-      if (isClear(at, busy) && room.isFree(box, REACH)) return place;
+      if (busy.isClear(at) && room.isFree(box, REACH)) return place;
     }
   }
   return null;
 }
 
-function isClear(at: Spot, busy: Busy): boolean {
-  const [column, row] = [Math.floor(at.x / SQUARE), Math.floor(at.y / SQUARE)];
-  for (let x = column - 1; x <= column + 1; x++) {
-    for (let y = row - 1; y <= row + 1; y++) {
-      const near = busy.get(spotKey(x, y));
-      if (near?.some((spot) => Math.hypot(at.x - spot.x, at.y - spot.y) < CLEAR)) return false;
-    }
-  }
-  return true;
+/** Whether two layings of one wire pass and end at the same spots. */
+function liesAlike(one: SheetWire, other: SheetWire): boolean {
+  return (
+    one.corners === other.corners &&
+    one.from === other.from &&
+    one.to === other.to &&
+    one.dots.length === other.dots.length &&
+    one.dots.every(({ at }, index) => at.x === other.dots[index]!.at.x && at.y === other.dots[index]!.at.y)
+  );
 }
 
-/** Corners, ends, joins and crossings of all wires. */
-function busySpots(wires: readonly SheetWire[]): Busy {
-  const busy = new Map<number, Spot[]>();
-  const add = (spot: Spot): void => {
-    const key = spotKey(Math.floor(spot.x / SQUARE), Math.floor(spot.y / SQUARE));
-    const list = busy.get(key);
-    if (list) list.push(spot);
-    else busy.set(key, [spot]);
+/** The box round a wire and all that its chevrons may have to keep clear of. */
+const stretchOf = remember(({ corners }: SheetWire): Bounds => {
+  const [xs, ys] = [corners.map(({ x }) => x), corners.map(({ y }) => y)];
+  return {
+    left: Math.min(...xs) - NEAR,
+    top: Math.min(...ys) - NEAR,
+    right: Math.max(...xs) + NEAR,
+    bottom: Math.max(...ys) + NEAR,
   };
-  const passed = new Set<number>();
-  for (const { corners, dots, from, to } of wires) {
-    corners.forEach(add);
-    for (const { at } of dots) add(at);
-    for (const { a, b, length } of piecesOf(corners, from, to)) {
-      for (let n = 1; n < length; n++) {
-        const at = { x: a.x + ((b.x - a.x) * n) / length, y: a.y + ((b.y - a.y) * n) / length };
-        const key = spotKey(at.x, at.y);
-        if (passed.has(key)) add(at);
-        else passed.add(key);
-      }
-    }
-  }
-  return busy;
-}
+});

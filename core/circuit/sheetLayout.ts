@@ -26,6 +26,8 @@ export interface SheetLayout {
   readonly terminals: readonly Mark[];
   /** Symbols in every pose, wires, dots, flags, words, terminals and names. */
   readonly room: SheetRoom;
+  /** Words, terminals and names alone. */
+  readonly written: SheetRoom;
 }
 
 /** How far words keep from the middle of wires, letters and the whole of their line. */
@@ -79,7 +81,9 @@ function setWords(plain: SheetSetup, ways: readonly WireWay[], loose: readonly L
   for (const word of words) room.take(boundsOf(word), FROM_SYMBOL);
   const terminals = terminalMarks(setup, room);
   const names = nameMarks(setup, room, unset);
-  return { ways, loose, words, names, terminals, room };
+  const written = new SheetRoom(plain.area.frame);
+  for (const mark of [...words, ...terminals, ...[...names.values()].flat()]) written.take(boundsOf(mark));
+  return { ways, loose, words, names, terminals, room, written };
 }
 
 function takeWires(room: SheetRoom, setup: SheetSetup, wires: readonly SheetWire[], margin: GridUnits): void {

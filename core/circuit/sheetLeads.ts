@@ -1,25 +1,39 @@
+import { remember } from "../base/memo.ts";
 import type { WireState } from "../base/states.ts";
 import type { Mark, Spot } from "../drawing/mark.ts";
+import type { Wire } from "./circuit.ts";
 import { terminalKey } from "./sheetPage.ts";
 import { isPlugApart } from "./sheetPlugs.ts";
 import type { SheetPart, SheetSetup } from "./sheetSetup.ts";
 
+/** Marks of a symbol as it stands, by the states of its leads. */
+const marksKnown = remember((_part: SheetPart) => new Map<string, readonly Mark[]>());
+
 /**
  * The marks of a symbol, each lead from a terminal in the state of the wire that ends there, so that a wire is seen up
- * to the part that it feeds. Behind a plug that is apart, and without live state, leads are ink.
+ * to the part that it feeds. Behind a plug that is apart, and without live state, leads are ink. The same part with the
+ * same states gives the same marks.
  */
 export function symbolMarks(setup: SheetSetup, part: SheetPart): readonly Mark[] {
-  const { id } = part.part;
-  const states = Object.entries(part.shape.terminals).flatMap(([terminal, spot]) => {
-    const state = stateAt(setup, id, terminal);
+  const states = wiredLeads(part, setup).map((wires) => stateOf(setup, wires));
+  const known = marksKnown(part);
+  const key = states.join(" ");
+  const marks = known.get(key) ?? colouredLeads(part, states);
+  known.set(key, marks);
+  return marks;
+}
+
+function colouredLeads({ part: { id: of }, shape }: SheetPart, states: readonly (WireState | null)[]): readonly Mark[] {
+  const leads = Object.values(shape.terminals).flatMap((spot, index) => {
+    const state = states[index] ?? null;
     return state === null ? [] : [{ spot, state }];
   });
-  return part.shape.marks.map((mark): Mark => {
+  return shape.marks.map((mark): Mark => {
     if (mark.mark !== "line" || mark.role !== "symbol" || mark.spots.length !== 2 || mark.closed) {
-      return { ...mark, of: id };
+      return { ...mark, of };
     }
-    const ends = states.find(({ spot }) => mark.spots.some((end) => isSame(end, spot)));
-    return { ...mark, of: id, ...(ends && { role: `wire-${ends.state}` as const }) };
+    const ends = leads.find(({ spot }) => mark.spots.some((end) => isSame(end, spot)));
+    return { ...mark, of, ...(ends && { role: `wire-${ends.state}` as const }) };
   });
 }
 
@@ -27,9 +41,22 @@ function isSame(one: Spot, other: Spot): boolean {
   return Math.abs(one.x - other.x) < 1e-9 && Math.abs(one.y - other.y) < 1e-9;
 }
 
-/** The state of the first wire that ends on a terminal; null where none does, or its plug is apart. */
-function stateAt(setup: SheetSetup, part: string, terminal: string): WireState | null {
-  for (const { wire, end } of setup.wiresAt.get(terminalKey(part, terminal)) ?? []) {
+type WireEnds = readonly { readonly wire: Wire; readonly end: 0 | 1 }[];
+
+const leadsKnown = new WeakMap<SheetPart, readonly WireEnds[]>();
+
+/** The wires at each terminal of a part, in the order of the terminals of its symbol. */
+function wiredLeads(part: SheetPart, { wiresAt }: SheetSetup): readonly WireEnds[] {
+  const known = leadsKnown.get(part);
+  if (known !== undefined) return known;
+  const found = Object.keys(part.shape.terminals).map((name) => wiresAt.get(terminalKey(part.part.id, name)) ?? []);
+  leadsKnown.set(part, found);
+  return found;
+}
+
+/** The state of the first of the wires; null where there is none, or its plug is apart. */
+function stateOf(setup: SheetSetup, wires: WireEnds): WireState | null {
+  for (const { wire, end } of wires) {
     if (isPlugApart(setup, end === 0 ? wire.from : wire.to)) continue;
     const state = setup.live?.wires.get(wire.id)?.state[end];
     if (state !== undefined) return state;

@@ -110,15 +110,28 @@ function standing(part: PagePart, live: SheetLive | null, sight: Sight): SheetPa
   const now = live?.parts.get(part.part.id);
   const pose = now ? livePose(part.rest, now) : part.rest;
   const whole = part.placed(pose);
-  if (sight.isScreen) return { ...part, ...parted(whole), state: pose.state };
+  if (sight.isScreen) return onScreen(part, pose.state, whole);
   const marks = whole.marks.map((mark) =>
     mark.mark === "text" ? { ...mark, points: sight.grown(mark.points) } : mark,
   );
   return { ...part, shape: { ...whole, marks }, state: pose.state, words: [] };
 }
 
+/** A part with its words apart: the same object for the same pose of the same part. */
+function onScreen(part: PagePart, state: string, whole: PlacedShape): SheetPart {
+  const known = partsOnScreen(part).get(whole);
+  if (known !== undefined) return known;
+  const made = { ...part, ...parted(whole), state };
+  partsOnScreen(part).set(whole, made);
+  return made;
+}
+
+const partsOnScreen = remember((_part: PagePart) => new Map<PlacedShape, SheetPart>());
+
 /** A symbol without its words, and those. */
-const parted = remember((whole: PlacedShape) => ({
-  shape: { ...whole, marks: whole.marks.filter(({ mark }) => mark !== "text") },
-  words: whole.marks.filter((mark): mark is TextMark => mark.mark === "text"),
-}));
+function parted(whole: PlacedShape): Pick<SheetPart, "shape" | "words"> {
+  return {
+    shape: { ...whole, marks: whole.marks.filter(({ mark }) => mark !== "text") },
+    words: whole.marks.filter((mark): mark is TextMark => mark.mark === "text"),
+  };
+}

@@ -6,6 +6,7 @@ import type { Wire } from "./circuit.ts";
 import { type Block, glyphBlock, padded, row, stack, swatchBlock, wordBlock } from "./sheetBlocks.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
 import type { TagPlace } from "./sheetTagPlaces.ts";
+import { LEAST_VOLTS, voltsText } from "./sheetVolts.ts";
 import type { SheetWire } from "./sheetWire.ts";
 
 /** A way to set something beside a wire, given the side and whether the wire is level there. */
@@ -25,12 +26,10 @@ export interface Wish {
 }
 
 const BETWEEN: GridUnits = 0.7;
-/** Less than this reads 0.00. */
-const LEAST_VOLTS: Volts = 0.005;
 
 /** What is to be said of a wire: once, or for each half of one that is open in its middle. */
 export function wishesOf(setup: SheetSetup, wire: SheetWire): readonly Wish[] {
-  const { live, from, to, cut } = wire;
+  const { live, flow, from, to, cut } = wire;
   const colour = colourForms(setup, wire);
   const name = setup.sight.hasCodes ? [() => wordBlock(wire.wire.id, setup.types.wire, wire.wire.id)] : [];
   const wish = (volts: readonly Form[], start: GridUnits, end: GridUnits): Wish => {
@@ -38,7 +37,7 @@ export function wishesOf(setup: SheetSetup, wire: SheetWire): readonly Wish[] {
   };
   if (live === null) return [wish([], from, to)];
   const at = (end: 0 | 1) => voltsForms(setup, wire, live.state[end], live.volts[end]);
-  if (cut === null) return [wish(at(live.amps < 0 ? 1 : 0), from, to)];
+  if (cut === null) return [wish(at(flow < 0 ? 1 : 0), from, to)];
   const second = at(1);
   return [wish(at(0), from, cut), { wire, from: cut, to, volts: second, colour: [], name: [], whole: second }];
 }
@@ -79,7 +78,7 @@ function voltsForms(
   const glyph = glyphBlock(state, wire.live?.alwaysFed ?? false, sight.glyphGrowth, id);
   if (!sight.hasWords) return [() => glyph];
   const isNothing = volts === null || (state.startsWith("grounded") && Math.abs(volts) < LEAST_VOLTS);
-  const word = (decimals: number) => (isNothing ? [] : [wordBlock(voltsText(volts, decimals), types.volts, id)]);
+  const word = (decimals: 1 | 2) => (isNothing ? [] : [wordBlock(voltsText(volts, decimals), types.volts, id)]);
   const weak = wire.live?.weak ? [wordBlock(SHEET_WORDS.weak, types.wire, id)] : [];
   const inLine = row([glyph, ...word(2), ...weak]);
   const upright = stack([glyph, ...word(Math.abs(volts ?? 0) < 9.95 ? 2 : 1), ...weak], "middle");
@@ -87,10 +86,6 @@ function voltsForms(
   const narrow = stack([glyph, wordBlock(voltsText(88.8, 1), types.volts)], "middle");
   const tightly: Form = ({ side, isLevel }) => padded(inLine, full, isLevel || side === "right" ? "left" : "right");
   return [tightly, () => padded(upright, narrow, "middle"), () => glyph];
-}
-
-function voltsText(volts: Volts, decimals: number): string {
-  return `${(Math.abs(volts) < LEAST_VOLTS ? 0 : volts).toFixed(decimals).replace("-", "−")}\u00A0V`;
 }
 
 /** The sample of a wire's insulation; none where its colour is not known in the circuit's codes. */

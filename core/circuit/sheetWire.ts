@@ -1,16 +1,20 @@
 import { remember } from "../base/memo.ts";
 import type { WireState } from "../base/states.ts";
-import type { GridUnits } from "../base/units.ts";
+import type { Amps, GridUnits } from "../base/units.ts";
 import type { Spot } from "../drawing/mark.ts";
 import { pathLength, spotAlong } from "../drawing/path.ts";
 import type { Wire } from "./circuit.ts";
 import type { SheetSetup, SheetWireLive } from "./sheetSetup.ts";
+import type { Sight } from "./sheetSight.ts";
+import { readsAlike } from "./sheetVolts.ts";
 
 /** A wire as it lies on the page. Lengths are measured along its corners from its first spot. */
 export interface SheetWire {
   readonly wire: Wire;
   readonly corners: readonly Spot[];
   readonly live: SheetWireLive | null;
+  /** Which way the current that it shows runs: 1 from -> to, -1 back, 0 for none. */
+  readonly flow: -1 | 0 | 1;
   /** The stretch that is drawn: what it shares with a wire drawn before is left out at both ends. */
   readonly from: GridUnits;
   readonly to: GridUnits;
@@ -19,8 +23,17 @@ export interface SheetWire {
   /** Drawn with a gap at the cut: nothing passes there. */
   readonly isBroken: boolean;
   /** Where it joins another wire of its terminal. */
-  readonly dots: readonly { readonly at: Spot; readonly state: WireState | null }[];
+  readonly dots: readonly WireDot[];
 }
+
+/** A spot where a wire joins another one. */
+export interface WireDot {
+  readonly at: Spot;
+  readonly state: WireState | null;
+}
+
+/** Less current than this is not shown. */
+const LEAST_AMPS: Amps = 0.005;
 
 /** Half the gap that an open wire shows. */
 export const HALF_CUT: GridUnits = 0.5;
@@ -33,30 +46,90 @@ export interface WireWay {
   readonly end?: 0 | 1;
 }
 
-/** The wires of a page with what they share worked out, in the order in which they are drawn. */
+/**
+ * The wires of a page with what they share worked out, in the order in which they are drawn. One that looks as it last
+ * did on its way is the same object as then, so that what was made from it is found again.
+ */
 export function layWires(setup: SheetSetup, ways: readonly WireWay[]): readonly SheetWire[] {
   const drawn = new Map<number, WireState | null>();
-  return ways.map(({ wire, corners, end }) => {
+  return ways.map((way, index) => {
+    const { wire, corners, end } = way;
     const live = liveOnPage(setup.live?.wires.get(wire.id) ?? null, end);
-    const steps = stepsOf(corners);
-    const isShared = (step: number, state: WireState | null) => drawn.get(steps[step]!) === state;
+    const { steps, isShared, length } = stepsOfAll(ways)[index]!;
+    const isDrawn = (step: number, state: WireState | null) => drawn.get(steps[step]!) === state;
     const [first, last] = [live?.state[0] ?? null, live?.state[1] ?? null];
-    const length = pathLength(corners);
     let from = 0;
-    while (from < steps.length && isShared(from, first)) from++;
+    while (isShared && from < steps.length && isDrawn(from, first)) from++;
     let to = length;
-    while (to > from && isShared(to - 1, last)) to--;
+    while (isShared && to > from && isDrawn(to - 1, last)) to--;
     const isBroken = live?.isBroken === true;
     const cut = first === last && !isBroken ? null : cutAt(corners, from, to);
-    steps.forEach((key, index) => {
-      if (!drawn.has(key)) drawn.set(key, cut === null || index + 0.5 < cut ? first : last);
-    });
+    if (isShared) {
+      steps.forEach((key, step) => {
+        if (!drawn.has(key)) drawn.set(key, cut === null || step + 0.5 < cut ? first : last);
+      });
+    }
     const dots = [
       ...(from > 0 ? [{ at: spotAlong(corners, from).at, state: first }] : []),
       ...(to < length ? [{ at: spotAlong(corners, to).at, state: last }] : []),
     ];
-    return { wire, corners, live, from, to, cut, isBroken, dots };
+    return lastLike(way, { wire, corners, live, flow: flowOf(live), from, to, cut, isBroken, dots }, setup.sight);
   });
+}
+
+/** The steps of each way, and whether another one takes any of them too; its length. */
+const stepsOfAll = remember((ways: readonly WireWay[]) => {
+  const taken = new Map<number, number>();
+  for (const { corners } of ways) {
+    for (const key of new Set(stepsOf(corners))) taken.set(key, (taken.get(key) ?? 0) + 1);
+  }
+  return ways.map(({ corners }) => {
+    const steps = stepsOf(corners);
+    return { steps, isShared: steps.some((key) => taken.get(key)! > 1), length: pathLength(corners) };
+  });
+});
+
+/** How each way was last laid, by whether the sight has words. */
+const laidOn = remember((_way: WireWay) => new Map<boolean, SheetWire>());
+
+function lastLike(way: WireWay, laid: SheetWire, { hasWords }: Sight): SheetWire {
+  const last = laidOn(way).get(hasWords);
+  if (last !== undefined && looksLike(last, laid, hasWords)) return last;
+  laidOn(way).set(hasWords, laid);
+  return laid;
+}
+
+/** Whether two layings of one way come to the same marks; volts count only where words say them. */
+function looksLike(one: SheetWire, other: SheetWire, hasWords: boolean): boolean {
+  return (
+    one.from === other.from &&
+    one.to === other.to &&
+    one.cut === other.cut &&
+    one.flow === other.flow &&
+    one.dots.length === other.dots.length &&
+    one.dots.every(({ at, state }, index) => {
+      const dot = other.dots[index]!;
+      return state === dot.state && at.x === dot.at.x && at.y === dot.at.y;
+    }) &&
+    isLiveAlike(one.live, other.live, hasWords)
+  );
+}
+
+function isLiveAlike(one: SheetWireLive | null, other: SheetWireLive | null, hasWords: boolean): boolean {
+  if (one === null || other === null) return one === other;
+  return (
+    one.state[0] === other.state[0] &&
+    one.state[1] === other.state[1] &&
+    one.isBroken === other.isBroken &&
+    one.alwaysFed === other.alwaysFed &&
+    one.weak === other.weak &&
+    (!hasWords || (readsAlike(one.volts[0], other.volts[0]) && readsAlike(one.volts[1], other.volts[1])))
+  );
+}
+
+function flowOf(live: SheetWireLive | null): SheetWire["flow"] {
+  if (live === null || Math.abs(live.amps) < LEAST_AMPS) return 0;
+  return live.amps > 0 ? 1 : -1;
 }
 
 /** A loose end shows its own state along all that is drawn of it. */

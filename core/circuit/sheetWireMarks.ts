@@ -1,10 +1,10 @@
-import type { WireState } from "../base/states.ts";
+import { remember } from "../base/memo.ts";
 import type { GridUnits } from "../base/units.ts";
 import type { LineMark, Mark, Role, Spot } from "../drawing/mark.ts";
 import { spotAlong } from "../drawing/path.ts";
 import { isPlugApart } from "./sheetPlugs.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
-import { HALF_CUT, type SheetWire, stretchOf } from "./sheetWire.ts";
+import { HALF_CUT, type SheetWire, spotKey, stretchOf, type WireDot } from "./sheetWire.ts";
 
 const DOT: GridUnits = 0.42;
 /** Half the length of the strokes at a cut, and at a plug, beside which its name stands. */
@@ -15,31 +15,56 @@ const PLUG_GAP: GridUnits = 1;
 
 /** The lines of all wires, each end in its state, open where a wire is broken or a plug is apart. */
 export function lineMarks(setup: SheetSetup, wires: readonly SheetWire[]): readonly Mark[] {
-  return wires.flatMap((wire) => {
-    const { corners, from, to, cut, isBroken } = wire;
-    const gap = isBroken ? HALF_CUT : 0;
-    const id = wire.wire.id;
-    const isApart = [from === 0 && isPlugApart(setup, wire.wire.from), isPlugApart(setup, wire.wire.to)];
-    const start = isApart[0] ? from + PLUG_GAP + HALF_CUT : from;
-    const end = isApart[1] ? to - PLUG_GAP - HALF_CUT : to;
-    const piece = (a: GridUnits, b: GridUnits, role: Role): readonly Mark[] => {
-      const spots = stretchOf(corners, a, b);
-      return spots.length > 1 ? [{ mark: "line", spots, role, of: id }] : [];
-    };
-    const halves =
-      cut === null
-        ? piece(start, end, roleAt(wire, 0))
-        : [
-            ...piece(start, cut - gap, roleAt(wire, 0)),
-            ...(isBroken ? strokes(corners, cut, HALF_STROKE, id) : []),
-            ...piece(cut + gap, end, roleAt(wire, 1)),
-          ];
-    return [
-      ...(isApart[0] ? plugMarks(corners, from, from + PLUG_GAP, id) : []),
-      ...halves,
-      ...(isApart[1] ? plugMarks(corners, to, to - PLUG_GAP, id) : []),
-    ];
-  });
+  return wires.flatMap((wire) => linesOf(setup, wire).marks);
+}
+
+/** Those of the lines that are in ink: broken wires, plugs that are apart, and all where there is no live state. */
+export function inkedLines(setup: SheetSetup, wires: readonly SheetWire[]): readonly Mark[] {
+  return wires.flatMap((wire) => linesOf(setup, wire).inked);
+}
+
+interface Lines {
+  readonly marks: readonly Mark[];
+  readonly inked: readonly Mark[];
+}
+
+/** Lines of a wire: with both plugs in, the first apart, the second, and both. */
+const linesKnown = remember((_wire: SheetWire): (Lines | undefined)[] => []);
+
+function linesOf(setup: SheetSetup, sheetWire: SheetWire): Lines {
+  const { from, to } = sheetWire.wire;
+  const isApart = [sheetWire.from === 0 && isPlugApart(setup, from), isPlugApart(setup, to)] as const;
+  const known = linesKnown(sheetWire);
+  const key = Number(isApart[0]) + 2 * Number(isApart[1]);
+  const lines = known[key] ?? drawLines(sheetWire, isApart);
+  known[key] = lines;
+  return lines;
+}
+
+function drawLines(wire: SheetWire, isApart: readonly [boolean, boolean]): Lines {
+  const { corners, from, to, cut, isBroken } = wire;
+  const gap = isBroken ? HALF_CUT : 0;
+  const id = wire.wire.id;
+  const start = isApart[0] ? from + PLUG_GAP + HALF_CUT : from;
+  const end = isApart[1] ? to - PLUG_GAP - HALF_CUT : to;
+  const piece = (a: GridUnits, b: GridUnits, role: Role): readonly Mark[] => {
+    const spots = stretchOf(corners, a, b);
+    return spots.length > 1 ? [{ mark: "line", spots, role, of: id }] : [];
+  };
+  const halves =
+    cut === null
+      ? piece(start, end, roleAt(wire, 0))
+      : [
+          ...piece(start, cut - gap, roleAt(wire, 0)),
+          ...(isBroken ? strokes(corners, cut, HALF_STROKE, id) : []),
+          ...piece(cut + gap, end, roleAt(wire, 1)),
+        ];
+  const marks = [
+    ...(isApart[0] ? plugMarks(corners, from, from + PLUG_GAP, id) : []),
+    ...halves,
+    ...(isApart[1] ? plugMarks(corners, to, to - PLUG_GAP, id) : []),
+  ];
+  return { marks, inked: marks.filter((mark) => "role" in mark && mark.role === "symbol") };
 }
 
 function roleAt({ live }: SheetWire, end: 0 | 1): Role {
@@ -73,13 +98,12 @@ function strokes(corners: readonly Spot[], gap: GridUnits, half: GridUnits, of: 
 
 /** A dot wherever wires of one terminal part. */
 export function dotMarks(wires: readonly SheetWire[]): readonly Mark[] {
-  const dots = new Map<string, { at: Spot; state: WireState | null }>();
-  for (const dot of wires.flatMap(({ dots: each }) => each)) dots.set(`${dot.at.x} ${dot.at.y}`, dot);
-  return [...dots.values()].map(({ at, state }) => ({
-    mark: "circle",
-    at,
-    radius: DOT,
-    role: state === null ? "joint" : `glyph-${state}`,
-    filled: true,
-  }));
+  const dots = new Map<number, WireDot>();
+  for (const { dots: each } of wires) for (const dot of each) dots.set(spotKey(dot.at.x, dot.at.y), dot);
+  return [...dots.values()].map(dotMark);
 }
+
+const dotMark = remember(({ at, state }: WireDot): Mark => {
+  const role = state === null ? "joint" : (`glyph-${state}` as const);
+  return { mark: "circle", at, radius: DOT, role, filled: true };
+});

@@ -1,0 +1,43 @@
+import type { GridUnits } from "../base/units.ts";
+import type { Bounds } from "../drawing/measure.ts";
+import { overlaps, SheetRoom } from "./sheetRoom.ts";
+
+/** Margin of what is noted: more than anything is taken or asked for with. */
+const NEAR: GridUnits = 0.5;
+/** So many boxes are looked through one by one; of more, those near are found by their squares. */
+const FEW = 24;
+
+/** Where something came or went since the last time a layout was drawn; what is clear of all that is as it was. */
+export class Altered {
+  private readonly boxes: Bounds[] = [];
+  private readonly room: SheetRoom;
+
+  /** Of what lies beyond `within` nothing is known. */
+  constructor(within: Bounds) {
+    this.room = new SheetRoom(within);
+  }
+
+  note(boxes: readonly Bounds[]): void {
+    for (const { left, top, right, bottom } of boxes) {
+      const noted = { left: left - NEAR, top: top - NEAR, right: right + NEAR, bottom: bottom + NEAR };
+      this.boxes.push(noted);
+      this.room.take(noted);
+    }
+  }
+
+  /** Notes what is among these boxes and not among those, and the other way about. */
+  noteDifference(these: readonly Bounds[], those: readonly Bounds[]): void {
+    const [one, other] = [keyed(these), keyed(those)];
+    this.note([...one].flatMap(([key, box]) => (other.has(key) ? [] : [box])));
+    this.note([...other].flatMap(([key, box]) => (one.has(key) ? [] : [box])));
+  }
+
+  isNear(box: Bounds): boolean {
+    if (this.boxes.length > FEW) return !this.room.isFree(box);
+    return this.boxes.some((noted) => overlaps(noted, box));
+  }
+}
+
+function keyed(boxes: readonly Bounds[]): ReadonlyMap<string, Bounds> {
+  return new Map(boxes.map((box) => [`${box.left} ${box.top} ${box.right} ${box.bottom}`, box]));
+}

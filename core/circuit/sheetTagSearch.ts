@@ -1,0 +1,188 @@
+import type { GridUnits } from "../base/units.ts";
+import type { Mark } from "../drawing/mark.ts";
+import { type Bounds, boundsOf } from "../drawing/measure.ts";
+import type { Side } from "../parts/kind.ts";
+import type { Block } from "./sheetBlocks.ts";
+import type { SheetRoom } from "./sheetRoom.ts";
+import type { Wish } from "./sheetTagForms.ts";
+import { tagPieces, tagPlaces } from "./sheetTagPlaces.ts";
+
+/** What of a wish a form says. */
+type Saying = "whole" | "volts" | "colour" | "name";
+
+/** A form as it is made for one side of a wire; the side tells whether the wire is level. */
+interface FormAtSide {
+  readonly saying: Saying;
+  readonly form: number;
+  readonly side: Side;
+}
+
+/** A form that room was asked for, and its size. */
+interface Tried extends FormAtSide, Pick<Block, "width" | "height"> {}
+
+/** A form that found its place. */
+interface Placed extends FormAtSide {
+  readonly left: GridUnits;
+  readonly top: GridUnits;
+}
+
+/** What a tag takes of the room: its marks, or its whole blocks, whose size no reading changes. */
+type Takes = "marks" | "blocks";
+
+/** What came of a wish, and all that this rests on. */
+export interface Settled {
+  readonly wish: Wish;
+  readonly marks: readonly Mark[];
+  /** What it took of the room. */
+  readonly taken: readonly Bounds[];
+  readonly hasVolts: boolean;
+  readonly hasColour: boolean;
+  /** How much of it found no place. */
+  readonly missing: number;
+  readonly tried: readonly Tried[];
+  readonly placed: readonly Placed[];
+  /** The box round every place that was asked about. */
+  readonly reach: Bounds;
+}
+
+/**
+ * From the middle of a wire to its tag, and free room around it and beyond it on the far side: less than the last, and
+ * the tag could be taken for the next wire's.
+ */
+const MARGINS = [
+  { off: 0.8, around: 0.5, beyond: 1.4 },
+  { off: 0.6, around: 0.2, beyond: 0.4 },
+] as const;
+/** What a tag takes of the room, it takes with so much around it. */
+export const BESIDE_MARK: GridUnits = 0.1;
+
+/** Sets a wish all in one place where that is free, else volts, colour and name each where there is room for it. */
+export function settle(wish: Wish, room: SheetRoom, takes: Takes): Settled {
+  const search = new Search(wish, room, takes);
+  const isWhole = search.set("whole");
+  const isSet = (saying: Saying) => isWhole || wish[saying].length === 0 || search.set(saying);
+  const [hasVolts, hasColour, hasName] = [isSet("volts"), isSet("colour"), isSet("name")];
+  const missing = [hasVolts, hasColour, hasName].filter((has) => !has).length;
+  return { wish, hasVolts, hasColour, missing, ...search.outcome() };
+}
+
+/** The same outcome for another wish in the same room, where nothing that it rests on is of another size; else null. */
+export function settledAlike(last: Settled, wish: Wish, takes: Takes): Settled | null {
+  if (last.wish === wish) return last;
+  const isStretch =
+    last.wish.wire.corners === wish.wire.corners && last.wish.from === wish.from && last.wish.to === wish.to;
+  const isSaid = SAYINGS.every((saying) => last.wish[saying].length === wish[saying].length);
+  if (!isStretch || !isSaid) return null;
+  const blocks = new Blocks(wish);
+  const isSize = last.tried.every((tried) => {
+    const { width, height } = blocks.at(tried);
+    return width === tried.width && height === tried.height;
+  });
+  if (!isSize) return null;
+  const marks = last.placed.flatMap((placed) => blocks.at(placed).draw(placed.left, placed.top));
+  return { ...last, wish, marks, taken: takes === "blocks" ? last.taken : marks.map(boundsOf) };
+}
+
+const SAYINGS: readonly Saying[] = ["whole", "volts", "colour", "name"];
+
+/** The blocks of a wish, each made once. */
+class Blocks {
+  private readonly made = new Map<string, Block>();
+  private readonly wish: Wish;
+
+  constructor(wish: Wish) {
+    this.wish = wish;
+  }
+
+  at({ saying, form, side }: FormAtSide): Block {
+    const key = `${saying} ${form} ${side}`;
+    const known = this.made.get(key);
+    if (known !== undefined) return known;
+    const block = this.wish[saying][form]!({ side, isLevel: side === "up" || side === "down" });
+    this.made.set(key, block);
+    return block;
+  }
+}
+
+class Search {
+  private readonly marks: Mark[] = [];
+  private readonly taken: Bounds[] = [];
+  private readonly tried: Tried[] = [];
+  private readonly placed: Placed[] = [];
+  private readonly wish: Wish;
+  private readonly room: SheetRoom;
+  private readonly takes: Takes;
+  private readonly pieces: ReturnType<typeof tagPieces>;
+  private reach: Bounds | null = null;
+
+  constructor(wish: Wish, room: SheetRoom, takes: Takes) {
+    this.wish = wish;
+    this.room = room;
+    this.takes = takes;
+    this.pieces = tagPieces(wish.wire.corners, wish.from, wish.to);
+  }
+
+  outcome(): Pick<Settled, "marks" | "taken" | "tried" | "placed" | "reach"> {
+    const { marks, taken, tried, placed } = this;
+    return { marks, taken, tried, placed, reach: this.reach ?? NOWHERE };
+  }
+
+  /** The first form at the first place that is free for it, taken in the room; false where there is none. */
+  set(saying: Saying): boolean {
+    return this.wish[saying].some((_, form) => this.setForm(saying, form));
+  }
+
+  private setForm(saying: Saying, form: number): boolean {
+    const blocks = new Map<Side, Block>();
+    for (const margin of MARGINS) {
+      for (const { side, isLevel, at } of tagPlaces(this.pieces, margin.off)) {
+        let block = blocks.get(side);
+        if (block === undefined) {
+          block = this.wish[saying][form]!({ side, isLevel });
+          blocks.set(side, block);
+          this.tried.push({ saying, form, side, width: block.width, height: block.height });
+        }
+        const { left, top } = at(block);
+        const box: Bounds = { left, top, right: left + block.width, bottom: top + block.height };
+        const asked = withMargin(box, side, margin);
+        this.reach = this.reach === null ? asked : around(this.reach, asked);
+        if (!this.room.isFree(asked)) continue;
+        this.placed.push({ saying, form, side, left, top });
+        this.take(block, box);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private take(block: Block, box: Bounds): void {
+    const marks = block.draw(box.left, box.top);
+    this.marks.push(...marks);
+    for (const taken of this.takes === "blocks" ? [box] : marks.map(boundsOf)) {
+      this.room.take(taken, BESIDE_MARK);
+      this.taken.push(taken);
+    }
+  }
+}
+const OPPOSITE: Readonly<Record<Side, Side>> = { left: "right", right: "left", up: "down", down: "up" };
+
+function withMargin(box: Bounds, side: Side, { around, beyond }: { around: GridUnits; beyond: GridUnits }): Bounds {
+  const far = (towards: Side) => (side === towards ? beyond : side === OPPOSITE[towards] ? 0 : around);
+  return {
+    left: box.left - far("left"),
+    top: box.top - far("up"),
+    right: box.right + far("right"),
+    bottom: box.bottom + far("down"),
+  };
+}
+
+const NOWHERE: Bounds = { left: 0, top: 0, right: 0, bottom: 0 };
+
+function around(one: Bounds, other: Bounds): Bounds {
+  return {
+    left: Math.min(one.left, other.left),
+    top: Math.min(one.top, other.top),
+    right: Math.max(one.right, other.right),
+    bottom: Math.max(one.bottom, other.bottom),
+  };
+}
