@@ -5,7 +5,7 @@ import { cornersOf, nodesAlong, straightened } from "./routeBends.ts";
 import { exitOf, goalsAt, type RouteEnd, startsAt } from "./routeEnds.ts";
 import { gridOf, nodeAt, openAcross, type RouteGrid, reserve, spotOf } from "./routeGrid.ts";
 import { type Found, RouteSearch } from "./routeSearch.ts";
-import { nothingTaken, takeAll, type Way } from "./routeTaken.ts";
+import { runsAlong, Taken, type Way } from "./routeTaken.ts";
 
 /** A wire to be laid. Bends that a person has set are kept as they are. */
 export interface RouteWire {
@@ -48,26 +48,39 @@ class Laying {
   private readonly page: RoutePage;
   private readonly grid: RouteGrid;
   private readonly search: RouteSearch;
-  private readonly taken;
+  /** What the laid wires run over, and of them those with bends set by a person. */
+  private readonly taken: Taken;
+  private readonly rigid: Taken;
   private readonly ways: (Way | null)[];
   private readonly costs: number[];
   /** 1 for wires with bends set by a person. */
   private readonly isSet: Uint8Array;
   /** Node numbers of both terminals, by wire. */
   private readonly ends: readonly (readonly [number, number])[];
+  /** Numbers of the wires that end on each terminal. */
+  private readonly wiresAt = new Map<number, number[]>();
 
   constructor(page: RoutePage) {
     this.page = page;
     this.grid = gridOf(page.bounds, page.bodies, page.words);
     for (const way of page.across ?? []) openAcross(this.grid, way);
     this.search = new RouteSearch(this.grid);
-    this.taken = nothingTaken(this.grid);
+    this.taken = new Taken(this.grid);
+    this.rigid = new Taken(this.grid);
     this.costs = page.wires.map(() => 0);
     this.isSet = Uint8Array.from(page.wires, (wire) => (wire.bends === undefined ? 0 : 1));
     this.ends = page.wires.map(({ from, to }) => [nodeAt(this.grid, from.spot), nodeAt(this.grid, to.spot)]);
     this.ways = page.wires.map(({ from, to, bends }) =>
       bends === undefined ? null : nodesAlong(this.grid, cornersOf(from, to, bends)),
     );
+    for (const way of this.ways) {
+      if (way === null) continue;
+      this.taken.add(way);
+      this.rigid.add(way);
+    }
+    this.ends.forEach(([from, to], index) => {
+      for (const node of new Set([from, to])) this.wiresAt.set(node, [...(this.wiresAt.get(node) ?? []), index]);
+    });
     for (const [from, to] of this.ends) {
       for (const node of [from, to]) if (node >= 0) this.grid.blocked[node] = 1;
     }
@@ -85,9 +98,9 @@ class Laying {
     const queue = wires.map((_, index) => index).filter((index) => this.isSet[index] === 0);
     queue.sort((a, b) => span(wires[a]!) - span(wires[b]!) || a - b);
     let patience = 3 * wires.length;
-    for (let index = queue.shift(); index !== undefined; index = queue.shift()) {
+    for (const index of queue) {
       if (this.lay(index) || patience-- <= 0) continue;
-      for (const other of this.layOver(index)) queue.push(other);
+      queue.push(...this.layOver(index));
     }
   }
 
@@ -114,24 +127,37 @@ class Laying {
   private lay(index: number): boolean {
     const found = this.findWay(index, null);
     if (found === null) return false;
-    this.ways[index] = found.way;
-    this.costs[index] = found.cost;
+    this.put(index, found);
     return true;
   }
 
   /** Lays a wire over others and takes those up; comes back with their numbers. */
   private layOver(index: number): readonly number[] {
-    const rigid = Uint8Array.from(this.isSet, (set, other) => (set === 1 || this.isMate(index, other) ? 1 : 0));
-    const found = this.findWay(index, rigid);
+    const mates = new Set(this.ends[index]!.flatMap((terminal) => this.wiresAt.get(terminal)!));
+    const firm = [...mates].flatMap((mate) => (this.isSet[mate] === 0 ? [this.ways[mate] ?? []] : []));
+    for (const way of firm) this.rigid.add(way);
+    const found = this.findWay(index, this.rigid);
+    for (const way of firm) this.rigid.remove(way);
     if (found === null) return [];
-    this.ways[index] = found.way;
-    this.costs[index] = found.cost;
-    const inTheWay = this.page.wires.map((_, other) => other).filter((other) => this.isOver(index, other, found.way));
-    for (const other of inTheWay) this.ways[other] = null;
+    this.put(index, found);
+    const isOver = runsAlong(this.grid, found.way);
+    const inTheWay = this.ways.flatMap((way, other) =>
+      way !== null && other !== index && this.isSet[other] === 0 && !mates.has(other) && isOver(way) ? [other] : [],
+    );
+    for (const other of inTheWay) this.put(other, null);
     return inTheWay;
   }
 
-  private findWay(index: number, rigid: Uint8Array | null): Found | null {
+  private put(index: number, found: Found | null): void {
+    const before = this.ways[index];
+    if (before) this.taken.remove(before);
+    this.ways[index] = found?.way ?? null;
+    if (found === null) return;
+    this.taken.add(found.way);
+    this.costs[index] = found.cost;
+  }
+
+  private findWay(index: number, rigid: Taken | null): Found | null {
     const { wires, bodies } = this.page;
     const { from, to } = wires[index]!;
     const exit = exitOf(this.grid, from, bodies);
@@ -141,44 +167,23 @@ class Laying {
     if (start === end) return { way: [start], cost: 0 };
     if (exit?.node === end && entry?.node === start) return { way: [start, end], cost: 1 };
     if (exit === null || entry === null) return null;
-    takeAll(this.grid, this.ways, index, this.taken);
-    return this.search.find({
+    const own = this.ways[index];
+    if (own) this.taken.remove(own);
+    const found = this.search.find({
       taken: this.taken,
       starts: startsAt(this.grid, exit, this.matesAt(index, start)),
       goals: goalsAt(this.grid, entry, this.matesAt(index, end)),
       rigid,
     });
+    if (own) this.taken.add(own);
+    return found;
   }
 
   /** The ways of other laid wires that end on this terminal too. */
   private matesAt(index: number, terminal: number): readonly Way[] {
-    return this.ways.filter(
-      (way, other): way is Way =>
-        other !== index && way !== null && way.length > 1 && this.ends[other]!.includes(terminal),
-    );
-  }
-
-  private isMate(index: number, other: number): boolean {
-    return this.ends[index]!.some((terminal) => this.ends[other]!.includes(terminal));
-  }
-
-  /** True where the way runs along the other wire instead of straight across it. */
-  private isOver(index: number, other: number, way: Way): boolean {
-    const theirs = this.ways[other];
-    if (other === index || this.isSet[other] === 1 || !theirs || this.isMate(index, other)) return false;
-    takeAll(
-      this.grid,
-      this.ways.map((_, wire) => (wire === other ? theirs : null)),
-      -1,
-      this.taken,
-    );
-    const { level, upright } = this.taken;
-    return way.some((node, i) => {
-      const into = i > 0 ? Math.abs(node - way[i - 1]!) : 0;
-      const out = i < way.length - 1 ? Math.abs(way[i + 1]! - node) : 0;
-      const runsLevel = into === 1 || out === 1;
-      const runsUpright = into > 1 || out > 1;
-      return (runsLevel && level[node]! >= 0) || (runsUpright && upright[node]! >= 0);
+    return this.wiresAt.get(terminal)!.flatMap((other) => {
+      const way = this.ways[other];
+      return other !== index && way && way.length > 1 ? [way] : [];
     });
   }
 }

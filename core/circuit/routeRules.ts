@@ -35,8 +35,8 @@ export interface Task {
   readonly taken: Taken;
   readonly starts: readonly Start[];
   readonly goals: readonly Goal[];
-  /** Null keeps clear of all other wires; else 1 for each wire that must stay, and the others may be run over. */
-  readonly rigid: Uint8Array | null;
+  /** Null keeps clear of all other wires; else those that must stay, and the others may be run over. */
+  readonly rigid: Taken | null;
 }
 
 /** What steps of one search cost; infinite where they are not allowed. */
@@ -53,22 +53,26 @@ export interface StepRules {
 export function stepRules(grid: RouteGrid, task: Task): StepRules {
   const { level, upright } = task.taken;
   const { columns, blocked, toll } = grid;
-  const over = (wire: number) => (wire < 0 ? 0 : task.rigid !== null && task.rigid[wire] === 0 ? OVER : NEVER);
-  const turning = (node: number) => (blocked[node] === 0 ? BEND + over(level[node]!) + over(upright[node]!) : NEVER);
+  const rigid = task.rigid;
+  const over = (taken: Uint16Array, firm: Uint16Array | undefined, node: number) =>
+    taken[node] === 0 ? 0 : firm !== undefined && firm[node] === 0 ? OVER : NEVER;
+  const overLevel = (node: number) => over(level, rigid?.level, node);
+  const overUpright = (node: number) => over(upright, rigid?.upright, node);
+  const turning = (node: number) => (blocked[node] === 0 ? BEND + overLevel(node) + overUpright(node) : NEVER);
   return {
     turning,
     starting: (start) =>
-      start.isJoint ? start.cost : start.cost + over((start.direction % 2 === 0 ? level : upright)[start.node]!),
+      start.isJoint ? start.cost : start.cost + (start.direction % 2 === 0 ? overLevel : overUpright)(start.node),
     entering(node, direction) {
       const isLevel = direction % 2 === 0;
       if (blocked[node] !== 0 && blocked[node] !== (isLevel ? ONLY_LEVEL : ONLY_UPRIGHT)) return NEVER;
       const along = isLevel ? level : upright;
       const across = isLevel ? upright : level;
       const aside = isLevel ? columns : 1;
-      let cost = 1 + toll[node]! + over(along[node]!);
-      if (across[node]! >= 0) cost += CROSSING;
-      if ((along[node - aside] ?? -1) >= 0) cost += BESIDE;
-      if ((along[node + aside] ?? -1) >= 0) cost += BESIDE;
+      let cost = 1 + toll[node]! + (isLevel ? overLevel : overUpright)(node);
+      if (across[node]! > 0) cost += CROSSING;
+      if ((along[node - aside] ?? 0) > 0) cost += BESIDE;
+      if ((along[node + aside] ?? 0) > 0) cost += BESIDE;
       return cost;
     },
     arriving(goal, direction) {
