@@ -18,7 +18,13 @@ export class TagMemory {
 
   /** Settles what is to be said of the wires of the layout, in their order, and notes where that alters anything. */
   settleAll(setup: SheetSetup, wires: readonly SheetWire[], room: SheetRoom, altered: Altered): readonly Settled[] {
-    const settled = wires.map((wire, index) => this.settleWire(setup, wire, this.last[index] ?? [], room, altered));
+    const { last } = this;
+    const settled = wires.map((wire, index) => this.settleWire(setup, wire, last[index] ?? [], room, altered));
+    // Ink of tags is in nobody's way here; it is for what comes after them.
+    for (const [index, now] of settled.entries()) {
+      const before = last[index] ?? [];
+      if (now !== before) altered.noteDifference(before.flatMap(inksOf), now.flatMap(inksOf));
+    }
     this.last = settled;
     return settled.flat();
   }
@@ -41,8 +47,9 @@ export class TagMemory {
     });
     const isSame = now.length === last.length && now.every(({ marks }, place) => marks === last[place]!.marks);
     if (isSame) return last;
-    altered.noteDifference(takenBy(last), takenBy(now));
-    altered.noteDifference(last.flatMap(inksOf), now.flatMap(inksOf));
+    if (now.some(({ taken }, place) => taken !== last[place]?.taken) || now.length < last.length) {
+      altered.noteDifference(takenBy(last), takenBy(now));
+    }
     return now;
   }
 

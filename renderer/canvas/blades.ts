@@ -1,49 +1,54 @@
-import type { LineMark, Mark, Spot } from "../../core/drawing/mark.ts";
+import type { LineMark, Spot } from "../../core/drawing/mark.ts";
 import type { Ground } from "./halos.ts";
-import { fittedPaints, isSame, type Painted } from "./painted.ts";
+import { fittedPaints, isSame, type Painted, type PaintedMark } from "./painted.ts";
 import { paintOn } from "./paintOn.ts";
 
 /** How long a thrown blade turns to its new place, milliseconds. */
 export const TURN_MS = 200;
 
 /** A blade on its way: as it will lie, and where its tip was. */
-export interface TurningBlade {
+interface TurningBlade {
+  readonly painted: PaintedMark;
   readonly mark: LineMark;
   readonly from: Spot;
 }
 
-/** The blades that lie otherwise in a drawing than in the one before: same part, same pivot, another tip. */
-export function turningBlades(before: Painted, after: Painted): readonly TurningBlade[] {
-  const lying = new Map<string, Spot>();
-  for (const mark of bladesIn(before, after.changed)) lying.set(pivotOf(mark), mark.spots.at(-1)!);
-  return bladesIn(after, after.changed).flatMap((mark) => {
-    const from = lying.get(pivotOf(mark));
-    return from && !isSame(from, mark.spots.at(-1)!) ? [{ mark, from }] : [];
-  });
+/** Blades on their way in a drawing, and what of it lies over them: the rings of their parts. */
+export interface Turning extends Pick<Painted, "palette" | "pixels"> {
+  readonly blades: readonly TurningBlade[];
+  readonly rings: readonly PaintedMark[];
 }
 
-function bladesIn({ marks }: Painted, changed: ReadonlySet<string>): readonly LineMark[] {
-  return marks.flatMap(({ mark }) =>
-    mark.mark === "line" && mark.role === "contact-now" && changed.has(mark.of ?? "") ? [mark] : [],
-  );
+/** The blades that lie otherwise than in the drawing before: same part, same pivot, another tip. */
+export function turningIn({ palette, pixels, marks, altered }: Painted): Turning {
+  const lying = new Map(bladesAmong(altered?.gone ?? []).map(({ mark }) => [pivotOf(mark), mark.spots.at(-1)!]));
+  const blades = bladesAmong(altered?.come ?? []).flatMap((painted) => {
+    const from = lying.get(pivotOf(painted.mark));
+    return from && !isSame(from, painted.mark.spots.at(-1)!) ? [{ painted, mark: painted.mark, from }] : [];
+  });
+  const parts = new Set(blades.map(({ mark }) => mark.of));
+  const isRing = ({ mark }: PaintedMark) => parts.has(mark.of) && "role" in mark && mark.role === "terminal";
+  return { palette, pixels, blades, rings: blades.length > 0 ? marks.filter(isRing) : [] };
+}
+
+type PaintedLine = PaintedMark & { readonly mark: LineMark };
+
+function bladesAmong(marks: readonly PaintedMark[]): readonly PaintedLine[] {
+  return marks.filter((each): each is PaintedLine => each.mark.mark === "line" && each.mark.role === "contact-now");
 }
 
 function pivotOf({ of, spots }: LineMark): string {
   return `${of} ${spots[0]!.x} ${spots[0]!.y}`;
 }
 
-/** Paints the blades at a share of their way, with the rings of their parts over them. */
-export function paintTurning(ground: Ground, painted: Painted, blades: readonly TurningBlade[], share: number): void {
-  if (blades.length === 0) return;
-  const { canvas, view } = ground;
-  const parts = new Set(blades.map(({ mark }) => mark.of));
+/** Paints the blades at a share of their way, with the rings over them. */
+export function paintTurning({ canvas, view }: Ground, turning: Turning, share: number): void {
+  const { blades, rings, palette, pixels } = turning;
   canvas.save();
   canvas.translate(view.x, view.y);
   canvas.scale(view.scale, view.scale);
-  const lay = (mark: Mark): void =>
-    paintOn(canvas, fittedPaints(mark, painted.palette, painted.pixels), painted.pixels);
-  for (const blade of blades) lay(turned(blade, eased(share)));
-  for (const { mark } of painted.marks) if (parts.has(mark.of) && "role" in mark && mark.role === "terminal") lay(mark);
+  for (const blade of blades) paintOn(canvas, fittedPaints(turned(blade, eased(share)), palette, pixels), pixels);
+  for (const { paints } of rings) paintOn(canvas, paints, pixels);
   canvas.restore();
 }
 

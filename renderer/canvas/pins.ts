@@ -1,3 +1,4 @@
+import { remember } from "../../core/base/memo.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Ground } from "./halos.ts";
 import { partBox } from "./places.ts";
@@ -8,10 +9,15 @@ const LENGTH = 12;
 const HEAD = 4;
 const OFF = 3;
 
+const pinnedIn = remember(({ placement }: Circuit) =>
+  Object.entries(placement.parts).filter(([, { pinned }]) => pinned),
+);
+
 /** Paints a small pin at the upper right corner of every part of the page that arranging leaves where it stands. */
 export function paintPins(ground: Ground, circuit: Circuit, page: string): void {
   const { canvas, marks, view, tones } = ground;
-  const pinned = Object.entries(circuit.placement.parts).filter(([, place]) => place.pinned && place.page === page);
+  const pinned = pinnedIn(circuit).filter(([, place]) => place.page === page);
+  if (pinned.length === 0) return;
   canvas.save();
   canvas.lineCap = "round";
   for (const [part] of pinned) {

@@ -1,59 +1,136 @@
 import { Layer } from "konva/lib/Layer.js";
 import { Shape } from "konva/lib/Shape.js";
-import type { Mark } from "../../core/drawing/mark.ts";
-import type { Painted } from "./painted.ts";
+import type { Painted, PaintedMark } from "./painted.ts";
 import { paintOn } from "./paintOn.ts";
-import { type Size, seenBox, type Viewport } from "./viewport.ts";
+import { Tiles } from "./tiles.ts";
+import { type PaperBox, type Pixel, type Size, seenBox, type Viewport } from "./viewport.ts";
 
-/** The layer with all marks of the drawing: one shape, no hit graph. Its numbers are kept for whoever measures. */
+/**
+ * The layer with all marks of the drawing: one shape, no hit graph. Where only some marks are altered only the tiles
+ * under them are laid down anew. Its numbers are kept for whoever measures.
+ */
 export class SheetLayer {
-  readonly layer = new Layer({ listening: false });
-  /** How often the drawing was laid down, and what the last time took, milliseconds. */
+  readonly layer = new Layer({ listening: false, clearBeforeDraw: false });
+  /** How often the drawing was laid down, how many marks were the last time, and what that took, milliseconds. */
   draws = 0;
+  laid = 0;
   lastMs = 0;
   private painted: Painted | null = null;
-  private hidden: ReadonlySet<Mark> = new Set();
+  private hidden: ReadonlySet<PaintedMark> = new Set();
+  /** Marks under which the canvas is no longer right; null where all of it is not. */
+  private altered: PaintedMark[] | null = null;
   private view: Viewport = { scale: 1, x: 0, y: 0 };
   private window: Size = { width: 1, height: 1 };
+  /** Where the corner of the paper was when the canvas was last laid. */
+  private laidAt: Pixel = { x: 0, y: 0 };
 
   constructor() {
     const shape = new Shape({ listening: false, sceneFunc: (context) => this.lay(context._context) });
     this.layer.add(shape);
   }
 
-  /** Shows another drawing from the next frame on. */
+  /** Shows a drawing that follows the one shown, from the next frame on. */
   show(painted: Painted): void {
-    if (painted === this.painted) return;
+    const { altered } = painted;
     this.painted = painted;
-    this.layer.batchDraw();
+    if (altered) this.alter([...altered.gone, ...altered.come]);
+    else this.redraw();
   }
 
   /** Leaves these marks out, because something else draws them for now. */
-  hide(marks: ReadonlySet<Mark>): void {
+  hide(marks: ReadonlySet<PaintedMark>): void {
+    this.alter([...this.hidden, ...marks]);
     this.hidden = marks;
-    this.layer.batchDraw();
   }
 
   /** Moves and zooms the layer itself, onto whole pixels; the marks stay what they are. */
   moveTo(view: Viewport, window: Size): void {
+    const isZoomed = view.scale !== this.view.scale;
+    const isResized = window.width !== this.window.width || window.height !== this.window.height;
     this.view = view;
     this.window = window;
-    const ratio = this.layer.getCanvas().getPixelRatio();
-    const whole = (value: number): number => Math.round(value * ratio) / ratio;
+    const whole = (value: number): number => Math.round(value * this.ratio) / this.ratio;
     this.layer.setAttrs({ x: whole(view.x), y: whole(view.y), scaleX: view.scale, scaleY: view.scale });
+    if (isZoomed || isResized) this.redraw();
+    else this.layer.batchDraw();
+  }
+
+  /** Lays all of it down anew in the next frame. */
+  redraw(): void {
+    this.altered = null;
+    this.layer.batchDraw();
+  }
+
+  private alter(marks: readonly PaintedMark[]): void {
+    this.altered?.push(...marks);
     this.layer.batchDraw();
   }
 
   private lay(canvas: CanvasRenderingContext2D): void {
-    if (!this.painted) return;
     const begun = performance.now();
+    const tiles = this.alteredTiles(canvas);
+    this.altered = [];
+    this.laidAt = this.at;
+    this.laid = 0;
+    canvas.save();
+    clear(canvas, tiles);
     const seen = seenBox(this.view, this.window);
-    for (const { paints, box, mark } of this.painted.marks) {
-      if (box.right < seen.left || box.left > seen.right || box.bottom < seen.top || box.top > seen.bottom) continue;
-      if (this.hidden.size > 0 && this.hidden.has(mark)) continue;
-      paintOn(canvas, paints, this.painted.pixels);
+    const isAsked = (box: PaperBox): boolean => isWithin(box, seen) && (tiles?.isUnder(box) ?? true);
+    for (const painted of this.painted?.marks ?? []) {
+      if (!isAsked(painted.box) || this.hidden.has(painted)) continue;
+      paintOn(canvas, painted.paints, this.painted!.pixels);
+      this.laid++;
     }
+    canvas.restore();
     this.draws++;
     this.lastMs = performance.now() - begun;
   }
+
+  /** The tiles that are to be laid down anew; null for all. */
+  private alteredTiles(context: CanvasRenderingContext2D): Tiles | null {
+    if (this.altered === null) return null;
+    const at = this.at;
+    const tiles = new Tiles(context.canvas, { ...at, scale: this.view.scale * this.ratio });
+    for (const mark of this.altered) tiles.add(mark);
+    const shift = { x: at.x - this.laidAt.x, y: at.y - this.laidAt.y };
+    tiles.addBared(shift);
+    if (tiles.isMost) return null;
+    if (shift.x !== 0 || shift.y !== 0) shiftAll(context, shift);
+    return tiles;
+  }
+
+  private get ratio(): number {
+    return this.layer.getCanvas().getPixelRatio();
+  }
+
+  /** Where the corner of the paper lies on the canvas, in its whole pixels. */
+  private get at(): Pixel {
+    return { x: Math.round(this.layer.x() * this.ratio), y: Math.round(this.layer.y() * this.ratio) };
+  }
+}
+
+/** Shifts all that is on a canvas, and clears what that leaves bare. */
+function shiftAll(canvas: CanvasRenderingContext2D, { x, y }: Pixel): void {
+  canvas.save();
+  canvas.resetTransform();
+  canvas.globalCompositeOperation = "copy";
+  canvas.drawImage(canvas.canvas, x, y);
+  canvas.restore();
+}
+
+/** Clears these tiles and keeps what follows to them; all of the canvas where there are none. */
+function clear(canvas: CanvasRenderingContext2D, tiles: Tiles | null): void {
+  const now = canvas.getTransform();
+  canvas.resetTransform();
+  if (tiles) {
+    canvas.beginPath();
+    tiles.trace(canvas);
+    canvas.clip();
+  }
+  canvas.clearRect(0, 0, canvas.canvas.width, canvas.canvas.height);
+  canvas.setTransform(now);
+}
+
+function isWithin(box: PaperBox, seen: PaperBox): boolean {
+  return box.right >= seen.left && box.left <= seen.right && box.bottom >= seen.top && box.top <= seen.bottom;
 }

@@ -47,6 +47,7 @@ export class SheetStage {
       if (layer.getCanvas().getPixelRatio() !== ratio) layer.getCanvas().setPixelRatio(ratio);
     }
     this.stage.size({ width, height });
+    this.sheet.redraw();
   }
 
   /** Moves and zooms everything. */
@@ -64,6 +65,10 @@ export class SheetStage {
   /** Paints what lies under and over the drawing anew in the next frame. */
   repaint(): void {
     this.under.batchDraw();
+    this.repaintOver();
+  }
+
+  repaintOver(): void {
     this.over.batchDraw();
   }
 

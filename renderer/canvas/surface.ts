@@ -5,7 +5,7 @@ import { onPaper, type PaperSpot } from "../../core/drawing/paint.ts";
 import type { Live } from "../../core/live/live.ts";
 import type { Look } from "../../core/parts/kind.ts";
 import type { Thing } from "../state/state.ts";
-import { paintTurning, TURN_MS, type TurningBlade, turningBlades } from "./blades.ts";
+import { paintTurning, TURN_MS, type Turning, turningIn } from "./blades.ts";
 import { CardTimer } from "./cardTimer.ts";
 import { paintCarried } from "./carrying.ts";
 import { contentOf, pageAt } from "./content.ts";
@@ -89,7 +89,7 @@ export class SheetSurface {
   private marksNow: readonly Mark[] = [];
   private paintedNow: Painted | null = null;
   private indexNow: SheetIndex | null = null;
-  private turning: { readonly blades: readonly TurningBlade[]; readonly begun: number } | null = null;
+  private turning: (Turning & { readonly begun: number }) | null = null;
   private isFitted = false;
   private committed: Viewport | null = null;
   private wishMet = 0;
@@ -109,7 +109,7 @@ export class SheetSurface {
     );
     for (const weight of [400, 600, 700]) {
       document.fonts.load(`${weight} 12px ${SHEET_FONT}`).then(
-        () => this.stage.sheet.layer.batchDraw(),
+        () => this.stage.sheet.redraw(),
         // Without the face the words are set in another one: wider, but there.
         () => undefined,
       );
@@ -175,8 +175,7 @@ export class SheetSurface {
     const begun = performance.now();
     if (!isSame) this.marksNow = marksOf(source);
     const drawn = performance.now();
-    const before = this.paintedNow;
-    const after = painted(this.marksNow, palette, pixels, before);
+    const after = painted(this.marksNow, palette, pixels, this.paintedNow);
     this.made.marksMs = drawn - begun;
     this.made.paintsMs = performance.now() - drawn;
     this.made.fresh = after.fresh;
@@ -186,7 +185,7 @@ export class SheetSurface {
     this.paintedNow = after;
     this.indexNow = null;
     this.stage.sheet.show(after);
-    if (isThrow && before?.pixels === pixels && before.palette === palette) this.turn(turningBlades(before, after));
+    if (isThrow) this.turn(turningIn(after));
   }
 
   // ---------------------------------------------------------------- the view
@@ -295,10 +294,7 @@ export class SheetSurface {
   private paintOver(canvas: CanvasRenderingContext2D): void {
     const ground = this.ground(canvas);
     const { circuit, live, knots, readings, leads, flagged, suspects, selection } = this.shown;
-    if (this.turning && this.paintedNow) {
-      const share = (performance.now() - this.turning.begun) / TURN_MS;
-      paintTurning(ground, this.paintedNow, this.turning.blades, share);
-    }
+    if (this.turning) paintTurning(ground, this.turning, (performance.now() - this.turning.begun) / TURN_MS);
     paintSuspects(ground, circuit, live, suspects);
     paintFlags(ground, circuit, flagged);
     paintPins(ground, circuit, this.shown.page);
@@ -323,16 +319,16 @@ export class SheetSurface {
   }
 
   /** Lets thrown blades turn; wires show their new states at once. */
-  private turn(blades: readonly TurningBlade[]): void {
-    if (blades.length === 0 || matchMedia("(prefers-reduced-motion: reduce)").matches) return;
-    const turning = { blades, begun: performance.now() };
+  private turn(what: Turning): void {
+    if (what.blades.length === 0 || matchMedia("(prefers-reduced-motion: reduce)").matches) return;
+    const turning = { ...what, begun: performance.now() };
     this.turning = turning;
-    this.stage.sheet.hide(new Set(blades.map(({ mark }) => mark)));
+    this.stage.sheet.hide(new Set(what.blades.map(({ painted }) => painted)));
     const step = (): void => {
       if (this.turning !== turning) return;
       if (performance.now() - turning.begun < TURN_MS) requestAnimationFrame(step);
       else this.stopTurning();
-      this.stage.repaint();
+      this.stage.repaintOver();
     };
     requestAnimationFrame(step);
   }
