@@ -4,8 +4,9 @@ import { type Outcome, ok, refuse } from "../core/base/outcome.ts";
  * How the hidden part of an exercise is sealed. It is enciphered (AES-GCM, 256 bits) under a key made for this file alone. That key
  * lies in the file twice: under a key from the instructor's passphrase (PBKDF2, SHA-256), and under one from a word of this program
  * and the open part (HKDF, SHA-256), since the learner's program must solve with the fault that it does not show. All three are
- * bound to the open part: when that is changed, none of them opens. It keeps the fault from whoever reads the file, the window or
- * the store; not from a programmer with a debugger, who has both the file and the program.
+ * bound to the open part, and the hidden part to the instructor's key and its rounds as well: when any of them is changed, the
+ * exercise does not open. It keeps the fault from whoever reads the file, the window or the store; not from a programmer with a
+ * debugger, who has both the file and the program.
  */
 export interface Sealed {
   /** Salt of both keys, and how often the passphrase is stirred. */
@@ -52,13 +53,19 @@ export async function seal(
   if ([...passphrase].length < LEAST_PASSPHRASE) return refuse("passphrase-short", { least: LEAST_PASSPHRASE });
   const salt = crypto.getRandomValues(new Uint8Array(SALT_BYTES));
   const fileKey = crypto.getRandomValues(new Uint8Array(KEY_BYTES));
+  const forInstructor = await encipher(await instructorKey(passphrase, salt, rounds), fileKey, open);
   return ok({
     salt: hex(salt),
     rounds,
-    forInstructor: await encipher(await instructorKey(passphrase, salt, rounds), fileKey, open),
+    forInstructor,
     forProgram: await encipher(await programKey(salt, open), fileKey, open),
-    content: await encipher(await aesKey(fileKey), filled(hidden), open),
+    content: await encipher(await aesKey(fileKey), filled(hidden), boundTo({ rounds, forInstructor }, open)),
   });
+}
+
+/** What the hidden part is bound to: what the passphrase opens cannot be exchanged under it. */
+function boundTo({ rounds, forInstructor }: Pick<Sealed, "rounds" | "forInstructor">, open: string): string {
+  return [open, rounds, forInstructor].join(" ");
 }
 
 /** What a seal holds, and the key that hand-ins of its exercise are signed with. */
@@ -86,12 +93,8 @@ export async function unsealForInstructor(
   return fileKey ? unsealed(sealed, open, fileKey) : refuse("passphrase-wrong");
 }
 
-async function unsealed(
-  { content }: Sealed,
-  open: string,
-  fileKey: Uint8Array<ArrayBuffer>,
-): Promise<Outcome<Unsealed>> {
-  const hidden = await decipher(await aesKey(fileKey), content, open);
+async function unsealed(sealed: Sealed, open: string, fileKey: Uint8Array<ArrayBuffer>): Promise<Outcome<Unsealed>> {
+  const hidden = await decipher(await aesKey(fileKey), sealed.content, boundTo(sealed, open));
   if (!hidden) return refuse("exercise-changed");
   const base = await crypto.subtle.importKey("raw", fileKey, "HKDF", false, ["deriveKey"]);
   const handinKey = await crypto.subtle.deriveKey(

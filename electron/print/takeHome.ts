@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
+import { ownSpan } from "../../core/base/turning.ts";
 import { TAKE_HOME_WORDS } from "../../core/base/words/takeHome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { escaped } from "../../core/drawing/svg.ts";
@@ -47,7 +48,7 @@ export function takeHomePage(circuit: Circuit, { script, style }: TakeHomeParts)
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(circuit.title)}</title>
+<title>${escaped(ownSpan(circuit.title))}</title>
 <style>${style}</style>
 </head>
 <body>

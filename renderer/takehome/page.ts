@@ -1,4 +1,5 @@
 import { createStore } from "zustand/vanilla";
+import { withoutTurns } from "../../core/base/turning.ts";
 import { TAKE_HOME_WORDS } from "../../core/base/words/takeHome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { liveNow } from "../../core/edit/liveNow.ts";
@@ -123,9 +124,10 @@ function standing(): View {
   const asked = build("p", { class: "small", "aria-live": "polite" });
   const show = ({ bench, said: words, asked: id }: Desk): void => {
     const { circuit } = bench;
-    condition.textContent = conditionPhrase(circuit, bench.condition);
-    if (said.textContent !== words) said.textContent = words;
-    const about = id === null ? "" : aboutWords(circuit, liveNow(bench).shown, id);
+    condition.textContent = withoutTurns(conditionPhrase(circuit, bench.condition));
+    const told = withoutTurns(words);
+    if (said.textContent !== told) said.textContent = told;
+    const about = id === null ? "" : withoutTurns(aboutWords(circuit, liveNow(bench).shown, id));
     if (asked.textContent !== about) asked.textContent = about;
   };
   return { element: build("div", { class: "standing" }, build("p", {}, condition), said, asked), show };

@@ -31,6 +31,12 @@ describe("a take-home page", () => {
     expect(html).not.toMatch(/(?:src|href)=/);
   });
 
+  test("keeps a title that turns the writing about to itself", () => {
+    expect(takeHomePage({ ...VENTS, title: "\u202egnitt\u2069up" }, PARTS)).toContain(
+      "<title>\u2068\u202egnittup\u2069</title>",
+    );
+  });
+
   test("leaves pictures at home", () => {
     const image = { sha256: "0".repeat(64), mime: "image/png", widthPx: 1, heightPx: 1 } as const;
     const corners = [

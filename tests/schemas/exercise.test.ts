@@ -82,6 +82,8 @@ describe("an exercise file", () => {
     ["a sealed sign", (file) => Object.assign(file.seal, { content: flipped(file.seal.content) })],
     ["the program's key", (file) => Object.assign(file.seal, { forProgram: flipped(file.seal.forProgram) })],
     ["the salt", (file) => Object.assign(file.seal, { salt: flipped(file.seal.salt) })],
+    ["the rounds", (file) => Object.assign(file.seal, { rounds: FEW + 1 })],
+    ["the instructor's key", (file) => Object.assign(file.seal, { forInstructor: flipped(file.seal.forInstructor) })],
   ])("changed after it was sealed (%s) it is refused to learner and instructor", async (_, change) => {
     const file = got(readExercise(changed(change)));
     for (const outcome of [await openForLearner(file), await openForInstructor(file, PASSPHRASE)]) {

@@ -9,7 +9,7 @@ export const EXERCISE_WORDS = {
   "exercise-ending": "{file} must end in .exercise.json.",
   "exercise-changed":
     "This exercise was changed after it was sealed: circuit, complaint or rules are not those that it was made with.",
-  "passphrase-wrong": "The passphrase does not open this exercise, or its seal was altered.",
+  "passphrase-wrong": "The passphrase does not open this exercise.",
   "passphrase-short": "A passphrase has at least {least} characters.",
   "passphrase-missing": "Say the instructor's passphrase: --passphrase WORDS or --passphrase-file FILE.",
   "exercise-choice": "Say which fault is hidden: --fault FAULT, or --seed NUMBER to have one drawn.",
