@@ -18,7 +18,7 @@ const move = z.discriminatedUnion("do", [
   z.strictObject({ do: z.literal("engine"), running: z.boolean() }),
   z.strictObject({ do: z.literal("open"), access: name }),
   z.strictObject({ do: z.enum(["unplug", "plug-in"]), connector: name }),
-  z.strictObject({ do: z.enum(["take-out", "put-in"]), part: name }),
+  z.strictObject({ do: z.enum(["take-out", "put-in", "renew"]), part: name }),
   z.strictObject({
     do: z.literal("probe"),
     red: name,

@@ -1,4 +1,4 @@
-import { type Outcome, ok, refuse } from "../base/outcome.ts";
+import { type Outcome, ok, type Refusal, refuse } from "../base/outcome.ts";
 import type { Minutes } from "../base/units.ts";
 import type { Condition } from "../circuit/circuit.ts";
 import { feedingOf } from "../diagnose/feeding.ts";
@@ -6,6 +6,7 @@ import { type Reading, readingOf } from "../diagnose/reading.ts";
 import { complaintOf } from "../diagnose/seen.ts";
 import type { Observation } from "../diagnose/suspects.ts";
 import { groupsToOpen } from "../diagnose/testPoint.ts";
+import type { Verdict } from "../live/judge.ts";
 import { isHighVoltage } from "../trade/limits.ts";
 import { complaintIn, type Exercise } from "./exercise.ts";
 import { groundFor } from "./ground.ts";
@@ -13,9 +14,10 @@ import { hintFor } from "./hint.ts";
 import type { Answer, Move, ProbeMove, Recorded, VerdictMove } from "./move.ts";
 import { minutesOf, modeAfter, placeAfter, type Standing } from "./moveMinutes.ts";
 import { moveRefusal } from "./moveRules.ts";
+import type { Renewed } from "./renewed.ts";
 import type { Evident } from "./sight.ts";
 import { checksIn, conditionAfter } from "./stand.ts";
-import type { Vehicle } from "./vehicle.ts";
+import type { LoadSeen, Vehicle } from "./vehicle.ts";
 
 /** A learner at work on an exercise: how things stand, and the route so far. A value; each move gives the next one. */
 export interface Attempt extends Standing {
@@ -31,32 +33,59 @@ export function begun(exercise: Exercise): Attempt {
 
 /**
  * The attempt after one more move, answered by the vehicle; the answer is the last of the route. `time` in ISO 8601 is only
- * noted. Refuses `move-over` once the verdict is filed, `over-60-volts`, and as `moveRefusal`; nothing is lost then.
+ * noted. Refuses as `recordedMove`; nothing is lost then.
  */
 export function moved(attempt: Attempt, vehicle: Vehicle, move: Move, time: string | null): Outcome<Attempt> {
-  if (verdictOf(attempt)) return refuse("move-over");
-  const { exercise, route } = attempt;
-  const { circuit } = exercise;
-  const refusal = moveRefusal(exercise, attempt, move, {
-    readings: readingsIn(attempt).length,
-    hints: route.filter((each) => each.move.do === "hint").length,
-  });
+  const recorded = recordedMove(attempt, vehicle, move, time);
+  return recorded.ok ? ok(attemptAfter(attempt, recorded.value)) : recorded;
+}
+
+/** A move as it goes into the route, answered by the vehicle. Refuses `over-60-volts`, and as `refusalOf`. */
+export function recordedMove(attempt: Attempt, vehicle: Vehicle, move: Move, time: string | null): Outcome<Recorded> {
+  const refusal = refusalOf(attempt, move);
   if (refusal) return { ok: false, refusal };
-  const condition = conditionAfter(circuit, attempt.condition, move);
+  const condition = conditionAfter(attempt.exercise.circuit, attempt.condition, move);
   const answer = answerOf(attempt, vehicle, move, condition);
   const volts = answer.shows?.volts ?? 0;
   if (isHighVoltage(volts)) return refuse("over-60-volts", { volts: Math.round(volts) });
-  const minutes = rounded(minutesOf(exercise, attempt, move));
+  return ok({ move, minutes: costOf(attempt, move), answer, time });
+}
+
+/** Why a move cannot be made now, `move-over` once the verdict is filed; null where it can. The vehicle is not asked. */
+export function refusalOf(attempt: Attempt, move: Move): Refusal | null {
+  if (verdictOf(attempt)) return refuse("move-over").refusal;
+  const { exercise, route } = attempt;
+  return moveRefusal(exercise, attempt, move, {
+    readings: route.filter(({ answer }) => answer.shows).length,
+    hints: hintsIn(attempt),
+  });
+}
+
+/** What a move costs from where the person stands now. */
+export function costOf(attempt: Attempt, move: Move): Minutes {
+  return rounded(minutesOf(attempt.exercise, attempt, move));
+}
+
+/** How many hints were asked for. */
+export function hintsIn({ route }: Pick<Attempt, "route">): number {
+  return route.filter(({ move }) => move.do === "hint").length;
+}
+
+/** The attempt after a move that was made and answered. */
+export function attemptAfter(attempt: Attempt, recorded: Recorded): Attempt {
+  const { exercise, route } = attempt;
+  const { circuit } = exercise;
+  const { move, minutes } = recorded;
   const there = placeAfter(circuit, move);
-  return ok({
+  return {
     exercise,
-    route: [...route, { move, minutes, answer, time }],
+    route: [...route, recorded],
     minutes: rounded(attempt.minutes + minutes),
-    condition,
+    condition: conditionAfter(circuit, attempt.condition, move),
     open: move.do === "open" ? openedWith(attempt, move.access) : attempt.open,
     place: there === undefined ? attempt.place : there,
     mode: (move.do === "probe" ? modeAfter(circuit, move) : null) ?? attempt.mode,
-  });
+  };
 }
 
 /** Minutes to the hundredth: sums of tenths stay what they are on paper. */
@@ -76,15 +105,16 @@ function answerOf(attempt: Attempt, vehicle: Vehicle, move: Move, condition: Con
   const { circuit } = exercise;
   switch (move.do) {
     case "probe":
-      return { ...NOTHING, shows: vehicle.shows(probeIn(attempt, move)) };
+      return { ...NOTHING, shows: vehicle.shows(probeIn(attempt, move), renewedBy(attempt)) };
     case "hint":
       return { ...NOTHING, hint: hintFor(groundOf(exercise), attempt, evidentIn(attempt)) };
     case "open":
     case "verdict":
       return NOTHING;
     default: {
-      const checks = checksIn(circuit, condition).map((check) => [check.id, vehicle.tries(check)] as const);
-      return { ...NOTHING, loads: vehicle.loads(condition), checks: Object.fromEntries(checks) };
+      const renewed = renewedBy(attempt, move);
+      const checks = checksIn(circuit, condition).map((check) => [check.id, vehicle.tries(check, renewed)] as const);
+      return { ...NOTHING, loads: vehicle.loads(condition, renewed), checks: Object.fromEntries(checks) };
     }
   }
 }
@@ -115,16 +145,55 @@ export function readingsIn(attempt: Pick<Attempt, "exercise" | "route">): readon
 
 /** What was seen of other function checks than the one complained of; the last of each counts. */
 export function othersIn({ exercise, route }: Pick<Attempt, "exercise" | "route">): readonly Observation[] {
-  const seen = new Map(route.flatMap(({ answer }) => Object.entries(answer.checks)));
+  const seen = checksSeen({ route });
   return exercise.circuit.checks.flatMap((check) => {
     const word = check.id === exercise.complaint ? undefined : seen.get(check.id);
     return word === undefined ? [] : [complaintOf(exercise.circuit, check, word)];
   });
 }
 
-/** All that a learner knows by now beside the complaint. */
-export function evidentIn(attempt: Pick<Attempt, "exercise" | "route">): Evident {
-  return { others: othersIn(attempt), readings: readingsIn(attempt) };
+/**
+ * All that a learner knows by now of the vehicle that is complained of, beside the complaint. What was read and seen after a part
+ * was renewed is of another vehicle.
+ */
+export function evidentIn({ exercise, route }: Pick<Attempt, "exercise" | "route">): Evident {
+  const renewed = route.findIndex(({ move }) => move.do === "renew");
+  const before = { exercise, route: renewed < 0 ? route : route.slice(0, renewed) };
+  return { others: othersIn(before), readings: readingsIn(before) };
+}
+
+/** Parts that were renewed, with how the vehicle stood since; one renewed twice counts from the second time. */
+function renewedBy({ exercise, route }: Attempt, next?: Move): readonly Renewed[] {
+  const renewed = new Map<string, Condition[]>();
+  let condition: Condition = {};
+  for (const move of [...route.map((each) => each.move), ...(next ? [next] : [])]) {
+    condition = conditionAfter(exercise.circuit, condition, move);
+    if (move.do === "renew") renewed.set(move.part, []);
+    for (const since of renewed.values()) if (since.at(-1) !== condition) since.push(condition);
+  }
+  return [...renewed].map(([part, since]) => ({ part, since }));
+}
+
+/** What the loads are seen to do as the vehicle stands now; nothing before the first throw. */
+export function loadsNow({ route }: Pick<Attempt, "route">): readonly LoadSeen[] {
+  return route.filter(({ move }) => STANDS_OTHERWISE.includes(move.do)).at(-1)?.answer.loads ?? [];
+}
+
+/** Moves after which the vehicle stands otherwise than before. */
+const STANDS_OTHERWISE: readonly Move["do"][] = [
+  "throw",
+  "try",
+  "engine",
+  "unplug",
+  "plug-in",
+  "take-out",
+  "put-in",
+  "renew",
+];
+
+/** How the function checks came out that were tried, by id; the last of each counts. */
+export function checksSeen({ route }: Pick<Attempt, "route">): ReadonlyMap<string, Verdict> {
+  return new Map(route.flatMap(({ answer }) => Object.entries(answer.checks)));
 }
 
 /** The verdict, once it is filed. */

@@ -42,9 +42,10 @@ export interface Course {
 
 /**
  * Goes over a route move by move. What a move costs beyond the best is reckoned before its answer, over all that it might
- * have shown: bad luck is no wrong turn. Hints and the verdict are no turns.
+ * have shown: bad luck is no wrong turn. Hints and the verdict are no turns, and after a part was renewed nothing is judged.
  */
-export function courseOf(ground: Ground, replay: Replay): Course {
+export function courseOf(ground: Ground, whole: Replay): Course {
+  const replay = untilRenewed(whole);
   const sights = new Map<number, Sight>();
   const sightBefore = (number: number): Sight => {
     // Only readings and checks change what is known.
@@ -56,6 +57,13 @@ export function courseOf(ground: Ground, replay: Replay): Course {
     return sight;
   };
   return { wasted: wastedIn(ground, replay, sightBefore), wrongTurn: wrongTurnIn(ground, replay, sightBefore) };
+}
+
+/** Up to the first part that was renewed, that move included: from there on it is another vehicle that is read. */
+function untilRenewed(replay: Replay): Replay {
+  const route = replay.at(-1)?.route ?? [];
+  const renewed = route.findIndex(({ move }) => move.do === "renew");
+  return renewed < 0 ? replay : replay.slice(0, renewed + 2);
 }
 
 type Before = (number: number) => Sight;

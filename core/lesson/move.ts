@@ -6,14 +6,14 @@ import type { Lead } from "../live/attachment.ts";
 import type { Verdict } from "../live/judge.ts";
 import type { LoadSeen } from "./vehicle.ts";
 
-/** What a learner can do on the vehicle. Leads and instruments are those of a reading, taken as the vehicle stands. */
+/** What a learner can do on the vehicle; a part is renewed by a good one in its place. Leads and instruments are those of a reading, taken as the vehicle stands. */
 export type Move =
   | { readonly do: "throw"; readonly control: ControlKey; readonly position: string }
   | { readonly do: "try"; readonly check: string }
   | { readonly do: "engine"; readonly running: boolean }
   | { readonly do: "open"; readonly access: string }
   | { readonly do: "unplug" | "plug-in"; readonly connector: ConnectorId }
-  | { readonly do: "take-out" | "put-in"; readonly part: PartId }
+  | { readonly do: "take-out" | "put-in" | "renew"; readonly part: PartId }
   | ProbeMove
   | { readonly do: "hint" }
   | VerdictMove;

@@ -40,6 +40,10 @@ export function minutesOf({ circuit, hints }: Exercise, now: Standing, move: Mov
       return MINUTES.throwControl + wayTo(circuit, now, move);
     case "take-out":
       return placeOf(circuit, move.part).minutes + wayTo(circuit, now, move);
+    case "renew": {
+      const isOut = now.condition.out?.includes(move.part) ?? false;
+      return (isOut ? 0 : placeOf(circuit, move.part).minutes) + MINUTES.throwControl + wayTo(circuit, now, move);
+    }
     case "probe":
       return probeMinutes(circuit, now, move) + wayTo(circuit, now, move) + modeMinutes(circuit, now, move);
     case "hint":
@@ -62,6 +66,7 @@ export function placeAfter(circuit: Circuit, move: Move): string | null | undefi
       return reachOf(circuit, move.connector).access ?? null;
     case "take-out":
     case "put-in":
+    case "renew":
       return reachOf(circuit, move.part).access ?? null;
     case "probe":
       // A click is heard from anywhere.

@@ -7,6 +7,7 @@ import type { Move, VerdictMove } from "./move.ts";
 import type { Standing } from "./moveMinutes.ts";
 import { plantOf } from "./plant.ts";
 import { placeRefusal, probeRefusal } from "./probeRules.ts";
+import { hasSpare } from "./renewed.ts";
 
 /** How often what was done by now. */
 export interface DoneSoFar {
@@ -38,6 +39,10 @@ export function moveRefusal(exercise: Exercise, now: Standing, move: Move, done:
     case "take-out":
     case "put-in":
       return outRefusal(circuit, now, move.part, move.do === "take-out");
+    case "renew":
+      return hasSpare(circuit, move.part)
+        ? placeRefusal(circuit, now, move.part)
+        : no("move-no-spare", { part: move.part });
     case "probe":
       return probeRefusal(exercise, now, move);
     case "hint":

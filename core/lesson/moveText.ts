@@ -1,6 +1,6 @@
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
-import { controlAt, parsePoint, pointAt, wireSideOf } from "../circuit/points.ts";
+import { controlAt, parsePoint } from "../circuit/points.ts";
 import { fuseAcross, lampForFuse } from "../diagnose/inPlace.ts";
 import type { Probe } from "../diagnose/reading.ts";
 import { parseLead } from "../diagnose/readingText.ts";
@@ -8,6 +8,7 @@ import type { Instrument } from "../diagnose/step.ts";
 import { testPointsOf } from "../diagnose/testPoint.ts";
 import type { Lead } from "../live/attachment.ts";
 import { parseCondition } from "../live/condition.ts";
+import { leadPlace } from "./leadPlace.ts";
 import type { Move, ProbeMove } from "./move.ts";
 
 /** Verbs that name one thing, and the move of each. */
@@ -18,6 +19,7 @@ const ON_ONE: Readonly<Record<string, (id: string) => Move>> = {
   "plug in": (connector) => ({ do: "plug-in", connector }),
   "take out": (part) => ({ do: "take-out", part }),
   "put in": (part) => ({ do: "put-in", part }),
+  renew: (part) => ({ do: "renew", part }),
   look: (part) => sensed(part, "look"),
   listen: (part) => sensed(part, "listen"),
   scan: (part) => sensed(part, "scan tool"),
@@ -32,7 +34,7 @@ function sensed(part: string, instrument: Instrument): ProbeMove {
 
 /**
  * Reads what a learner types, as moves from a condition on: `throw S1=on`, `try middle-open-own`, `engine on`, `open vent-switch`,
- * `unplug X5`, `take out F4`, `probe X5-6`, `probe F4.1/F4.2`, `ohms X5-4/X5-5`, `clamp X5-6`, `lamp battery+/X5-1`, `look F4`, `listen K1`, `scan U1`, `feed M3`,
+ * `unplug X5`, `take out F4`, `renew F4`, `probe X5-6`, `probe F4.1/F4.2`, `ohms X5-4/X5-5`, `clamp X5-6`, `lamp battery+/X5-1`, `look F4`, `listen K1`, `scan U1`, `feed M3`,
  * `swap K1`, `hint`, `verdict W13:open by 1,3`. With `@ S1=on,S5=open` behind it the vehicle is first brought there, which are
  * moves of their own. Refuses `move-spelling`, and what the circuit does not have.
  */
@@ -121,14 +123,11 @@ function lampTyped(meter: string, carried: "4 A lamp" | "0.25 A lamp"): "4 A lam
   return meter === "4 A lamp" || meter === "0.25 A lamp" ? meter : carried;
 }
 
-/** Where a lead goes: a terminal is probed at the back of the plug that carries it, while that is home. */
-function leadOf(circuit: Circuit, typed: string, { apart = [] }: Condition): Outcome<Lead> {
+/** Where a lead goes that is typed. */
+function leadOf(circuit: Circuit, typed: string, now: Condition): Outcome<Lead> {
   if (/^battery/.test(typed)) return parseLead(circuit, typed);
   const point = parsePoint(circuit, typed);
-  if (!point.ok) return point;
-  const behind = wireSideOf(circuit, point.value.id);
-  const plug = pointAt(circuit, behind);
-  return ok(plug?.kind === "cavity" && apart.includes(plug.connector.id) ? point.value.id : behind);
+  return point.ok ? ok(leadPlace(circuit, point.value.id, now)) : point;
 }
 
 /** The spelling of a move, as `parseMoves` reads it. */
@@ -150,6 +149,8 @@ export function moveText(move: Move): string {
       return `take out ${move.part}`;
     case "put-in":
       return `put in ${move.part}`;
+    case "renew":
+      return `renew ${move.part}`;
     case "probe":
       return leadsText(move);
     case "hint":

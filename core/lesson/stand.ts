@@ -21,6 +21,7 @@ export function conditionAfter(circuit: Circuit, now: Condition, move: Move): Co
     case "take-out":
       return tidy({ ...now, out: [...(now.out ?? []), move.part] });
     case "put-in":
+    case "renew":
       return tidy({ ...now, out: (now.out ?? []).filter((id) => id !== move.part) });
     default:
       return now;

@@ -6,6 +6,7 @@ import { figureOf, type Probe, type Shows, showing } from "../diagnose/reading.t
 import { readWith } from "../diagnose/reads.ts";
 import type { Fineness } from "../diagnose/spread.ts";
 import { doingsIn } from "../live/doing.ts";
+import type { Fault } from "../live/fault.ts";
 import { type Verdict, WEAK_FROM, WORKS_FROM } from "../live/judge.ts";
 import { isIdle, levelOf, workOf } from "../live/live.ts";
 import { Rig } from "../live/rig.ts";
@@ -14,6 +15,7 @@ import { kindOf } from "../parts/catalogue.ts";
 import { verdictWith } from "./cupboard.ts";
 import { complaintIn, type Exercise, type Hidden } from "./exercise.ts";
 import { plantOf } from "./plant.ts";
+import { faultsAfter, type Renewed } from "./renewed.ts";
 
 /** What a load can be seen or heard to do. */
 export interface LoadSeen {
@@ -24,15 +26,15 @@ export interface LoadSeen {
 
 /**
  * The vehicle of an exercise: it can be measured, looked at and thrown, and nobody can ask it what is wrong. The fault is in
- * no field of it, so that neither a log nor a store can show it.
+ * no field of it, so that neither a log nor a store can show it. A question may say which parts were renewed by now.
  */
 export interface Vehicle {
   /** What a probe shows, to the last figure of the meter, after the complaint was tried once. */
-  readonly shows: (probe: Probe) => Shows;
+  readonly shows: (probe: Probe, renewed?: readonly Renewed[]) => Shows;
   /** How a function check comes out. */
-  readonly tries: (check: FunctionCheck) => Verdict;
+  readonly tries: (check: FunctionCheck, renewed?: readonly Renewed[]) => Verdict;
   /** What the loads do in a condition. */
-  readonly loads: (condition: Condition) => readonly LoadSeen[];
+  readonly loads: (condition: Condition, renewed?: readonly Renewed[]) => readonly LoadSeen[];
   /** Whether a repair is the right one, and what was wrong: to be asked when the verdict is filed. */
   readonly tells: (suspect: string) => Told;
 }
@@ -56,10 +58,17 @@ export function vehicleOf(exercise: Exercise, hidden: Hidden): Outcome<Vehicle> 
   const { faults, repair, title } = planted.value;
   const { check, word } = complaintIn(exercise);
   if (verdictWith(circuit, check, faults) !== word) return refuse("exercise-version");
+  const whole: Ailing = { faults, tried: check.condition };
+  const now = (renewed: readonly Renewed[] = []): Ailing =>
+    renewed.length === 0 ? whole : { faults: faultsAfter(circuit, faults, check.condition, renewed), tried: null };
   return ok({
-    shows: (probe) => quietly(() => asShown(circuit, probe, readWith(circuit, faults, check.condition, probe).shows)),
-    tries: (asked) => quietly(() => verdictWith(circuit, asked, faults)),
-    loads: (condition) => quietly(() => loadsIn(circuit, faults, check.condition, condition)),
+    shows: (probe, renewed) =>
+      quietly(() => {
+        const { faults, tried } = now(renewed);
+        return asShown(circuit, probe, readWith(circuit, faults, tried, probe).shows);
+      }),
+    tries: (asked, renewed) => quietly(() => verdictWith(circuit, asked, now(renewed).faults)),
+    loads: (condition, renewed) => quietly(() => loadsIn(circuit, now(renewed), condition)),
     tells: (suspect) => {
       const named = plantOf(circuit, suspect);
       return { isRight: named.ok && named.value.repair === repair, was: title };
@@ -86,14 +95,15 @@ function asShown(circuit: Circuit, probe: Probe, shows: Shows): Shows {
   return showing(probe.instrument, Number(figure.toFixed(DIGITS[finenessOf(circuit, probe)])) + 0, shows.word);
 }
 
-function loadsIn(
-  circuit: Circuit,
-  faults: Parameters<typeof readWith>[1],
-  complaint: Condition,
-  condition: Condition,
-): readonly LoadSeen[] {
+/** What ails a vehicle, and the complaint that was tried once before; null where what melted then is among the faults. */
+interface Ailing {
+  readonly faults: readonly Fault[];
+  readonly tried: Condition | null;
+}
+
+function loadsIn(circuit: Circuit, { faults, tried }: Ailing, condition: Condition): readonly LoadSeen[] {
   const rig = new Rig(circuit, faults);
-  const melted = meltedIn(rig, complaint);
+  const melted = tried === null ? [] : meltedIn(rig, tried);
   reach(rig, condition, undefined, melted);
   const good = workOf(circuit, condition);
   return [...doingsIn(rig)].flatMap(([part, doing]) => {

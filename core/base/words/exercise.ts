@@ -44,6 +44,7 @@ export const EXERCISE_WORDS = {
   "move-apart": "{plug} is apart already.",
   "move-home": "{plug} is plugged in.",
   "move-no-socket": "{part} cannot be taken out; a fuse or a relay can.",
+  "move-no-spare": "There is no new {part} at hand; there is one of a fuse, a relay, a flasher or a bulb.",
   "move-out": "{part} is out already.",
   "move-in": "{part} is in its place.",
   "move-forbidden": "{place} is not to be touched: {reason}.",
