@@ -1,10 +1,11 @@
 import { createReadStream } from "node:fs";
 import { open, rename, rm, stat } from "node:fs/promises";
-import { dirname } from "node:path";
+import { basename, dirname } from "node:path";
 import { type Outcome, ok, refuse } from "../core/base/outcome.ts";
 import type { Circuit } from "../core/circuit/circuit.ts";
 import { readCircuit } from "../schemas/circuit.ts";
 import { LIMITS } from "../schemas/limits.ts";
+import { textOf } from "../schemas/text.ts";
 import { isArchive } from "./pack/entries.ts";
 import { type Packed, unpackCircuit } from "./pack/pack.ts";
 
@@ -42,6 +43,14 @@ export async function readBytes(path: string): Promise<Outcome<Uint8Array>> {
   } catch (error) {
     return refuse(codeOf(error) === "ENOENT" ? "file-missing" : "file-unreadable", { file: path });
   }
+}
+
+/** The text of a file and its bare name, for the page to open. Refuses as `readBytes`, and what is no text. */
+export async function textIn(path: string): Promise<Outcome<{ readonly name: string; readonly text: string }>> {
+  const bytes = await readBytes(path);
+  if (!bytes.ok) return bytes;
+  const text = textOf(bytes.value);
+  return text.ok ? ok({ name: basename(path), text: text.value }) : text;
 }
 
 /** The first so many bytes of a file: a device tells no size, and a file may grow while it is read. */

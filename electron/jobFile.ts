@@ -1,5 +1,4 @@
-import { basename } from "node:path";
-import { type Outcome, ok, refuse } from "../core/base/outcome.ts";
+import { type Outcome, refuse } from "../core/base/outcome.ts";
 import type { Circuit } from "../core/circuit/circuit.ts";
 import { happensIn } from "../core/diagnose/comesAndGoes.ts";
 import type { Job } from "../core/diagnose/job.ts";
@@ -8,7 +7,6 @@ import type { Seen } from "../core/diagnose/seen.ts";
 import { wiggleSheet } from "../core/diagnose/wiggle.ts";
 import { swingText } from "../core/diagnose/wiggleEntry.ts";
 import { type JobFile, readJob } from "../schemas/job.ts";
-import { textOf } from "../schemas/text.ts";
 import { seenOf } from "./asked.ts";
 import { readBytes, writeFileWhole } from "./files.ts";
 
@@ -21,14 +19,6 @@ export async function readJobFile(path: string): Promise<Outcome<JobFile>> {
 /** Whether a file's name says that it is a job's. */
 export function isJobFile(path: string): boolean {
   return path.toLowerCase().endsWith(".job.json");
-}
-
-/** The text of a job file and its bare name, for the page to take up. Refuses as `readJobFile`. */
-export async function jobTextIn(path: string): Promise<Outcome<{ readonly name: string; readonly text: string }>> {
-  const bytes = await readBytes(path);
-  if (!bytes.ok) return bytes;
-  const text = textOf(bytes.value);
-  return text.ok ? ok({ name: basename(path), text: text.value }) : text;
 }
 
 /** Writes a job file whole or not at all. Refuses `job-ending` where the name does not end in .job.json. */

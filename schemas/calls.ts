@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import type { Outcome } from "../core/base/outcome.ts";
 import type { CallName } from "./callNames.ts";
+import { ATTEMPT_CALLS } from "./calls/attempts.ts";
 import type { Call } from "./calls/call.ts";
 import { CIRCUIT_CALLS } from "./calls/circuits.ts";
 import { EXPORT_CALLS } from "./calls/export.ts";
@@ -13,6 +14,7 @@ import { SETTING_CALLS } from "./calls/settings.ts";
 import { WINDOW_CALLS } from "./calls/window.ts";
 
 export type { CallName } from "./callNames.ts";
+export type { AttemptRow, KeptAttempt } from "./calls/attempts.ts";
 export type { CircuitRow, OpenedCircuit, VersionRow } from "./calls/circuits.ts";
 export type { JobRow } from "./calls/jobs.ts";
 export type { SampleRow } from "./calls/samples.ts";
@@ -23,6 +25,7 @@ export const CALLS = {
   ...WINDOW_CALLS,
   ...CIRCUIT_CALLS,
   ...JOB_CALLS,
+  ...ATTEMPT_CALLS,
   ...SAMPLE_CALLS,
   ...SETTING_CALLS,
   ...FILE_CALLS,

@@ -138,8 +138,13 @@ async function openedWith(
   if (!hidden.ok) return hidden;
   const vehicle = vehicleOf(exercise, hidden.value);
   if (!vehicle.ok) return vehicle;
-  const id = await sha256(openText(exercise) + seal.content);
+  const id = await exerciseId({ exercise, seal });
   return ok({ exercise, vehicle: vehicle.value, id, handinKey, hidden: hidden.value });
+}
+
+/** What an exercise is known by, the same for everybody who has its file; the seal stays shut. */
+export function exerciseId({ exercise, seal }: ExerciseFile): Promise<string> {
+  return sha256(openText(exercise) + seal.content);
 }
 
 /** What was sealed; refused without a word of what it says. */

@@ -1,4 +1,5 @@
 import type { CallName } from "../../schemas/calls.ts";
+import { ATTEMPT_ANSWERS } from "./attempts.ts";
 import { CIRCUIT_ANSWERS } from "./circuits.ts";
 import { EXPORT_ANSWERS } from "./export.ts";
 import { FILE_ANSWERS } from "./files.ts";
@@ -17,6 +18,7 @@ export const ANSWERS: { readonly [N in CallName]: AnswerOf<N> } = {
   ...CIRCUIT_ANSWERS,
   ...VERSION_ANSWERS,
   ...JOB_ANSWERS,
+  ...ATTEMPT_ANSWERS,
   ...SAMPLE_ANSWERS,
   ...SETTING_ANSWERS,
   ...FILE_ANSWERS,

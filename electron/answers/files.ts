@@ -1,5 +1,7 @@
 import { ok } from "../../core/base/outcome.ts";
-import { isJobFile, jobTextIn } from "../jobFile.ts";
+import { isExerciseFile } from "../exerciseFile.ts";
+import { textIn } from "../files.ts";
+import { isJobFile } from "../jobFile.ts";
 import { bringFile } from "./bring.ts";
 import type { AnswersOf } from "./host.ts";
 
@@ -12,9 +14,9 @@ export const FILE_ANSWERS: AnswersOf<"files.save" | "files.open"> = {
     if (!chosen.ok) return chosen;
     if ("done" in chosen.value) return ok(chosen.value);
     const { path } = chosen.value;
-    if (isJobFile(path)) {
-      const job = await jobTextIn(path);
-      return job.ok ? ok({ done: "job", ...job.value }) : job;
+    if (isJobFile(path) || isExerciseFile(path)) {
+      const file = await textIn(path);
+      return file.ok ? ok({ done: isJobFile(path) ? "job" : "exercise", ...file.value }) : file;
     }
     const store = await host.keeper.store();
     if (!store.ok) return store;

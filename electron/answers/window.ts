@@ -1,9 +1,11 @@
 import { ok, type Refusal } from "../../core/base/outcome.ts";
 import type { WindowRequest } from "../../schemas/calls.ts";
-import { isJobFile, jobTextIn } from "../jobFile.ts";
+import { isExerciseFile } from "../exerciseFile.ts";
+import { textIn } from "../files.ts";
+import { isJobFile } from "../jobFile.ts";
 import { listCircuits, recentCircuits } from "../store/list.ts";
 import type { Store } from "../store/open.ts";
-import { openCircuitId } from "../store/recent.ts";
+import { openAttemptId, openCircuitId } from "../store/recent.ts";
 import { settingsOf } from "../store/settings.ts";
 import { bringFile } from "./bring.ts";
 import type { AnswersOf, Host } from "./host.ts";
@@ -19,7 +21,8 @@ export const WINDOW_ANSWERS: AnswersOf<"start" | "nextRequest"> = {
     const opened = await host.keeper.store();
     if (!opened.ok) return opened;
     const store = opened.value;
-    const trouble = await openGivenFile(host, store);
+    const { exercise, trouble } = await openGivenFile(host, store);
+    const attempt = openAttemptId(store);
     return ok({
       version: host.version,
       host: host.kind,
@@ -27,6 +30,7 @@ export const WINDOW_ANSWERS: AnswersOf<"start" | "nextRequest"> = {
       count: listCircuits(store, { search: "", where: "library", from: 0, limit: 0 }).count,
       recent: recentCircuits(store, MOST_RECENT),
       open: openCircuitId(store),
+      exercise: exercise ?? (attempt === null ? null : { id: attempt }),
       notices: [...host.keeper.takeNotices(), ...trouble],
     });
   },
@@ -37,19 +41,30 @@ export const WINDOW_ANSWERS: AnswersOf<"start" | "nextRequest"> = {
   },
 };
 
+/** What the program was started with: an exercise for the page to open, and what is wrong with the file. */
+interface Given {
+  readonly exercise: { readonly name: string; readonly text: string } | null;
+  readonly trouble: readonly Refusal[];
+}
+
 /** Takes in the file that the program was started with, if there is one; what is wrong with it is only told. */
-async function openGivenFile(host: Host, store: Store): Promise<readonly Refusal[]> {
+async function openGivenFile(host: Host, store: Store): Promise<Given> {
   const path = host.requests.takeStartFile();
-  if (path === null) return [];
+  if (path === null) return { exercise: null, trouble: [] };
+  if (isExerciseFile(path)) {
+    const file = await textIn(path);
+    return file.ok ? { exercise: file.value, trouble: [] } : { exercise: null, trouble: [file.refusal] };
+  }
   const opened = await bringFile(store, path, host.now());
-  return opened.ok ? [] : [opened.refusal];
+  return { exercise: null, trouble: opened.ok ? [] : [opened.refusal] };
 }
 
 async function requestOf(host: Host, incoming: Incoming): Promise<WindowRequest> {
   if ("menu" in incoming) return { ask: "menu", command: incoming.menu };
-  if (isJobFile(incoming.file)) {
-    const job = await jobTextIn(incoming.file);
-    return job.ok ? { ask: "job", ...job.value } : { ask: "tell", refusal: job.refusal };
+  if (isJobFile(incoming.file) || isExerciseFile(incoming.file)) {
+    const file = await textIn(incoming.file);
+    if (!file.ok) return { ask: "tell", refusal: file.refusal };
+    return { ask: isJobFile(incoming.file) ? "job" : "exercise", ...file.value };
   }
   const store = await host.keeper.store();
   const opened = store.ok ? await bringFile(store.value, incoming.file, host.now()) : store;

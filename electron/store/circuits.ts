@@ -5,6 +5,7 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Job } from "../../core/diagnose/job.ts";
 import { formatCircuit } from "../../schemas/circuit.ts";
 import { BIN_DAYS } from "../../schemas/limits.ts";
+import { emptyAttemptsBin } from "./attempts.ts";
 import { type BenchSave, benchVersionOf, keepBench } from "./benches.ts";
 import type { Connection } from "./connect.ts";
 import { emptyJobsBin, keepJobs, letGoOfJobs } from "./jobs.ts";
@@ -136,6 +137,7 @@ export function emptyBin({ connection }: Store, now: Date): number {
     const keys = connection.prepare("SELECT key FROM circuits WHERE removed < ?").pluck().all(before) as number[];
     for (const key of keys) letGo(connection, key);
     emptyJobsBin(connection, before);
+    emptyAttemptsBin(connection, before);
     return keys.length;
   })();
 }

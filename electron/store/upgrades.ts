@@ -1,3 +1,4 @@
+import { ATTEMPTS_UPGRADE } from "./attemptsUpgrade.ts";
 import { JOBS_UPGRADE } from "./jobsUpgrade.ts";
 import { PICTURES_UPGRADE } from "./picturesUpgrade.ts";
 
@@ -72,4 +73,5 @@ INSERT INTO search (search, rank) VALUES ('rank', 'bm25(10.0, 5.0, 1.0)');`,
     sql: "ALTER TABLE benches ADD COLUMN version INTEGER NOT NULL DEFAULT 1;",
   },
   JOBS_UPGRADE,
+  ATTEMPTS_UPGRADE,
 ];

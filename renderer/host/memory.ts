@@ -9,6 +9,7 @@ import { pictureHead } from "../../schemas/pictureHead.ts";
 import { FIRST_SETTINGS, type Settings } from "../../schemas/settings.ts";
 import { bytesOf } from "./base64.ts";
 import type { Host } from "./host.ts";
+import { memoryAttempts } from "./memoryAttempts.ts";
 
 interface KeptJob {
   readonly row: JobRow;
@@ -110,6 +111,7 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
         count: rows("library").length,
         recent: [],
         open: null,
+        exercise: null,
         notices: [],
       }),
     nextRequest: () => new Promise(() => {}),
@@ -147,6 +149,7 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
     },
     "jobs.remove": (place) => moveJob(place, moment()),
     "jobs.restore": (place) => moveJob(place, null),
+    ...memoryAttempts(moment),
     "circuits.fromSample": ({ sample }) => {
       const circuit = samples.get(sample);
       return circuit ? ok(create(circuit, null)) : refuse("sample-unknown", { sample });

@@ -6,6 +6,7 @@ import { openedCircuit } from "./circuits.ts";
 export const FILE_ENDINGS = [
   "circuit.json",
   "job.json",
+  "handin.json",
   "wirefathom",
   "pdf",
   "svg",
@@ -51,6 +52,8 @@ export const FILE_CALLS = {
       z.strictObject({ done: z.literal("opened"), opened: openedCircuit }),
       /** A job file: the page takes it up, on the circuit that it belongs to. */
       z.strictObject({ done: z.literal("job"), name: z.string(), text: z.string() }),
+      /** An exercise, sealed as it is: the page opens it in its worker. */
+      z.strictObject({ done: z.literal("exercise"), name: z.string(), text: z.string() }),
       z.strictObject({ done: z.enum(["cancelled", "choose"]) }),
     ]),
   },

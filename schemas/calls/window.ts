@@ -26,6 +26,8 @@ const windowRequest = z.union([
   z.strictObject({ ask: z.literal("open"), id: circuitId }),
   /** A job file came from the desktop: the page takes it up. */
   z.strictObject({ ask: z.literal("job"), name: z.string(), text: z.string() }),
+  /** An exercise came from the desktop: the page opens it. */
+  z.strictObject({ ask: z.literal("exercise"), name: z.string(), text: z.string() }),
   /** Something to tell the person, as that a file cannot be read. */
   z.strictObject({ ask: z.literal("tell"), refusal }),
   z.strictObject({ ask: z.literal("menu"), command: z.enum(MENU_COMMANDS) }),
@@ -51,6 +53,10 @@ export const WINDOW_CALLS = {
       recent: z.array(circuitRow),
       /** The circuit to bring to the bench: a file given at start, else what was open when the program ended. */
       open: circuitId.nullable(),
+      /** The exercise to bring to the bench in its place: the file given at start, or the id of the one that was worked on last. */
+      exercise: z
+        .union([z.strictObject({ name: z.string(), text: z.string() }), z.strictObject({ id: z.string() })])
+        .nullable(),
       /** What the person must be told once, as that the library was put right from a copy. */
       notices: z.array(refusal),
     }),

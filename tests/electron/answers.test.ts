@@ -40,6 +40,7 @@ describe("a first start", () => {
       count: 0,
       recent: [],
       open: null,
+      exercise: null,
       notices: [],
     });
     const { samples } = await got(host, "samples.list", {});

@@ -1,0 +1,122 @@
+import { z } from "zod";
+import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
+import type { Exercise } from "../../core/lesson/exercise.ts";
+import type { Recorded } from "../../core/lesson/move.ts";
+import type { AttemptRow, KeptAttempt } from "../../schemas/calls.ts";
+import { recordedShape } from "../../schemas/handinShape.ts";
+import { LIMITS } from "../../schemas/limits.ts";
+import type { Connection } from "./connect.ts";
+import type { Store } from "./open.ts";
+import { packed, unpacked } from "./packed.ts";
+import { noteAttempt } from "./recent.ts";
+
+const ROW = "id, title, complaint, minutes, moves, over AS isOver, made, edited, removed";
+
+const routeShape = z.array(recordedShape).max(LIMITS.moves);
+
+/** Exercises that are kept or in the bin: those under way first, newest first. */
+export function listAttempts({ connection }: Store, where: "library" | "bin"): AttemptRow[] {
+  const wanted = `removed IS ${where === "bin" ? "NOT NULL" : "NULL"}`;
+  return connection
+    .prepare(`SELECT ${ROW} FROM attempts WHERE ${wanted} ORDER BY over, edited DESC, key DESC`)
+    .all()
+    .map(rowOf);
+}
+
+/** SQLite has no truth values. */
+function rowOf(row: unknown): AttemptRow {
+  const { isOver, ...rest } = row as Omit<AttemptRow, "isOver"> & { readonly isOver: number };
+  return { ...rest, isOver: isOver === 1 };
+}
+
+/** Takes an exercise in by its id; one that is known keeps its route, and comes back out of the bin. */
+export function takeAttempt(
+  store: Store,
+  { id, text, exercise }: { readonly id: string; readonly text: string; readonly exercise: Exercise },
+  now: Date,
+): Outcome<KeptAttempt> {
+  const complaint = exercise.circuit.checks.find((check) => check.id === exercise.complaint)?.label ?? "";
+  store.connection
+    .prepare(
+      `INSERT INTO attempts (id, title, complaint, learner, minutes, moves, over, made, edited, file, route)
+         VALUES (:id, :title, :complaint, '', 0, 0, 0, :now, :now, :file, :route)
+       ON CONFLICT (id) DO UPDATE SET removed = NULL`,
+    )
+    .run({
+      id,
+      title: exercise.title,
+      complaint,
+      now: now.toISOString(),
+      file: packed(text),
+      route: packed("[]"),
+    });
+  return openAttempt(store, id);
+}
+
+/** Work on an exercise as it was kept last, noted as what is on the bench. Refuses `attempt-unknown` and `attempt-damaged`. */
+export function openAttempt(store: Store, id: string): Outcome<KeptAttempt> {
+  const kept = attemptAt(store, id);
+  if (kept.ok) noteAttempt(store, id);
+  return kept;
+}
+
+function attemptAt({ connection }: Store, id: string): Outcome<KeptAttempt> {
+  const row = connection
+    .prepare("SELECT learner, file, route FROM attempts WHERE id = ? AND removed IS NULL")
+    .get(id) as { readonly learner: string; readonly file: Buffer; readonly route: Buffer } | undefined;
+  if (!row) return refuse("attempt-unknown");
+  const text = unpacked(row.file);
+  const route = routeIn(row.route);
+  return text === null || !route ? refuse("attempt-damaged") : ok({ id, text, learner: row.learner, route });
+}
+
+function routeIn(blob: Buffer): KeptAttempt["route"] | null {
+  const text = unpacked(blob);
+  const read = text === null ? null : routeShape.safeParse(JSON.parse(text));
+  return read?.success ? read.data : null;
+}
+
+/** Keeps moves behind the first `from` of a route. Refuses as `openAttempt`, and `attempt-elsewhere` where another page was faster. */
+export function addMoves(
+  store: Store,
+  { id, from, moves, learner }: { id: string; from: number; moves: readonly Recorded[]; learner: string },
+  now: Date,
+): Outcome<Record<never, never>> {
+  return store.connection.transaction((): Outcome<Record<never, never>> => {
+    const kept = attemptAt(store, id);
+    if (!kept.ok) return kept;
+    if (kept.value.route.length !== from) return refuse("attempt-elsewhere");
+    const route: readonly Recorded[] = [...(kept.value.route as readonly Recorded[]), ...moves];
+    const minutes = route.reduce((sum, each) => sum + each.minutes, 0);
+    const over = route.at(-1)?.move.do === "verdict" ? 1 : 0;
+    store.connection
+      .prepare(
+        `UPDATE attempts SET learner = :learner, minutes = :minutes, moves = :moves, over = :over, edited = :now, route = :route
+           WHERE id = :id`,
+      )
+      .run({
+        id,
+        learner,
+        minutes: Math.round(minutes * 100) / 100,
+        moves: route.length,
+        over,
+        now: now.toISOString(),
+        route: packed(JSON.stringify(route)),
+      });
+    return ok({});
+  })();
+}
+
+/** Moves work on an exercise to the bin, or with null for the moment back, and gives its row. Refuses `attempt-unknown`. */
+export function moveAttempt({ connection }: Store, id: string, removed: Date | null): Outcome<AttemptRow> {
+  const isThere = removed === null ? "removed IS NOT NULL" : "removed IS NULL";
+  const row = connection
+    .prepare(`UPDATE attempts SET removed = ? WHERE id = ? AND ${isThere} RETURNING ${ROW}`)
+    .get(removed?.toISOString() ?? null, id);
+  return row ? ok(rowOf(row)) : refuse("attempt-unknown");
+}
+
+/** Lets go for good of what went to the bin before a moment. For use within a transaction. */
+export function emptyAttemptsBin(connection: Connection, before: string): void {
+  connection.prepare("DELETE FROM attempts WHERE removed < ?").run(before);
+}
