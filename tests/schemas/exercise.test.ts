@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { sentence } from "../../core/base/words.ts";
 import { verdictWith } from "../../core/lesson/cupboard.ts";
@@ -90,6 +91,13 @@ describe("an exercise file", () => {
       expect(codeOf(outcome)).toBe("exercise-changed");
       if (!outcome.ok) expect(sentence(outcome.refusal)).toMatch(/^\S.*\.$/);
     }
+  });
+
+  test("one that was made when the seal was bound to the open part alone still opens", async () => {
+    const made = readFileSync(new URL("exercises/1-bound-to-open-part.exercise.json", import.meta.url));
+    const file = got(readExercise(made));
+    expect(got(await openForLearner(file)).exercise.complaint).toBe("low-horn");
+    expect(got(await openForInstructor(file, "correct horse")).hidden.fault).toBe("W15:open");
   });
 
   test("laid out anew by an editor it is the same exercise", async () => {
