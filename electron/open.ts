@@ -5,9 +5,11 @@ import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Outcome } from "../core/base/outcome.ts";
 import { START_NAMES as WORDS } from "../core/base/words/window.ts";
+import { readExercise } from "../schemas/exercise.ts";
 import { isBuilt } from "./build.ts";
 import { dataFolder } from "./dataFolder.ts";
-import { readCircuitFile } from "./files.ts";
+import { isExerciseFile } from "./exerciseFile.ts";
+import { readBytes, readCircuitFile } from "./files.ts";
 import { openBrowser } from "./launch/browser.ts";
 import { canShowWindow, electronProgram, fetchElectron, hasScreen, noteMissed, wasMissed } from "./launch/electron.ts";
 import { addressOfRunning } from "./loopback/running.ts";
@@ -29,13 +31,13 @@ export interface StartConsole {
 
 /**
  * Opens the window and comes back when it was closed: Electron where it is there or can be fetched in time, else the page
- * in a browser. Refuses a file that is no circuit before anything is opened.
+ * in a browser. Refuses a file that is no circuit and no exercise before anything is opened.
  */
 export async function open(file: string | null, console: StartConsole): Promise<Outcome<number>> {
   const path = file === null ? null : resolve(file);
   if (path !== null) {
-    const circuit = await readCircuitFile(path);
-    if (!circuit.ok) return circuit;
+    const read = await readOpenable(path);
+    if (!read.ok) return read;
   }
   const { platform, env } = process;
   const folder = dataFolder({ platform, env, home: homedir() });
@@ -49,6 +51,13 @@ export async function open(file: string | null, console: StartConsole): Promise<
     if (code !== null) return { ok: true, value: code };
   }
   return { ok: true, value: await openInBrowser(folder, path, console) };
+}
+
+/** Reads a file that a window can begin with, as its name says what it is. */
+async function readOpenable(path: string): Promise<Outcome<unknown>> {
+  if (!isExerciseFile(path)) return readCircuitFile(path);
+  const bytes = await readBytes(path);
+  return bytes.ok ? readExercise(bytes.value) : bytes;
 }
 
 /** Tells the address of a Wirefathom that runs already, and opens it. */

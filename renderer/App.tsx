@@ -1,5 +1,6 @@
 import { ExportDialog } from "./export/ExportDialog.tsx";
 import { KeySheet } from "./keys/KeySheet.tsx";
+import { LearnerView } from "./learner/LearnerView.tsx";
 import { LibraryView } from "./library/LibraryView.tsx";
 import { BenchView } from "./panels/BenchView.tsx";
 import { DropZone } from "./panels/DropZone.tsx";
@@ -14,14 +15,15 @@ import { useApp, useAppStore } from "./state/AppContext.tsx";
 export function App() {
   const { dispatch } = useAppStore();
   const isOpen = useApp(({ open }) => open !== null);
+  const isLearning = useApp(({ learning }) => learning !== null);
   const isPrinting = useApp((state) => state.isPrinting);
   const isExporting = useApp((state) => state.isExporting);
   const bringing = useApp((state) => state.bringing);
   const isShowingKeys = useApp((state) => state.isShowingKeys);
   return (
     <DropZone>
-      <FailureGuard of={isOpen ? "bench" : "library"} leave={() => dispatch({ do: "close" })}>
-        {isOpen ? <BenchView /> : <LibraryView />}
+      <FailureGuard of={isOpen ? "bench" : isLearning ? "exercise" : "library"} leave={() => dispatch({ do: "close" })}>
+        {isOpen ? <BenchView /> : isLearning ? <LearnerView /> : <LibraryView />}
         {isPrinting && <PrintDialog />}
         {isExporting && <ExportDialog />}
         {bringing && isOpen && <BringIn files={bringing} />}

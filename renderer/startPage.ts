@@ -1,5 +1,7 @@
 import { startDrafting } from "./arrange/drafting.ts";
 import type { Host } from "./host/host.ts";
+import { learnerReaction } from "./learner/errands.ts";
+import { askVehicle } from "./learner/vehicle.ts";
 import { arrangingReaction } from "./state/arranging.ts";
 import { askingReaction } from "./state/asking.ts";
 import { type Autosave, autosave } from "./state/autosave.ts";
@@ -34,6 +36,13 @@ export function startPage(host: Host): AppStore {
     picturingReaction(host, drawer),
     arrangingReaction(startDrafting),
     besidesReaction(besides),
+    learnerReaction(
+      host,
+      pageActs(() => store),
+      saving,
+      askVehicle(() => new Worker(new URL("./workers/vehicle.ts", import.meta.url), { type: "module" })),
+      () => new Date(),
+    ),
   ]);
   heedBesides(besides, store);
   dark.addEventListener("change", ({ matches }) =>
@@ -74,12 +83,13 @@ function keepBeforeLeaving({ name }: Host, saving: Autosave): void {
 }
 
 /** Look, size and motion belong to the whole document, where the style sheets read them. */
-function showLook({ theme, settings, open }: AppState): void {
+function showLook({ theme, settings, open, learning }: AppState): void {
   const { dataset, style } = document.documentElement;
   dataset.theme = theme;
   dataset.motion = settings.motion;
   style.setProperty("--scale", String(settings.scale));
-  document.title = open ? windowTitle(open.desk.bench.circuit.title) : "Wirefathom";
+  const title = learning?.attempt.exercise.title ?? open?.desk.bench.circuit.title;
+  document.title = title === undefined ? "Wirefathom" : windowTitle(title);
 }
 
 function later(run: () => void, ms: number): () => void {

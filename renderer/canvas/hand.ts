@@ -157,7 +157,7 @@ export class Hand implements PointerHost {
 
   take(hit: Hit, at: Pixel): boolean {
     const { surface } = this;
-    if (surface.shown.tool.is !== "hand") return false;
+    if (surface.shown.tool.is !== "hand" || surface.shown.vehicle) return false;
     surface.card.close();
     this.showPreview(null);
     this.load = loadOf(surface.shown, hit, this.spotAt(at));
@@ -234,13 +234,16 @@ export class Hand implements PointerHost {
     if (!aim || !hit?.place) surface.preview = null;
     else {
       const springs = aim.control.springs.has(aim.position);
-      const words = `${positionTitle(aim.position)}${springs ? ": hold, or tap to keep" : ""}`;
+      const { vehicle } = surface.shown;
+      const after = vehicle ? `, ${vehicle.price}` : springs ? ": hold, or tap to keep" : "";
+      const words = `${positionTitle(aim.position)}${after}`;
       surface.preview = { place: hit.place, control: aim.control, position: aim.position, words };
     }
     if (before || surface.preview) surface.repaint();
   }
 
   private opensMenu({ thing }: Hit): boolean {
+    if (this.surface.shown.vehicle) return true;
     if (thing.is !== "part") return false;
     const standing = this.surface.standing.parts.get(thing.id);
     if (!standing) return false;

@@ -175,7 +175,7 @@ export class Keyboard {
   private act(press: { readonly key: string; readonly timeStamp: number }): boolean {
     if (!this.surface.shown.selection) return this.meet({ wish: "begin" }, press);
     const control = this.control();
-    if (control?.positions.length !== 2) return this.menu();
+    if (control?.positions.length !== 2 || this.surface.shown.vehicle) return this.menu();
     return this.throwTo(press, (each) => nextPosition(each, standsIn(each, this.surface.shown.live.condition)));
   }
 

@@ -55,6 +55,8 @@ export interface Shown {
   readonly wish: Wish | null;
   /** What a fitted drawing leaves free at the edges. */
   readonly margins: Margins;
+  /** Where it stands for a vehicle: nothing is carried, all that can be done is in menus, and a throw has its price. */
+  readonly vehicle?: { readonly price: string };
 }
 
 /**

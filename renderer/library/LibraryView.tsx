@@ -1,3 +1,4 @@
+import { AttemptList } from "../learner/AttemptList.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { CircuitList } from "./CircuitList.tsx";
 import { Deference } from "./Deference.tsx";
@@ -12,7 +13,12 @@ export function LibraryView() {
   const isRead = useApp(({ shelf }) => shelf.isRead);
   const trouble = useApp(({ shelf }) => shelf.trouble);
   const isFirst = useApp(
-    ({ shelf }) => shelf.isRead && shelf.count === 0 && shelf.search === "" && shelf.trouble === null,
+    ({ shelf, attempts }) =>
+      shelf.isRead &&
+      shelf.count === 0 &&
+      shelf.search === "" &&
+      shelf.trouble === null &&
+      attempts.rows.length + attempts.deleted.length === 0,
   );
   useReturning();
   return (
@@ -26,6 +32,7 @@ export function LibraryView() {
             <div className="library-columns">
               <div className="library-own">
                 {trouble === null && <JobList />}
+                {trouble === null && <AttemptList />}
                 <CircuitList trouble={trouble} />
               </div>
               <Samples title="Samples" note="open one and throw its switches" />

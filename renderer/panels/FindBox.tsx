@@ -2,7 +2,7 @@ import { useEffect, useId, useRef, useState } from "react";
 import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { type Found, findIn, foundOn } from "../state/finding.ts";
-import { circuitNow } from "../state/views.ts";
+import { circuitInSight } from "../state/views.ts";
 import { Icon } from "./Icon.tsx";
 import { WireCode } from "./WireCode.tsx";
 
@@ -39,13 +39,13 @@ export function FindBox() {
 
 function FindCard({ close }: { readonly close: () => void }) {
   const { dispatch } = useAppStore();
-  const circuit = useApp(circuitNow);
+  const circuit = useApp(circuitInSight);
   const [typed, setTyped] = useState("");
   const [at, setAt] = useState(0);
   const card = useRef<HTMLElement>(null);
   const list = useId();
   const { hits: found, more } = circuit ? findIn(circuit, typed, MOST_FOUND) : { hits: [], more: 0 };
-  const inSight = useApp(({ open }) => open?.page ?? "");
+  const inSight = useApp(({ open, learning }) => open?.page ?? learning?.sight.page ?? "");
   const active = Math.min(at, found.length - 1);
 
   useEffect(() => {

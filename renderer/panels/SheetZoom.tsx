@@ -7,7 +7,10 @@ import { Icon } from "./Icon.tsx";
 export function SheetZoom() {
   const keyOf = useKeyOf();
   const { dispatch } = useAppStore();
-  const scale = useApp(({ open }) => (open ? (open.viewports[open.page]?.scale ?? null) : null));
+  const scale = useApp(({ open, learning }) => {
+    const sight = open ?? learning?.sight;
+    return sight?.viewports[sight.page]?.scale ?? null;
+  });
   const percent = scale === null ? "" : `${Math.round((scale / FULL_SIZE) * 100)}\u00A0%`;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as this row is

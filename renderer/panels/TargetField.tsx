@@ -9,11 +9,13 @@ interface Shown {
   readonly circuit: Circuit;
   readonly value: string;
   readonly onChange: (value: string) => void;
+  /** What may be named; all that can have a fault of its own where absent. */
+  readonly targets?: readonly Target[];
 }
 
 /** A field for the name of something that can fail; what fits is offered below while typing. */
-export function TargetField({ circuit, value, onChange }: Shown) {
-  const targets = useMemo(() => targetsOf(circuit), [circuit]);
+export function TargetField({ circuit, value, onChange, targets: given }: Shown) {
+  const targets = useMemo(() => given ?? targetsOf(circuit), [circuit, given]);
   const [open, setOpen] = useState(false);
   const [at, setAt] = useState(0);
   const list = useId();

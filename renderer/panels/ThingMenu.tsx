@@ -1,17 +1,15 @@
 import { useEffect, useLayoutEffect, useRef, useState } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { pointAt } from "../../core/circuit/points.ts";
-import type { Pixel, Size } from "../canvas/viewport.ts";
+import type { Pixel } from "../canvas/viewport.ts";
 import { LeadActs } from "../instruments/LeadActs.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import type { Thing } from "../state/state.ts";
 import { circuitNow } from "../state/views.ts";
 import { PartMenu } from "./PartMenu.tsx";
 import { PointMenu } from "./PointMenu.tsx";
+import { placed } from "./placed.ts";
 import { WireMenu } from "./WireMenu.tsx";
-
-/** Room to the edges of the window, pixels. */
-const EDGE = 8;
 
 interface Shown {
   readonly thing: Thing;
@@ -90,12 +88,4 @@ function Acts({ circuit, thing, close }: Acting) {
   if (wire) return <WireMenu circuit={circuit} wire={wire} close={close} />;
   const connector = point?.kind === "cavity" ? point.connector.id : null;
   return <PointMenu circuit={circuit} point={id} connector={connector} close={close} />;
-}
-
-/** Right below the place where it fits, else as far over as it must go. */
-function placed({ x, y }: Pixel, { width, height }: Size): Pixel {
-  return {
-    x: Math.max(EDGE, Math.min(x, window.innerWidth - width - EDGE)),
-    y: Math.max(EDGE, Math.min(y, window.innerHeight - height - EDGE)),
-  };
 }

@@ -6,6 +6,7 @@ import type { ArrangedPlaces } from "../../core/edit/commands/arrangeParts.ts";
 import type { Edit } from "../../core/edit/edit.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
+import type { LearnerAction } from "../learner/action.ts";
 import type { HostAction, HostAnswer } from "./hostAction.ts";
 import type { JumperLead } from "./jumpering.ts";
 import type { Adjusting, Notice, Panel, Theme, Thing, Wish } from "./state.ts";
@@ -82,4 +83,4 @@ export type WindowAction =
   | { readonly do: "say"; readonly words: string };
 
 /** Everything that can be asked of the store. */
-export type Action = BenchAction | WindowAction | HostAction | HostAnswer;
+export type Action = BenchAction | WindowAction | HostAction | HostAnswer | LearnerAction;

@@ -12,11 +12,13 @@ async function started(host: Host, { dispatch }: AppStore): Promise<void> {
   try {
     const start = await host.ask("start", {});
     if (!start.ok) return dispatch({ do: "library-troubled", words: sentence(start.refusal) });
-    const { settings, notices, open } = start.value;
+    const { settings, notices, open, exercise } = start.value;
     dispatch({ do: "settled", settings });
     for (const refusal of notices)
       dispatch({ do: "tell", notice: { title: "Note.", words: sentence(refusal), isError: true } });
-    dispatch(open === null ? { do: "retry" } : { do: "open-circuit", id: open });
+    if (exercise)
+      dispatch("id" in exercise ? { do: "open-attempt", id: exercise.id } : { do: "open-exercise", ...exercise });
+    else dispatch(open === null ? { do: "retry" } : { do: "open-circuit", id: open });
   } catch {
     dispatch({ do: "library-troubled", words: GONE_WORDS });
   }

@@ -163,6 +163,8 @@ async function fileChosen({ host, page, store, autosave }: Going): Promise<void>
   else if (answer.value.done === "choose") page.chooseFile();
   else if (answer.value.done === "job")
     store.dispatch({ do: "open-job-text", name: answer.value.name, text: answer.value.text });
+  else if (answer.value.done === "exercise")
+    store.dispatch({ do: "open-exercise", name: answer.value.name, text: answer.value.text });
   else if (answer.value.done === "opened") store.dispatch({ do: "opened", opened: answer.value.opened });
 }
 

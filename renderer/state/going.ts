@@ -87,7 +87,7 @@ const HANDED_OUT: Omit<Notice, "id"> = {
 
 /** Has a file written where the person says, or hands it to the browser. */
 export async function fileSaved(
-  { host, page, store }: Going,
+  { host, page, store }: Pick<Going, "host" | "page" | "store">,
   name: string,
   content: string,
   encoding: "text" | "base64",

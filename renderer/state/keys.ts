@@ -25,9 +25,13 @@ export function actionForKey(press: KeyPress, state: AppState): Action | null {
   if (id === null) return null;
   const isCovered = state.isPrinting || state.isExporting || state.isShowingKeys;
   if (state.bringing !== null) return null;
-  const isOpen = id === "open-file" || (id === "keys" ? !isCovered : state.open !== null && !isCovered);
-  return isOpen ? ACTIONS[id] : null;
+  const isOpen = state.open !== null || (state.learning !== null && OF_A_LEARNER.includes(id));
+  const isMeant = id === "open-file" || (id === "keys" ? !isCovered : isOpen && !isCovered);
+  return isMeant ? ACTIONS[id] : null;
 }
+
+/** What a learner's bench has too. */
+const OF_A_LEARNER: readonly KeyIdOf<"window">[] = ["find", "library", "full-size", "whole-page", "nearer", "farther"];
 
 /** Whether a key that has the whole window is left to the field that someone types in: it edits the text, or is a sign of it. */
 export function isOfTheField({ key, ctrlKey, metaKey, target }: KeyboardEvent, { do: done }: Action): boolean {

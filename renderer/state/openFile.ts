@@ -1,5 +1,6 @@
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import { sentence } from "../../core/base/words.ts";
+import { isExerciseText } from "../../schemas/exercise.ts";
 import { isJobText } from "../../schemas/job.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import { textOf } from "../../schemas/text.ts";
@@ -17,6 +18,12 @@ export async function openFile({ dispatch }: Pick<AppStore, "dispatch">, file: F
   }
 }
 
+/** What opens a text, by its own word. */
+function openerOf(text: string): "open-exercise" | "open-job-text" | "open-text" {
+  if (isExerciseText(text)) return "open-exercise";
+  return isJobText(text) ? "open-job-text" : "open-text";
+}
+
 /** First signs of a file in which a circuit is packed with its pictures. */
 const PACKED = [0x50, 0x4b, 3, 4];
 
@@ -32,7 +39,7 @@ async function readFile(file: File): Promise<Outcome<Action>> {
     if (isPacked) return ok({ do: "open-packed", name, bytes: base64Of(bytes) });
     const text = textOf(bytes);
     if (!text.ok) return text;
-    return ok({ do: isJobText(text.value) ? "open-job-text" : "open-text", name, text: text.value });
+    return ok({ do: openerOf(text.value), name, text: text.value });
   } catch {
     return refuse("file-unreadable", { file: name });
   }

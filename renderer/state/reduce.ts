@@ -2,6 +2,9 @@ import type { Refusal } from "../../core/base/outcome.ts";
 import { sentence } from "../../core/base/words.ts";
 import { type Desk, namesOf } from "../../core/edit/history.ts";
 import type { Settings } from "../../schemas/settings.ts";
+import { LEARNER_ACTIONS, type LearnerAction } from "../learner/action.ts";
+import { lookedAt } from "../learner/looking.ts";
+import { reduceLearner } from "../learner/reduce.ts";
 import { type ShownLives, saidBetween, saidWith, undoneWords } from "../words/said.ts";
 import type { Action, BenchAction } from "./action.ts";
 import type { Remaining } from "./hostAction.ts";
@@ -17,7 +20,7 @@ export function reduce(state: AppState, action: Action): AppState {
     case "system-theme":
       return { ...state, systemTheme: action.theme, theme: themeOf(state.settings, action.theme) };
     case "open-find":
-      return state.open ? { ...state, isFinding: true } : state;
+      return state.open || state.learning ? { ...state, isFinding: true } : state;
     case "close-find":
       return { ...state, isFinding: false };
     case "open-print":
@@ -52,8 +55,13 @@ export function reduce(state: AppState, action: Action): AppState {
     case "settled":
       return { ...withSettings(state, action.settings), isStarted: true };
     default:
+      if (isOfTheLearner(action)) return reduceLearner(state, action);
       return isOfTheBench(action) ? onTheBench(state, action) : reduceAnswer(state, action);
   }
+}
+
+function isOfTheLearner(action: BenchAction | Remaining | LearnerAction): action is LearnerAction {
+  return Object.hasOwn(LEARNER_ACTIONS, action.do);
 }
 
 /** The look in force: what is set, or what the system asks for. */
@@ -103,7 +111,8 @@ function isOfTheBench(action: BenchAction | Remaining): action is BenchAction {
 }
 
 function onTheBench(state: AppState, action: BenchAction): AppState {
-  const { open } = state;
+  const { open, learning } = state;
+  if (learning) return { ...state, learning: { ...learning, sight: lookedAt(learning, action) } };
   if (!open) return state;
   const after = reduceBench(open, action);
   if (!after.ok) return isToldOf(after.refusal) ? told(state, refused(after.refusal)) : state;

@@ -23,6 +23,7 @@ export function reduceAnswer(state: AppState, action: Remaining): AppState {
       return {
         ...state,
         open: null,
+        learning: null,
         shelf: left(state),
         isFinding: false,
         isPrinting: false,
@@ -61,6 +62,7 @@ function brought(state: AppState, open: Open): AppState {
   return {
     ...succeeded(state, "open"),
     open: next,
+    learning: null,
     brought: number,
     isFinding: false,
     isPrinting: false,

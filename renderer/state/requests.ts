@@ -26,6 +26,8 @@ export function actionFor(request: WindowRequest): Action {
       return { do: "open-circuit", id: request.id };
     case "job":
       return { do: "open-job-text", name: request.name, text: request.text };
+    case "exercise":
+      return { do: "open-exercise", name: request.name, text: request.text };
     case "tell":
       return {
         do: "tell",

@@ -1,6 +1,5 @@
 import type { ControlKey } from "../../core/base/ids.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
-import type { PaperSpot } from "../../core/drawing/paint.ts";
 import type { Quad } from "../../core/drawing/projection.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import type { ArrangedPlaces } from "../../core/edit/commands/arrangeParts.ts";
@@ -10,17 +9,15 @@ import type { JobRow, VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
+import type { Attempts, Learning } from "../learner/learning.ts";
 import type { Answers, OrderAnswer, ProofAnswer } from "../workers/question.ts";
 import type { HandoverSaid, PrintedPage } from "../workers/sheets.ts";
 import type { JumperLead } from "./jumpering.ts";
 import type { Shelf } from "./shelf.ts";
+import type { Thing, Wish } from "./thing.ts";
 import type { Traces } from "./traces.ts";
 
-/** Something on the bench that is chosen, or that the pointer or the keyboard is on: a part, a wire or a point. */
-export interface Thing {
-  readonly is: "part" | "wire" | "point";
-  readonly id: string;
-}
+export type { Thing, Wish } from "./thing.ts";
 
 /** Views of the side panel, in the order of its tabs. */
 export const PANELS = [
@@ -39,15 +36,6 @@ export const PANELS = [
   "printed",
 ] as const;
 export type Panel = (typeof PANELS)[number];
-
-/** A wish that the drawing meets: something to be in sight, or a zoom. `count` tells one wish from the next. */
-export interface Wish {
-  readonly want:
-    | { readonly show: Thing }
-    | { readonly spot: PaperSpot }
-    | { readonly zoom: "fit" | "full-size" | "in" | "out" };
-  readonly count: number;
-}
 
 /**
  * A printed page under way: `lay` moves the corners of what is shown about the page, `square` seeks the corners of the paper in
@@ -193,6 +181,7 @@ export interface Notice {
 export type Offered =
   | { readonly do: "restore" | "open-circuit" | "open-earlier"; readonly id: string }
   | { readonly do: "restore-job"; readonly circuit: string; readonly id: string }
+  | { readonly do: "restore-attempt"; readonly id: string }
   | { readonly do: "keep-as-copy" | "save-file" | "undo" }
   | { readonly do: "take-arranged"; readonly places: ArrangedPlaces };
 
@@ -201,6 +190,10 @@ export interface AppState {
   /** False until the host has said what to show first. */
   readonly isStarted: boolean;
   readonly open: Open | null;
+  /** The exercise on the learner's bench; then no circuit is open. */
+  readonly learning: Learning | null;
+  /** Exercises of the library. */
+  readonly attempts: Attempts;
   /** How many benches were brought out so far. */
   readonly brought: number;
   readonly shelf: Shelf;

@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { FIRST_SETTINGS } from "../../schemas/settings.ts";
+import { NO_ATTEMPTS } from "../learner/learning.ts";
 import type { Action } from "./action.ts";
 import { reduce } from "./reduce.ts";
 import { EMPTY_SHELF } from "./shelf.ts";
@@ -34,6 +35,8 @@ function firstState(systemTheme: Theme): AppState {
   return {
     isStarted: false,
     open: null,
+    learning: null,
+    attempts: NO_ATTEMPTS,
     brought: 0,
     shelf: EMPTY_SHELF,
     settings: FIRST_SETTINGS,

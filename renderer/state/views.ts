@@ -42,6 +42,11 @@ export function circuitNow(state: AppState): Circuit | null {
   return benchOf(state)?.circuit ?? null;
 }
 
+/** The circuit that is drawn: of the bench, or of the exercise on a learner's. */
+export function circuitInSight(state: AppState): Circuit | null {
+  return state.learning?.attempt.exercise.circuit ?? circuitNow(state);
+}
+
 /** Why no probe is led into the circuit, in a sentence; null where one may be. */
 export function notProbedNow(state: AppState): string | null {
   const circuit = circuitNow(state);

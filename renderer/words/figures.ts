@@ -38,6 +38,11 @@ export function minutesText(minutes: number): string {
   return `${figure}\u00A0min`;
 }
 
+/** Minutes that are counted, to the tenth: "12.1 min". */
+export function exactMinutes(minutes: number): string {
+  return `${figure(minutes, 1)}\u00A0min`;
+}
+
 /** A sentence of core as it stands on the screen: no number parts from its unit at the end of a line. */
 export function unbroken(sentence: string): string {
   return sentence.replace(/(\d) (?=(?:%|W|m?[AV]|s|min|h|mm²|ohm|°C)(?![a-z]))/g, "$1\u00A0");

@@ -2,8 +2,8 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it } from "vitest";
 import { ok } from "../../core/base/outcome.ts";
-import type { Recorded } from "../../core/lesson/move.ts";
 import { emptyBin } from "../../electron/store/circuits.ts";
+import type { Argument } from "../../schemas/calls.ts";
 import { formatExercise } from "../../schemas/exercise.ts";
 import { ROUNDS_LIMITS } from "../../schemas/seal.ts";
 import { exerciseWith, LAMP, worked } from "../lesson/given.ts";
@@ -13,7 +13,8 @@ import { sampleText } from "./sample.ts";
 const given = exerciseWith(LAMP, "W4:open", { title: "Dark lamp" });
 const hidden = { fault: "W4:open", seed: null, note: "" };
 const text = value(await formatExercise(given.exercise, hidden, "correct horse", ROUNDS_LIMITS.least));
-const route = worked(given, "throw S1=on", "probe F1.2", "verdict W4:open by 1").route as Recorded[];
+const route = worked(given, "throw S1=on", "probe F1.2", "verdict W4:open by 1")
+  .route as Argument<"attempts.add">["moves"];
 
 it("keeps an exercise with its route, lists it, and brings it back at the next start", async () => {
   const folder = ownFolder();

@@ -1,3 +1,15 @@
+/** What a load does, said of it as it stands before the learner. */
+export const DOES: Readonly<Record<string, string>> = {
+  still: "still",
+  weak: "weak",
+  on: "on",
+  forward: "runs forward",
+  reverse: "runs in reverse",
+  stalled: "held still",
+  flashing: "flashes",
+  dim: "dim",
+};
+
 /** What a learner does on the vehicle, as it stands on a button before and in the list of what was done after. */
 export const MOVE_WORDS = {
   throw: (control: string, position: string) => `Set ${control} to ${position}`,
@@ -23,6 +35,10 @@ export const MOVE_WORDS = {
   swap: (part: string) => `Swap ${part} for a like one`,
   hint: "Hint",
   verdict: (title: string) => `Verdict: ${title}`,
+  shows: (value: string) => value.replace(/(\d)(?=(?:V|mV|ohm|A)$)/, "$1\u00a0"),
+  does: (part: string, does: string) => `${part} ${DOES[does] ?? does}`,
+  cameOut: (check: string, how: string) => `${check}: ${how === "wrong" ? "does the wrong thing" : how}`,
+  nothingWorks: "Nothing moves, lights or sounds",
   minus: "battery −",
   plus: "battery +",
 } as const;
