@@ -1,6 +1,7 @@
 import { type Outcome, ok, refuse } from "../core/base/outcome.ts";
 import type { Circuit, Condition } from "../core/circuit/circuit.ts";
 import { parsePoint, pointAt, wireSideOf } from "../core/circuit/points.ts";
+import { questionsMoved } from "../core/edit/sceneQuestions.ts";
 import { circuitRefusal } from "./circuitRules.ts";
 import { circuitShape } from "./circuitShape.ts";
 import { refusalOf } from "./issue.ts";
@@ -66,6 +67,9 @@ export function normalised(circuit: Circuit): Circuit {
     ...circuit,
     wires: circuit.wires.map((wire) => ({ ...wire, from: wireEnd(wire.from), to: wireEnd(wire.to) })),
     checks: circuit.checks.map(driven),
-    scenes: circuit.scenes.map(driven),
+    scenes: circuit.scenes.map(driven).map(({ questions, ...scene }) => ({
+      ...scene,
+      ...(questions && { questions: questionsMoved(questions, spelled) }),
+    })),
   };
 }

@@ -1,7 +1,8 @@
 import { type Refusal, refuse } from "../core/base/outcome.ts";
 import { accessLoops, isReachable } from "../core/circuit/checkReach.ts";
-import type { Circuit, Condition } from "../core/circuit/circuit.ts";
+import type { Asked, Circuit, Condition } from "../core/circuit/circuit.ts";
 import { connectorAt, controlAt, parsePoint, partAt } from "../core/circuit/points.ts";
+import { isLead } from "../core/live/instruments/clipped.ts";
 import { partRefusal, twice } from "./partRules.ts";
 import { underlayRefusal } from "./underlayRules.ts";
 
@@ -155,15 +156,25 @@ function checkRefusal(circuit: Circuit, index: number): Refusal | null {
 }
 
 function sceneRefusal(circuit: Circuit, index: number): Refusal | null {
-  const { condition, focus = [] } = circuit.scenes[index]!;
+  const { condition, focus = [], questions = [] } = circuit.scenes[index]!;
   const path = `scenes[${index}]`;
   return (
     conditionRefusal(circuit, condition, `${path}.condition`) ??
     first(focus, (part, at) =>
       partAt(circuit, part) ? null : refuse("part-unknown", { path: `${path}.focus[${at}]`, part }).refusal,
     ) ??
-    twice(focus, `${path}.focus`, "part")
+    twice(focus, `${path}.focus`, "part") ??
+    first(questions, (asked, at) => askedRefusal(circuit, asked, `${path}.questions[${at}]`))
   );
+}
+
+function askedRefusal(circuit: Circuit, asked: Asked, path: string): Refusal | null {
+  const places = asked.asks === "volts" ? { point: asked.point, black: asked.black } : { point: asked.point };
+  return first(Object.entries(places), ([field, place]) => {
+    if (isLead(circuit, place)) return null;
+    const point = parsePoint(circuit, place);
+    return point.ok ? null : located(point.refusal, `${path}.${field}`);
+  });
 }
 
 /** What in a condition names no control, position, plug, part or pin of the circuit; null where all is well. */

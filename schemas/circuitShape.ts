@@ -189,12 +189,25 @@ const check = z.strictObject({
   expect: z.enum(EXPECTATIONS),
 });
 
+const post = z.enum(["battery +", "battery -"]);
+const asked = z.discriminatedUnion("asks", [
+  z.strictObject({ asks: z.literal("state"), point: reference }),
+  z.strictObject({ asks: z.literal("volts"), point: reference, black: reference }),
+  z.strictObject({
+    asks: z.literal("lamp"),
+    point: reference,
+    lampTo: post,
+    lamp: z.enum(["4 A lamp", "0.25 A lamp"]),
+  }),
+]);
+
 const scene = z.strictObject({
   label,
   condition,
   caption: words.exactOptional(),
   focus: z.array(partId).min(1).max(LIMITS.parts).exactOptional(),
   seconds: z.number().min(SCENE_LIMITS.least).max(SCENE_LIMITS.most).exactOptional(),
+  questions: z.array(asked).min(1).max(LIMITS.questions).exactOptional(),
 });
 
 // ---------------------------------------------------------------- the file

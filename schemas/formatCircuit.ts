@@ -21,6 +21,9 @@ interface Inside {
   readonly element?: Shape;
   readonly innerType?: Shape;
   readonly valueType?: Shape;
+  readonly discriminator?: string;
+  readonly options?: readonly Shape[];
+  readonly values?: readonly unknown[];
 }
 interface Shape {
   readonly def: unknown;
@@ -31,12 +34,22 @@ function inOrder(shape: Shape, value: unknown): unknown {
   if (inside.innerType) return inOrder(inside.innerType, value);
   if (inside.element) return (value as readonly unknown[]).map((item) => inOrder(inside.element!, item));
   if (inside.valueType) return mapped(Object.entries(value as object), (_, item) => inOrder(inside.valueType!, item));
+  if (inside.discriminator !== undefined) return inOrder(optionFor(inside, value), value);
   if (!inside.shape) return value;
   const written = Object.keys(inside.shape).filter((name) => (value as Record<string, unknown>)[name] !== undefined);
   return mapped(
     written.map((name) => [name, (value as Record<string, unknown>)[name]] as const),
     (name, item) => inOrder(inside.shape![name]!, item),
   );
+}
+
+/** The shape of a union that has the word by which its shapes are told apart. */
+function optionFor({ discriminator = "", options = [] }: Inside, value: unknown): Shape {
+  const word = (value as Readonly<Record<string, unknown>>)[discriminator];
+  return options.find((option) => {
+    const { values = [] } = (option.def as Inside).shape![discriminator]!.def as Inside;
+    return values.includes(word);
+  })!;
 }
 
 function mapped(

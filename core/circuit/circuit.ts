@@ -140,6 +140,20 @@ export interface FunctionCheck {
   readonly expect: Expectation;
 }
 
+/**
+ * What a question asks for: the state of a point, volts between two places, or how a lamp burns. The answer is never written:
+ * whoever asks has the circuit solved.
+ */
+export type Asked =
+  | { readonly asks: "state"; readonly point: PointId }
+  | { readonly asks: "volts"; readonly point: PointId; readonly black: PointId | "battery +" | "battery -" }
+  | {
+      readonly asks: "lamp";
+      readonly point: PointId;
+      readonly lampTo: "battery +" | "battery -";
+      readonly lamp: "4 A lamp" | "0.25 A lamp";
+    };
+
 /** A condition with a caption, for class. */
 export interface Scene {
   readonly label: string;
@@ -149,6 +163,8 @@ export interface Scene {
   readonly focus?: readonly PartId[];
   /** How long it stands when the scenes are played; `SCENE_SECONDS` of the lesson room where absent. */
   readonly seconds?: Seconds;
+  /** What the class is asked before the scene shows it; nothing where absent. */
+  readonly questions?: readonly Asked[];
 }
 
 /** Shortest and longest that a scene may stand. */

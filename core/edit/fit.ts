@@ -19,6 +19,7 @@ import type { Bench } from "./bench.ts";
 import type { Change } from "./change.ts";
 import { instrumentsRefusal } from "./clipping.ts";
 import { focusRefusal } from "./sceneFocus.ts";
+import { questionsRefusal } from "./sceneQuestions.ts";
 
 /** Fields that name nothing and that nothing names: changing one cannot leave a name without a thing. */
 const PLAIN: readonly string[] = [
@@ -139,7 +140,8 @@ function circuitRefusal(circuit: Circuit): Refusal | null {
     ) ??
     first(
       circuit.scenes,
-      ({ condition, focus = [] }) => namesRefusal(circuit, condition) ?? focusRefusal(circuit, focus),
+      ({ condition, focus = [], questions = [] }) =>
+        namesRefusal(circuit, condition) ?? focusRefusal(circuit, focus) ?? questionsRefusal(circuit, questions),
     ) ??
     tiesRefusal(circuit)
   );

@@ -10,6 +10,7 @@ import type { Bench } from "./bench.ts";
 import { type Change, changed } from "./change.ts";
 import { clippedMoved } from "./clipping.ts";
 import { goingOn } from "./editOf.ts";
+import { questionsMoved } from "./sceneQuestions.ts";
 import { trimming } from "./trim.ts";
 
 /** Names inside parts and connectors that have changed, old to new; what is not named keeps its name. */
@@ -84,7 +85,9 @@ function following(bench: Bench, renames: Renames): readonly Change[] {
   }
   const scenes = circuit.scenes.map((scene) => {
     const condition = conditionFollowing(scene.condition, renames);
-    return condition === scene.condition ? scene : { ...scene, condition };
+    const questions = scene.questions && questionsMoved(scene.questions, point);
+    if (condition === scene.condition && questions === scene.questions) return scene;
+    return { ...scene, condition, ...(questions && { questions }) };
   });
   if (scenes.some((scene, index) => scene !== circuit.scenes[index])) {
     changes.push({ change: "circuit", field: "scenes", value: scenes });

@@ -5,6 +5,7 @@ import type { Part, Settings } from "../parts/kind.ts";
 import type { Before, Bench } from "./bench.ts";
 import type { Change } from "./change.ts";
 import { clippedMoved } from "./clipping.ts";
+import { questionsMoved } from "./sceneQuestions.ts";
 
 /** New ids by old ones. Parts, wires and connectors share one set of ids, so that one list serves for all. */
 export type Names = ReadonlyMap<string, string>;
@@ -115,8 +116,12 @@ function scenesRenamed(names: Names, { scenes }: Circuit): readonly Change[] {
   const value = scenes.map((scene) => {
     const condition = conditionRenamed(names, scene.condition);
     const focus = scene.focus?.map((id) => renamed(names, id));
-    const isSame = condition === scene.condition && (focus ?? []).every((id, at) => id === scene.focus![at]);
-    return isSame ? scene : { ...scene, condition, ...(focus && { focus }) };
+    const questions = scene.questions && questionsMoved(scene.questions, (point) => renamed(names, point));
+    const isSame =
+      condition === scene.condition &&
+      questions === scene.questions &&
+      (focus ?? []).every((id, at) => id === scene.focus![at]);
+    return isSame ? scene : { ...scene, condition, ...(focus && { focus }), ...(questions && { questions }) };
   });
   return value.every((scene, index) => scene === scenes[index]) ? [] : [{ change: "circuit", field: "scenes", value }];
 }

@@ -4,6 +4,7 @@ import { type Circuit, SCENE_LIMITS, type Scene } from "../circuit/circuit.ts";
 import { conditionRefusal } from "../live/condition.ts";
 import { trimmed } from "./editOf.ts";
 import { focusRefusal } from "./sceneFocus.ts";
+import { questionsRefusal } from "./sceneQuestions.ts";
 import { labelNeeded } from "./typed.ts";
 
 /** Most characters of a caption, as a circuit file takes it. */
@@ -16,8 +17,8 @@ export interface SceneTyped extends Omit<Scene, "seconds"> {
 
 /**
  * A scene as it is written at this place, -1 for a new one. Refuses `label-empty`, `label-long`, `label-taken` where another
- * scene has the label, `caption-long`, a condition that the circuit cannot be brought to, `part-unknown` in the focus and
- * `scene-seconds`.
+ * scene has the label, `caption-long`, a condition that the circuit cannot be brought to, `part-unknown` in the focus,
+ * `point-spelling` in a question and `scene-seconds`.
  */
 export function sceneOf(circuit: Circuit, place: number, typed: SceneTyped): Outcome<Scene> {
   const read = labelNeeded(typed.label);
@@ -27,22 +28,41 @@ export function sceneOf(circuit: Circuit, place: number, typed: SceneTyped): Out
   }
   const caption = (typed.caption ?? "").trim();
   if (caption.length > MOST_CAPTION) return refuse("caption-long", { most: MOST_CAPTION, length: caption.length });
-  const { condition, focus = [], seconds = null } = typed;
-  const refusal = conditionRefusal(circuit, condition) ?? focusRefusal(circuit, focus) ?? secondsRefusal(seconds);
+  const { condition, focus = [], seconds = null, questions = [] } = typed;
+  const refusal =
+    conditionRefusal(circuit, condition) ??
+    focusRefusal(circuit, focus) ??
+    secondsRefusal(seconds) ??
+    questionsRefusal(circuit, questions);
   if (refusal) return { ok: false, refusal };
   return ok(
-    inOrder({ label: read.value, condition: trimmed(condition), caption, focus: [...new Set(focus)], seconds }),
+    inOrder({
+      label: read.value,
+      condition: trimmed(condition),
+      caption,
+      focus: [...new Set(focus)],
+      seconds,
+      questions,
+    }),
   );
 }
 
 /** Fields in their order, without those that say nothing: two scenes that say the same then read the same. */
-export function inOrder({ label, condition, caption = "", focus = [], seconds = null }: SceneTyped): Scene {
+export function inOrder({
+  label,
+  condition,
+  caption = "",
+  focus = [],
+  seconds = null,
+  questions = [],
+}: SceneTyped): Scene {
   return {
     label,
     condition,
     ...(caption !== "" && { caption }),
     ...(focus.length > 0 && { focus }),
     ...(seconds !== null && { seconds }),
+    ...(questions.length > 0 && { questions }),
   };
 }
 

@@ -1,17 +1,19 @@
+import type { PointId } from "../base/ids.ts";
 import { type Outcome, ok } from "../base/outcome.ts";
 import { problemsOf } from "../circuit/check.ts";
 import { isReachable } from "../circuit/checkReach.ts";
 import type { Circuit, Condition, FunctionCheck, Scene } from "../circuit/circuit.ts";
-import { partAt } from "../circuit/points.ts";
+import { partAt, pointAt } from "../circuit/points.ts";
 import { conditionRefusal } from "../live/condition.ts";
 import { faultText, parseFault } from "../live/fault.ts";
-import { isFuseOfInstrument } from "../live/instruments/clipped.ts";
+import { isFuseOfInstrument, isLead } from "../live/instruments/clipped.ts";
 import type { PartStates } from "../live/standing.ts";
 import type { Before, Bench } from "./bench.ts";
 import { type Change, changed } from "./change.ts";
 import { clippedTrimmed } from "./clipping.ts";
 import { goingOn, trimmed } from "./editOf.ts";
 import { inOrder } from "./sceneFields.ts";
+import { questionsMoved } from "./sceneQuestions.ts";
 
 /** What follows when things go: the changes, and how many function checks go with them. */
 export interface Trimming {
@@ -101,11 +103,21 @@ function scenesTrimmed(was: Circuit, now: Circuit): readonly Change[] {
     const condition = without(was, now, scene.condition);
     if (condition !== scene.condition && isRest(condition)) return [];
     const focus = scene.focus?.filter((id) => partAt(now, id) !== undefined) ?? [];
-    const isWhole = condition === scene.condition && focus.length === (scene.focus?.length ?? 0);
-    return [isWhole ? scene : inOrder({ ...scene, condition, focus })];
+    const asked = scene.questions ?? [];
+    const questions = questionsMoved(asked, (point) => pointLeft(was, now, point));
+    const isWhole = condition === scene.condition && focus.length === (scene.focus?.length ?? 0) && questions === asked;
+    return [isWhole ? scene : inOrder({ ...scene, condition, focus, questions })];
   });
   const isSame = scenes.length === now.scenes.length && scenes.every((scene, index) => scene === now.scenes[index]);
   return isSame ? [] : [{ change: "circuit", field: "scenes", value: scenes }];
+}
+
+/** The point, else the terminal that it carried while its connector was there; null where that is gone too. */
+function pointLeft(was: Circuit, now: Circuit, point: PointId): PointId | null {
+  if (isLead(now, point)) return point;
+  const gone = pointAt(was, point);
+  const carried = gone?.kind === "cavity" ? gone.carries : undefined;
+  return carried !== undefined && isLead(now, carried) ? carried : null;
 }
 
 // ---------------------------------------------------------------- what stands on it

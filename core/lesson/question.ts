@@ -1,19 +1,6 @@
-import type { PointId } from "../base/ids.ts";
 import type { Volts } from "../base/units.ts";
-import type { Condition } from "../circuit/circuit.ts";
-import type { Lead } from "../live/attachment.ts";
+import type { Asked, Condition } from "../circuit/circuit.ts";
 import type { Idea } from "./ideas.ts";
-
-/** What a question asks for: the state of a point, volts between two places, or how a lamp burns. */
-export type Asked =
-  | { readonly asks: "state"; readonly point: PointId }
-  | { readonly asks: "volts"; readonly point: PointId; readonly black: Lead }
-  | {
-      readonly asks: "lamp";
-      readonly point: PointId;
-      readonly lampTo: "battery +" | "battery -";
-      readonly lamp: "4 A lamp" | "0.25 A lamp";
-    };
 
 /** An answer to choose, and the wrong ideas that lead to it; none where it is right, or only wrong. */
 export interface Choice {

@@ -1,5 +1,5 @@
 import type { Volts } from "../base/units.ts";
-import type { Circuit, Condition } from "../circuit/circuit.ts";
+import type { Asked, Circuit, Condition } from "../circuit/circuit.ts";
 import { netOf } from "../circuit/nets.ts";
 import { controlsOf, terminalPoint, wireSideOf } from "../circuit/points.ts";
 import { lampReads, meterReads, predict, type Shown } from "../diagnose/predict.ts";
@@ -23,7 +23,7 @@ import {
   STATES,
   VOLTS_SAYS,
 } from "./ideas.ts";
-import type { Asked, Choice } from "./question.ts";
+import type { Choice } from "./question.ts";
 
 /** A question before it is worded. */
 export interface Draft {

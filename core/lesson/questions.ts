@@ -1,6 +1,6 @@
 import { type Lots, lotsFrom } from "../base/seed.ts";
 import { QUESTION_WORDS as WORDS } from "../base/words/question.ts";
-import type { Circuit, Condition } from "../circuit/circuit.ts";
+import type { Asked, Circuit, Condition, Scene } from "../circuit/circuit.ts";
 import { conditionSaid } from "../diagnose/flow/words.ts";
 import type { Possible } from "../diagnose/possible.ts";
 import { readWith } from "../diagnose/reads.ts";
@@ -12,7 +12,7 @@ import type { Fault } from "../live/fault.ts";
 import { whyOf } from "../live/why.ts";
 import { whyPath } from "../live/whyWords.ts";
 import { IDEAS, type Idea } from "./ideas.ts";
-import type { Asked, Question } from "./question.ts";
+import type { Question } from "./question.ts";
 import { type Draft, questionPool } from "./questionPool.ts";
 
 /** What questions are made for. */
@@ -46,6 +46,28 @@ export function questionsFor(
   const pool = shuffled(questionPool(circuit, asked, planted), lots);
   const drafts = spread(pool, shuffled(IDEAS, lots), count, (draft) => isExact(circuit, planted, draft));
   return drafts.map((draft) => worded(circuit, draft, faults));
+}
+
+/**
+ * The questions that a scene keeps, worded and answered by the circuit as it is now, in their order. One that it cannot answer
+ * any more is left out: its point is not to be probed, or neither powered, grounded, between nor floating.
+ */
+export function questionsOf(
+  circuit: Circuit,
+  { condition, questions = [] }: Pick<Scene, "condition" | "questions">,
+): readonly Question[] {
+  if (questions.length === 0) return [];
+  const pool = new Map(questionPool(circuit, [condition], []).map((draft) => [askedKey(draft.asked), draft]));
+  return questions.flatMap((asked) => {
+    const draft = pool.get(askedKey(asked));
+    return draft && isExact(circuit, [], draft) ? [worded(circuit, draft, [])] : [];
+  });
+}
+
+function askedKey(asked: Asked): string {
+  const { asks, point } = asked;
+  const more = asks === "volts" ? [asked.black] : asks === "lamp" ? [asked.lampTo, asked.lamp] : [];
+  return [asks, point, ...more].join(" ");
 }
 
 /** The position table's conditions, the scenes, and every check with each plug apart: there grounds and feeds are lost. */

@@ -69,6 +69,19 @@ test("a part that goes leaves the focus of a scene, and what is left of it stays
   expect(after(bench, removeThings(bench, ["M1"])).circuit.scenes).toEqual([{ ...scene, focus: ["S1"] }]);
 });
 
+test("questions go with the points they ask for; where only the plug goes, they ask at the part", () => {
+  const questions = [
+    { asks: "state", point: "M1.1" },
+    { asks: "volts", point: "X1-2", black: "battery -" },
+    { asks: "volts", point: "X1-2", black: "M1.1" },
+  ] as const;
+  const bench = benchFor({ ...SMALL, scenes: [{ label: "At rest", condition: {}, questions }] });
+  const left = (id: string) => after(bench, removeThings(bench, [id])).circuit.scenes[0]?.questions;
+  expect(left("M1")).toEqual([questions[1]]);
+  expect(left("X1")).toEqual([questions[0], { ...questions[1], point: "S1.2" }, { ...questions[2], point: "S1.2" }]);
+  expect(left("W2")).toEqual(questions);
+});
+
 test("a scene of which nothing is left goes", () => {
   const circuit = { ...SMALL, scenes: [{ label: "On", condition: { set: { S1: "on" } } }] };
   const bench = benchFor(circuit);

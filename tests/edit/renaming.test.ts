@@ -23,7 +23,16 @@ const busy = afterAll(
   (at) => plantFault(at, "X32-1:corroded=2"),
   (at) => plantFault(at, "W7:crossed=W9"),
   (at) => plantFault(at, "K1:welded"),
-  (at) => addScene(at, { label: "One vent", focus: ["S2", "S5", "M3"] }),
+  (at) =>
+    addScene(at, {
+      label: "One vent",
+      focus: ["S2", "S5", "M3"],
+      questions: [
+        { asks: "state", point: "M3.1" },
+        { asks: "volts", point: "X5-6", black: "SP1.1" },
+        { asks: "lamp", point: "X5-4", lampTo: "battery -", lamp: "4 A lamp" },
+      ],
+    }),
 );
 
 /** The bench with every name of an id replaced in its text, wherever it stands. */

@@ -81,6 +81,15 @@ describe("a good file", () => {
     expect(back.ok && Object.keys(back.value.scenes[0]!.condition.set!)).toEqual(["S2", "S1"]);
   });
 
+  test("has a question's fields in that order too, and its points in their one spelling", () => {
+    const circuit = copy();
+    circuit.scenes[0].questions = [{ lamp: "4 A lamp", lampTo: "battery +", point: "X2.1a", asks: "lamp" }];
+    const read = readCircuit(JSON.stringify(circuit));
+    expect(read.ok && formatCircuit(read.value)).toContain(
+      '{ "asks": "lamp", "point": "X2-1a", "lampTo": "battery +", "lamp": "4 A lamp" }',
+    );
+  });
+
   test("puts one wire on one line", () => {
     expect(
       formatCircuit(SMALL)
@@ -244,12 +253,20 @@ const REFUSED: readonly (readonly [string, (circuit: any) => void])[] = [
   ["part-unknown scenes[0].condition.out[1]", (c) => c.scenes[0].condition.out.push("F9")],
   ["part-unknown scenes[0].focus[1]", (c) => Object.assign(c.scenes[0], { focus: ["M1", "M9"] })],
   ["twice scenes[0].focus[1]", (c) => Object.assign(c.scenes[0], { focus: ["M1", "M1"] })],
+  ["point-cavity scenes[0].questions[1].point", (c) => asking(c, { asks: "state", point: "X1-9" })],
+  ["point-spelling scenes[0].questions[1].black", (c) => asking(c, { asks: "volts", point: "M1.1", black: "battery" })],
   ["file-limit scenes[0].seconds", (c) => Object.assign(c.scenes[0], { seconds: 0 })],
   [
     "point-part scenes[0].condition.drive.U9.1",
     (c) => Object.assign(c.scenes[0].condition, { drive: { "U9.1": "on" } }),
   ],
 ];
+
+/** Has the first scene ask a good question, then this one. */
+// biome-ignore lint/suspicious/noExplicitAny: a broken file has no type
+function asking(circuit: any, question: object): void {
+  circuit.scenes[0].questions = [{ asks: "state", point: "M1.1" }, question];
+}
 
 describe("what does not hold together is refused with its path", () => {
   test.each(REFUSED)("%s", (expected, change) => {
