@@ -11,6 +11,11 @@ export function secondsOf({ seconds = SCENE_SECONDS }: Scene): Seconds {
   return seconds;
 }
 
+/** How many questions the scenes of a circuit ask. One that asks any is a lesson. */
+export function questionsIn({ scenes }: Pick<Circuit, "scenes">): number {
+  return scenes.reduce((sum, { questions = [] }) => sum + questions.length, 0);
+}
+
 /**
  * What a scene shows in full: its parts in focus, and every wire that has both ends on them. Null where it has none, and
  * all is shown.

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { Scene } from "../../core/circuit/circuit.ts";
+import type { Circuit, Scene } from "../../core/circuit/circuit.ts";
 import { changeScene } from "../../core/edit/commands/changeScene.ts";
 import { removeScene } from "../../core/edit/commands/removeScene.ts";
 import { reorderScene } from "../../core/edit/commands/reorderScene.ts";
@@ -8,9 +8,11 @@ import { Icon } from "../panels/Icon.tsx";
 import { useMake } from "../state/useMake.ts";
 import { RowMenu } from "./RowMenu.tsx";
 import { SceneForm } from "./SceneForm.tsx";
+import { SceneQuestions } from "./SceneQuestions.tsx";
 import { typedScene, wordsOf } from "./sceneWords.ts";
 
 interface Shown {
+  readonly circuit: Circuit;
   readonly scene: Scene;
   /** Its place among the scenes, counted from 0, and how many there are. */
   readonly at: number;
@@ -23,7 +25,7 @@ interface Shown {
 }
 
 /** One scene: a press sets the drawing so, the dots change it. Its caption stands there while it is shown. */
-export function SceneRow({ scene, at, count, isShown, isSetSo, choose }: Shown) {
+export function SceneRow({ circuit, scene, at, count, isShown, isSetSo, choose }: Shown) {
   const make = useMake();
   const [isChanging, setIsChanging] = useState(false);
   const { label, condition, caption = "" } = scene;
@@ -65,6 +67,7 @@ export function SceneRow({ scene, at, count, isShown, isSetSo, choose }: Shown) 
           { icon: "bin", words: "Delete", act: () => make((bench) => removeScene(bench, at)) },
         ]}
       />
+      {isShown && <SceneQuestions circuit={circuit} scene={scene} />}
       {isChanging && (
         <SceneForm
           name={`Name and caption of ${label}`}

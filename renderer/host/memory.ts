@@ -2,6 +2,7 @@ import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import { problemsOf } from "../../core/circuit/check.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { isSolved, type Job } from "../../core/diagnose/job.ts";
+import { questionsIn } from "../../core/lesson/scene.ts";
 import type { Answer, Argument, CallName, CircuitRow, JobRow, OpenedCircuit } from "../../schemas/calls.ts";
 import { readCircuit } from "../../schemas/circuit.ts";
 import { formatCircuit } from "../../schemas/formatCircuit.ts";
@@ -202,7 +203,7 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
       return found ? ok(found) : refuse("picture-unknown");
     },
     "benches.save": ({ id, ...stand }) => save(id, null, stand),
-    "samples.list": () => ok({ samples: [...samples].map(([sample, circuit]) => ({ sample, ...countsOf(circuit) })) }),
+    "samples.list": () => ok({ samples: [...samples].map(([sample, circuit]) => sampleRow(sample, circuit)) }),
     "samples.open": ({ sample }) => {
       const circuit = samples.get(sample);
       return circuit ? ok({ circuit }) : refuse("sample-unknown", { sample });
@@ -252,6 +253,11 @@ function factsOf(circuit: Circuit) {
   const found = problemsOf(circuit);
   const problems = found.filter(({ severity }) => severity === "problem").length;
   return { ...countsOf(circuit), problems, looseEnds: found.length - problems };
+}
+
+function sampleRow(sample: string, circuit: Circuit) {
+  const questions = questionsIn(circuit);
+  return { sample, ...countsOf(circuit), scenes: circuit.scenes.length, questions, exercises: [] };
 }
 
 function meets(words: string, search: string): boolean {

@@ -25,7 +25,12 @@ export function FirstStart() {
   return (
     <>
       <section>
-        <h2 className="hero">See where every wire gets its feed and its ground</h2>
+        <div className="hero-row">
+          <h2 className="hero">See where every wire gets its feed and its ground</h2>
+          <button type="button" className="button" onClick={showLessons}>
+            Start a lesson
+          </button>
+        </div>
         <ol className="teach">
           {TEACH.map(({ title, words, Picture }, index) => (
             <li key={title}>
@@ -39,8 +44,22 @@ export function FirstStart() {
           ))}
         </ol>
       </section>
-      <Samples title="Start from a sample" note="nothing can break: it is as it came when you open it again" />
+      <div className="library-samples">
+        <Samples
+          title="Start from a sample"
+          note="nothing can break: it is as it came when you open it again"
+          are="vehicles"
+        />
+        <Samples title="Start a lesson" note="scenes to show, questions to ask, faults to hide" are="lessons" />
+      </div>
       <Deleted />
     </>
   );
+}
+
+/** Brings the lessons into sight, the keys on the first of them. */
+function showLessons(): void {
+  const lessons = document.querySelector(".samples.are-lessons");
+  lessons?.scrollIntoView({ block: "nearest" });
+  lessons?.querySelector("button")?.focus();
 }

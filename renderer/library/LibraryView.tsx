@@ -35,7 +35,10 @@ export function LibraryView() {
                 {trouble === null && <AttemptList />}
                 <CircuitList trouble={trouble} />
               </div>
-              <Samples title="Samples" note="open one and throw its switches" />
+              <div className="library-samples">
+                <Samples title="Start a lesson" note="scenes, questions and hidden faults" are="lessons" />
+                <Samples title="Samples" note="open one and throw its switches" are="vehicles" />
+              </div>
             </div>
           )
         )}

@@ -1,14 +1,23 @@
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { opensKey, sampleKey } from "../state/shelf.ts";
-import { lessonOf } from "../words/library.ts";
+import { isLesson, lessonFacts, lessonOf } from "../words/library.ts";
 import { CircuitPicture } from "./CircuitPicture.tsx";
 
-/** The samples as tiles, each with what it teaches. */
-export function Samples({ title, note }: { readonly title: string; readonly note: string }) {
+interface Shown {
+  readonly title: string;
+  readonly note: string;
+  /** Which of them: the vehicles, or the boards of the lessons. */
+  readonly are: "vehicles" | "lessons";
+}
+
+/** Samples as tiles, each with what it teaches. */
+export function Samples({ title, note, are }: Shown) {
   const { dispatch } = useAppStore();
-  const samples = useApp(({ shelf }) => shelf.samples);
+  const all = useApp(({ shelf }) => shelf.samples);
+  const samples = all.filter((row) => isLesson(row) === (are === "lessons"));
+  if (samples.length === 0) return null;
   return (
-    <section className="library-samples">
+    <section className={`samples are-${are}`}>
       <h2 className="section-title">
         {title} <span className="caption">{note}</span>
       </h2>
@@ -26,6 +35,7 @@ export function Samples({ title, note }: { readonly title: string; readonly note
                 <bdi>{row.title}</bdi>
               </b>
               <span className="caption">{lessonOf(row)}</span>
+              {isLesson(row) && <span className="caption">{lessonFacts(row)}</span>}
             </button>
           </li>
         ))}

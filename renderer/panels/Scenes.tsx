@@ -25,6 +25,7 @@ export function Scenes({ circuit }: { readonly circuit: Circuit }) {
       {scenes.map((scene, at) => (
         <SceneRow
           key={scene.label}
+          circuit={circuit}
           scene={scene}
           at={at}
           count={scenes.length}

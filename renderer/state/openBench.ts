@@ -1,6 +1,7 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { benchFor } from "../../core/edit/bench.ts";
 import { type Desk, deskFor } from "../../core/edit/history.ts";
+import { questionsIn } from "../../core/lesson/scene.ts";
 import { HAND } from "../canvas/tool.ts";
 import { NO_JUMPER } from "./jumpering.ts";
 import type { Asking, Open, Standing, Versions } from "./state.ts";
@@ -41,7 +42,7 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "bench
     gesture: 0,
     traces: {},
     recent: [],
-    panel: "order",
+    panel: questionsIn(circuit) > 0 ? "condition" : "order",
     step: null,
     order: notAsked(),
     earlier: null,

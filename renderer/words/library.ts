@@ -30,15 +30,26 @@ const LESSONS: Readonly<Record<string, string>> = {
   "7-charging": "Alternator and its lamp",
   "8-wiper": "Park contact, two speeds",
   "9-liftgate": "Limit switches, two ways",
-  "10-power-and-ground": "Lesson: three states of a wire",
-  "11-unloaded-tests": "Lesson: 12 V that do no work",
-  "12-reversing-motor": "Lesson: both sides on ground",
-  "13-unlike-lamps": "Puzzle: nothing is broken",
+  "10-power-and-ground": "Three states of a wire",
+  "11-unloaded-tests": "12 V that do no work",
+  "12-reversing-motor": "Both sides on ground",
+  "13-unlike-lamps": "A puzzle",
 };
 
 /** What a sample teaches, in a few words; its vehicle where that is not known. */
 export function lessonOf({ sample, vehicle }: SampleRow): string {
   return LESSONS[sample] ?? vehicle;
+}
+
+/** Whether a sample is a lesson: its scenes ask questions. */
+export function isLesson({ questions }: SampleRow): boolean {
+  return questions > 0;
+}
+
+/** What a lesson brings: "7 scenes, 13 questions, 2 hidden faults". */
+export function lessonFacts({ scenes, questions, exercises }: SampleRow): string {
+  const hidden = exercises.length === 0 ? [] : [counted(exercises.length, "hidden fault")];
+  return [counted(scenes, "scene"), counted(questions, "question"), ...hidden].join(", ");
 }
 
 const COPY = / \(copy(?: (\d+))?\)$/;

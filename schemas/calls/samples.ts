@@ -8,6 +8,11 @@ const sampleRow = z.strictObject({
   pages: z.int(),
   parts: z.int(),
   wires: z.int(),
+  scenes: z.int(),
+  /** Questions that its scenes ask; a sample that asks any is a lesson. */
+  questions: z.int(),
+  /** Names of the exercises made of it. */
+  exercises: z.array(shortWords),
 });
 /** A sample as the list of them shows it. */
 export type SampleRow = z.infer<typeof sampleRow>;

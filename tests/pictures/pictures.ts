@@ -2,7 +2,7 @@ import { PALETTES } from "../../core/drawing/ink.ts";
 import type { Drawing } from "../../core/drawing/mark.ts";
 import { svgOf } from "../../core/drawing/svg.ts";
 import { circuitSheets } from "../../core/paper/circuitSheets.ts";
-import { SAMPLE_NAMES, sample } from "../samples/onTheBench.ts";
+import { LESSON_NAMES, SAMPLE_NAMES, sample } from "../samples/onTheBench.ts";
 import { specimen } from "./specimen.ts";
 import { symbols } from "./symbols.ts";
 
@@ -23,7 +23,7 @@ const SYMBOLS: readonly Picture[] = (["iec", "na"] as const).flatMap((look) =>
 );
 
 /** Every page of the samples as its sheet is printed at rest, in black. */
-const SHEETS: readonly Picture[] = SAMPLE_NAMES.flatMap((name) =>
+const SHEETS: readonly Picture[] = [...SAMPLE_NAMES, ...LESSON_NAMES].flatMap((name) =>
   sample(name).pages.map(({ id }) => ({ file: `${name}-${id}.svg`, svg: () => inBlack(sheetOfSample(name, id)) })),
 );
 

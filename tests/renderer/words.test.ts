@@ -16,6 +16,8 @@ import {
   copyTitle,
   deletedWords,
   fileNameFor,
+  isLesson,
+  lessonFacts,
   lessonOf,
   shownTitle,
   sinceWords,
@@ -298,6 +300,9 @@ describe("the library", () => {
     pages: 1,
     parts: 3,
     wires: 4,
+    scenes: 0,
+    questions: 0,
+    exercises: [],
     problems: 0,
     looseEnds: 0,
     version: 1,
@@ -344,6 +349,13 @@ describe("the library", () => {
     expect(copyTitle("Horns (copy)")).toBe("Horns (copy 2)");
     expect(copyTitle("Horns (copy 9)")).toBe("Horns (copy 10)");
     expect(copyTitle("x".repeat(160))).toBe(`${"x".repeat(153)} (copy)`);
+  });
+
+  test("a lesson says what it brings; a sample that asks nothing is none", () => {
+    const lesson = { ...row, sample: "10-power-and-ground", scenes: 7, questions: 12, exercises: ["a.1", "a.2"] };
+    expect(plain(lessonFacts(lesson))).toBe("7_scenes, 12_questions, 2_hidden faults");
+    expect(plain(lessonFacts({ ...lesson, scenes: 1, questions: 1, exercises: [] }))).toBe("1_scene, 1_question");
+    expect([isLesson(lesson), isLesson({ ...lesson, questions: 0 })]).toEqual([true, false]);
   });
 
   test("what a sample teaches, else its vehicle", () => {

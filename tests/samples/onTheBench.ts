@@ -23,6 +23,14 @@ export const SAMPLE_NAMES: readonly string[] = [
   "9-liftgate",
 ];
 
+/** The lessons among the samples, each on a small board of its own, and the puzzle. */
+export const LESSON_NAMES: readonly string[] = [
+  "10-power-and-ground",
+  "11-unloaded-tests",
+  "12-reversing-motor",
+  "13-unlike-lamps",
+];
+
 const samples = new Map<string, Circuit>();
 
 /** The circuit of a sample's file, `4-horn`: read once, so that what is remembered with it is worked out once. */

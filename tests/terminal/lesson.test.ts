@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -213,5 +213,44 @@ describe("questions", () => {
       const { code, complaint } = await run("questions", HORN, ...words);
       expect([code, complaint]).toEqual([2, expect.stringMatching(sentence)]);
     }
+  });
+});
+
+describe("lesson", () => {
+  it("lists the lessons that come with the program, with their files", async () => {
+    const { lessons } = JSON.parse((await run("lesson", "--json")).out);
+    expect(lessons).toHaveLength(4);
+    for (const { file, exercises } of lessons)
+      expect([file, ...exercises].filter((each) => !existsSync(each))).toEqual([]);
+    expect((await run("lesson")).out).toMatch(
+      /^Power, ground and floating: 7 scenes, 12 questions\n {3}\S+\.circuit\.json\n/,
+    );
+  });
+
+  it("says scene by scene what is asked, what is right and what is to be seen", async () => {
+    const board = fileURLToPath(new URL("../../samples/12-reversing-motor.circuit.json", import.meta.url));
+    const told = await run("lesson", board);
+    expect(told.code).toBe(0);
+    expect(told.out).toMatch(/Scene 5: Up, return joint apart \(S1=up,apart:X7\)\n1\. .*X1-5[^?]*\?\n {3}a\) 0\.0 V\n/);
+    expect(told.out).toContain("1. c) 12.6 V.");
+    const { scenes } = JSON.parse((await run("lesson", board, "--json")).out);
+    expect(scenes[3].questions[0]).toMatchObject({ asked: { point: "X3-1b" }, right: 3 });
+  });
+
+  it("says plainly where there is nothing to teach, and how many questions are lost", async () => {
+    const bare = JSON.parse(readFileSync(HORN, "utf8"));
+    writeFileSync(path("bare.circuit.json"), JSON.stringify({ ...bare, scenes: [] }));
+    expect(await run("lesson", path("bare.circuit.json"))).toMatchObject({
+      code: 2,
+      complaint: expect.stringContaining("no scenes"),
+    });
+    const asks = [{ label: "Rest", condition: {}, questions: [{ asks: "state", point: "G1.+" }] }];
+    writeFileSync(
+      path("asks.circuit.json"),
+      JSON.stringify({ ...bare, scenes: asks, reach: { ...bare.reach, G1: { doNotProbe: "sealed" } } }),
+    );
+    expect((await run("lesson", path("asks.circuit.json"))).out).toContain(
+      "cannot be answered by the circuit as it is now",
+    );
   });
 });

@@ -42,4 +42,5 @@ function post(lead: string): string {
 export const QUESTION_REFUSALS = {
   "questions-count": "{typed} questions cannot be made; ask for 1 to {most}.",
   "questions-none": "Nothing can be asked there.",
+  "lesson-none": "{title} has no scenes to teach from.",
 } as const;

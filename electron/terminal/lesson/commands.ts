@@ -82,6 +82,13 @@ export function addLessonCommands(program: Command, console: Console, ended: (co
   ).action(async (files, options) => ended(await (await import("./grade.ts")).grade(console, files, options)));
 
   program
+    .command("lesson")
+    .description("the lessons that come with the program; of one, its scenes, questions, answers and hidden faults")
+    .argument("[file]", "circuit file whose scenes are taught; without it, a list")
+    .option("--json", "one JSON object")
+    .action(async (file, options) => ended(await (await import("./lesson.ts")).lesson(console, file, options)));
+
+  program
     .command("questions")
     .description("questions for a class, made from the circuit itself: predict, then reveal")
     .argument("<file>", "circuit file")

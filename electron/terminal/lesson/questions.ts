@@ -12,6 +12,8 @@ import { wholeOf } from "./given.ts";
 
 /** Questions that are made at once at most. */
 const MOST = 200;
+/** Longest line that reads well, in columns. */
+export const MOST_WIDTH = 110;
 
 /** What may be typed of questions. */
 export interface QuestionsTyped {
@@ -38,22 +40,31 @@ export async function questions(console: Console, file: string, typed: Questions
     return EXIT.fine;
   }
   if (made.length === 0) need(refuse("questions-none"));
-  const width = Math.min(console.width, 110);
+  const width = Math.min(console.width, MOST_WIDTH);
   console.write(`${circuit.title}\n`);
-  made.forEach((question, index) => {
-    console.write(`\n${wrapped(question.text, width, `${index + 1}. `, "   ")}\n`);
-    question.choices.forEach(({ answer }, choice) => {
-      console.write(`   ${letter(choice)}) ${answer}\n`);
-    });
-  });
+  for (const [index, question] of made.entries())
+    console.write(`\n${questionLines(question, index + 1, width).join("\n")}\n`);
   console.write("\nAnswers\n");
-  made.forEach((question, index) => {
-    console.write(
-      `\n${wrapped(`${letter(question.right)}) ${question.reason.join(" ")}`, width, `${index + 1}. `, "   ")}\n`,
-    );
-    for (const line of ideaLines(question)) console.write(`${wrapped(line, width, "   ", "      ")}\n`);
-  });
+  for (const [index, question] of made.entries())
+    console.write(`\n${answerLines(question, index + 1, width).join("\n")}\n`);
   return EXIT.fine;
+}
+
+/** A question under its number, and its choices by letter. */
+export function questionLines({ text, choices }: Question, number: number, width: number): readonly string[] {
+  return [
+    wrapped(text, width, `${number}. `, "   "),
+    ...choices.map(({ answer }, choice) => `   ${letter(choice)}) ${answer}`),
+  ];
+}
+
+/** The right choice of a question with its reason, and what each wrong one shows. */
+export function answerLines(question: Question, number: number, width: number): readonly string[] {
+  const { right, reason } = question;
+  return [
+    wrapped(`${letter(right)}) ${reason.join(" ")}`, width, `${number}. `, "   "),
+    ...ideaLines(question).map((line) => wrapped(line, width, "   ", "      ")),
+  ];
 }
 
 function letter(choice: number): string {

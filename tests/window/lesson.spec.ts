@@ -1,0 +1,21 @@
+import { expect, story } from "./story.ts";
+
+story(
+  "a lesson is started from the first screen; its scenes ask, and an answer comes only when it is opened",
+  async ({ program }) => {
+    const { page } = program;
+    await page.getByRole("button", { name: "Start a lesson" }).click();
+    await expect(
+      page.getByRole("button", { name: /^Power, ground and floating.*12.questions, 2.hidden faults/ }),
+    ).toBeFocused();
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await expect(page.getByRole("heading", { name: "What differs from rest" })).toBeVisible();
+    await page.getByRole("button", { name: /^Pump unplugged, switch off/ }).click();
+    const questions = page.getByRole("list", { name: "Questions of Pump unplugged, switch off" });
+    await expect(questions.getByRole("listitem")).toHaveCount(2);
+    await expect(questions.getByText("A meter draws next to nothing")).toBeHidden();
+    await questions.getByText("Answer").nth(1).click();
+    await expect(questions.getByText("A meter draws next to nothing")).toBeVisible();
+  },
+);
