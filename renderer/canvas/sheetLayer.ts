@@ -1,5 +1,6 @@
 import { Layer } from "konva/lib/Layer.js";
 import { Shape } from "konva/lib/Shape.js";
+import { type Dimming, inkShare } from "./dimming.ts";
 import type { Painted, PaintedMark } from "./painted.ts";
 import { paintOn } from "./paintOn.ts";
 import { Tiles } from "./tiles.ts";
@@ -17,6 +18,7 @@ export class SheetLayer {
   lastMs = 0;
   private painted: Painted | null = null;
   private hidden: ReadonlySet<PaintedMark> = new Set();
+  private dimming: Dimming | null = null;
   /** Marks under which the canvas is no longer right; null where all of it is not. */
   private altered: PaintedMark[] | null = null;
   private view: Viewport = { scale: 1, x: 0, y: 0 };
@@ -41,6 +43,13 @@ export class SheetLayer {
   hide(marks: ReadonlySet<PaintedMark>): void {
     this.alter([...this.hidden, ...marks]);
     this.hidden = marks;
+  }
+
+  /** Lays all that is not to be shown in full down with less ink; null lays everything down in full. */
+  dim(dimming: Dimming | null): void {
+    if (dimming?.full === this.dimming?.full && dimming?.palette === this.dimming?.palette) return;
+    this.dimming = dimming;
+    this.redraw();
   }
 
   /** Moves and zooms the layer itself, onto whole pixels; the marks stay what they are. */
@@ -78,6 +87,7 @@ export class SheetLayer {
     const isAsked = (box: PaperBox): boolean => isWithin(box, seen) && (tiles?.isUnder(box) ?? true);
     for (const painted of this.painted?.marks ?? []) {
       if (!isAsked(painted.box) || this.hidden.has(painted)) continue;
+      canvas.globalAlpha = inkShare(painted.mark, this.dimming);
       paintOn(canvas, painted.paints, this.painted!.pixels);
       this.laid++;
     }

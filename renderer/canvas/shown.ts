@@ -51,6 +51,8 @@ export interface Shown {
   readonly suspects: readonly SuspectMark[];
   /** Ids of parts and wires that are not as in the good circuit. */
   readonly different: ReadonlySet<string>;
+  /** Ids of parts, wires and plugs that are shown in full, all others dimmed; null for everything. */
+  readonly full: ReadonlySet<string> | null;
   /** What is to be brought into sight or zoomed; met once for each count. */
   readonly wish: Wish | null;
   /** What a fitted drawing leaves free at the edges. */

@@ -151,6 +151,7 @@ export class SheetSurface {
       this.goTo(shown.viewport, false);
     }
     if (before.papers !== shown.papers) this.stage.repaintPapers();
+    this.stage.sheet.dim(shown.full && { full: shown.full, palette: shown.palette });
     this.draw();
     this.meetWish();
     this.stage.repaint();

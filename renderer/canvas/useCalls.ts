@@ -127,6 +127,10 @@ export function useCalls(
           dispatch({ do: "with-suspect", isWith: !withSuspectNow(state) });
           return true;
         }
+        if (key === "changed" && state.open) {
+          dispatch({ do: "show-changed", isOn: !state.open.showsChanged });
+          return true;
+        }
         const bench = benchOf(state);
         const command = bench && keyCommand(key, bench, chosenNow(state));
         if (command && key === "duplicate") makeCopies(store, command);

@@ -4,6 +4,7 @@ import { benchWith } from "../../core/edit/liveWith.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import { usePapers } from "../printed/usePapers.ts";
 import { useApp } from "../state/AppContext.tsx";
+import { changedSince } from "../state/changedNow.ts";
 import type { AppState } from "../state/state.ts";
 import { liveOnSheet, shownWith, suspectMarks, suspectOnSheet, suspectsInSight } from "../state/suspectNow.ts";
 import type { Knot } from "./knots.ts";
@@ -39,6 +40,11 @@ export function useShown(): Shown | null {
   const live = open && liveOnSheet(open);
   const inSight = open ? suspectsInSight(open) : NO_SUSPECTS;
   const marked = open && suspectOnSheet(open);
+  const { showsChanged, stoodBefore } = open ?? NOTHING;
+  const full = useMemo(
+    () => (showsChanged && stoodBefore && live ? changedSince(stoodBefore, live.shown) : null),
+    [showsChanged, stoodBefore, live],
+  );
   const suspects = useMemo(() => suspectMarks(inSight, marked), [inSight, marked]);
   return useMemo(() => {
     if (!desk || !live) return null;
@@ -64,6 +70,7 @@ export function useShown(): Shown | null {
       flagged: suspect ? [] : planted.map(({ target }) => target),
       suspects,
       different: suspect || bench.showFaults ? new Set([...differs.parts, ...differs.wires]) : NO_IDS,
+      full,
       wish,
       papers,
       margins,
@@ -73,6 +80,7 @@ export function useShown(): Shown | null {
     live,
     suspect,
     suspects,
+    full,
     papers,
     page,
     viewports,
@@ -99,6 +107,8 @@ const NOTHING = {
   hovered: null,
   wish: null,
   step: null,
+  showsChanged: false,
+  stoodBefore: null,
 } as const;
 
 /** The probe order that is pinned on the drawing: while its view is open. */

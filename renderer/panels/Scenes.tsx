@@ -9,11 +9,13 @@ import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { conditionNow } from "../state/views.ts";
 import { ConditionGroup } from "./ConditionGroup.tsx";
 import { Icon } from "./Icon.tsx";
+import { Toggle } from "./Toggle.tsx";
 
 /** The scenes of a circuit: one click sets the drawing so, and the caption says what is to be seen. */
 export function Scenes({ circuit }: { readonly circuit: Circuit }) {
   const { dispatch } = useAppStore();
   const now = conditionText(useApp(conditionNow));
+  const isOnlyChanged = useApp(({ open }) => open?.showsChanged ?? false);
   const { scenes } = circuit;
   const [play, setPlay] = useState(AT_START);
   const isSetSo = (at: number): boolean => scenes[at] !== undefined && conditionText(scenes[at].condition) === now;
@@ -22,6 +24,14 @@ export function Scenes({ circuit }: { readonly circuit: Circuit }) {
   return (
     <ConditionGroup title="Scenes to look at">
       {scenes.length > 1 && <ScenePlayer scenes={scenes} play={play} setPlay={setPlay} />}
+      {scenes.length > 1 && (
+        <Toggle
+          words="Only what changed"
+          about="the rest dimmed"
+          isOn={isOnlyChanged}
+          onChange={(isOn) => dispatch({ do: "show-changed", isOn })}
+        />
+      )}
       {scenes.map((scene, at) => (
         <SceneRow
           key={scene.label}

@@ -53,6 +53,8 @@ export type BenchAction =
   | { readonly do: "show-suspect"; readonly id: string | null }
   /** Shows the wires as they would be with the suspect that is marked, or as they are. */
   | { readonly do: "with-suspect"; readonly isWith: boolean }
+  /** Shows only in full what the last step changed, or everything. */
+  | { readonly do: "show-changed"; readonly isOn: boolean }
   | { readonly do: "show-table"; readonly connector: string }
   /** Shows what else hangs on a fuse, splice, ground, connector, pin or wire. */
   | { readonly do: "show-shares"; readonly place: string }

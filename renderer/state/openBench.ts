@@ -40,6 +40,8 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "bench
     wish: null,
     held: [],
     gesture: 0,
+    stoodBefore: null,
+    showsChanged: false,
     traces: {},
     recent: [],
     panel: questionsIn(circuit) > 0 ? "condition" : "order",

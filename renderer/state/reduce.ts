@@ -98,6 +98,7 @@ const BENCH: Readonly<Record<BenchAction["do"], true>> = {
   "go-to-step": true,
   "show-suspect": true,
   "with-suspect": true,
+  "show-changed": true,
   "show-table": true,
   "show-shares": true,
   "seek-sneaks": true,

@@ -6,6 +6,7 @@ import { positionNow, throwControl } from "../../core/edit/commands/throwControl
 import { cancel, type Desk, keep, mark, perform, redo, undo } from "../../core/edit/history.ts";
 import { HAND } from "../canvas/tool.ts";
 import type { BenchAction, Command } from "./action.ts";
+import { stoodBefore } from "./changedNow.ts";
 import { pickedFor } from "./jumpering.ts";
 import { pageOf, readAt, thingNamed } from "./places.ts";
 import type { Open, Thing } from "./state.ts";
@@ -21,11 +22,19 @@ const MOST_RECENT = 4;
  * hand, is no trial any more.
  */
 export function reduceBench(open: Open, action: BenchAction): Answered {
-  const after = withTraces(open, answered(open, action), action.do === "undo" || action.do === "redo");
+  const isUndone = action.do === "undo" || action.do === "redo";
+  const after = withStood(open, withTraces(open, answered(open, action), isUndone));
   if (!after.ok || !open.isTrial) return after;
   const { circuit, job } = after.value.desk.bench;
   if (circuit === open.desk.bench.circuit && job === null) return after;
   return fine({ ...after.value, isTrial: false });
+}
+
+/** How things stood before an action is kept, to be seen what it changed. */
+function withStood(open: Open, after: Answered): Answered {
+  if (!after.ok) return after;
+  const was = stoodBefore(open, open.desk.bench, after.value.desk.bench);
+  return was === open.stoodBefore ? after : fine({ ...after.value, stoodBefore: was });
 }
 
 /** What the instruments show after an action is traced. */
@@ -202,6 +211,8 @@ function seen(open: Open, action: Sight): Open {
       return suspected(open, action.id);
     case "with-suspect":
       return { ...open, isWithSuspect: action.isWith };
+    case "show-changed":
+      return { ...open, showsChanged: action.isOn };
     case "show-table":
       return { ...open, connector: action.connector };
     case "show-shares":

@@ -109,6 +109,10 @@ export interface Open {
   readonly held: readonly ControlKey[];
   /** Counts the holds, so that each is a step of its own to undo. */
   readonly gesture: number;
+  /** The bench before the last step that current may feel; null where nothing was done yet. */
+  readonly stoodBefore: Bench | null;
+  /** Whether only what that step changed is shown in full. */
+  readonly showsChanged: boolean;
   /** What the instruments on the bench showed lately. */
   readonly traces: Traces;
   /** Controls thrown lately, newest first. */

@@ -131,6 +131,7 @@ describe("the table of keys", () => {
       "add-part",
       "wire",
       "arrange",
+      "changed",
       "choose-all",
       "choose-net",
       "choose-connector",

@@ -188,6 +188,7 @@ describe("walking by the keys", () => {
     flagged: [],
     suspects: [],
     different: new Set(),
+    full: null,
     wish: null,
     papers: [],
     margins: NO_MARGINS,

@@ -17,5 +17,12 @@ story(
     await expect(questions.getByText("A meter draws next to nothing")).toBeHidden();
     await questions.getByText("Answer").nth(1).click();
     await expect(questions.getByText("A meter draws next to nothing")).toBeVisible();
+
+    await page.getByRole("checkbox", { name: /Only what changed/ }).check();
+    const everything = page.getByRole("button", { name: "Show everything" });
+    await expect(everything).toBeVisible();
+    await page.locator(".sheet-canvas").focus();
+    await page.keyboard.press("d");
+    await expect(everything).toBeHidden();
   },
 );

@@ -155,6 +155,7 @@ export const KEY_ROWS = [
     words: "With nothing wrong, or with the fault",
     commands: ["show-faults"],
   },
+  { id: "changed", place: "drawing", keys: ["D"], words: "Only what the last step changed, or everything" },
   { id: "rest", place: "drawing", keys: ["0"], words: "Everything at rest", commands: ["rest-all"] },
 
   {
