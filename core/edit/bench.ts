@@ -31,6 +31,8 @@ export interface Bench {
   readonly condition: Condition;
   readonly before: Before;
   readonly faults: readonly Fault[];
+  /** Texts of those faults that come and go and are away now. Time alone changes it: it is neither undone nor kept. */
+  readonly gone: readonly string[];
   /** Whether the drawing shows the circuit with the faults, or with nothing wrong. */
   readonly showFaults: boolean;
   /** Instruments on the bench, and where each is clipped. */
@@ -80,6 +82,7 @@ export function benchFor(circuit: Circuit): Bench {
     condition: {},
     before: { condition: {}, good: {}, now: {} },
     faults: [],
+    gone: [],
     showFaults: true,
     clipped: [],
     complaint: null,

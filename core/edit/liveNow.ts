@@ -1,5 +1,6 @@
 import { remember } from "../base/memo.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
+import { withoutGone } from "../live/comings.ts";
 import { type Differs, differencesOf } from "../live/differences.ts";
 import type { Fault } from "../live/fault.ts";
 import { attachmentsOf, type Clipped, fuseOf } from "../live/instruments/clipped.ts";
@@ -48,7 +49,8 @@ const rigsOf = remember((_: Circuit): Rigs => ({ good: null, now: null, last: nu
  * before; the rigs that solved the last one are only used again to be quick.
  */
 export const liveNow = remember((bench: Bench): LiveNow => {
-  const { before, condition, faults, clipped } = bench;
+  const { before, condition, clipped } = bench;
+  const faults = withoutGone(bench.faults, bench.gone);
   const wiring = wiringOf(bench.circuit);
   const rigs = rigsOf(wiring);
   const standing = (states: PartStates): Standing => ({ condition: before.condition, states });
@@ -61,7 +63,7 @@ export const liveNow = remember((bench: Bench): LiveNow => {
   );
   const good = rigs.good.reached;
   let now = good;
-  if (faults.length > 0 || !areSame(before.good, before.now)) {
+  if (bench.faults.length > 0 || !areSame(before.good, before.now)) {
     rigs.now = reached({ circuit: wiring, faults, clipped }, standing(before.now), condition, good.work, rigs.now);
     now = rigs.now.reached;
   }

@@ -14,6 +14,7 @@ export function plantOf(circuit: Circuit, text: string): Outcome<Possible> {
   if (listed) return ok(listed);
   const fault = parseFault(circuit, text);
   if (!fault.ok) return text.includes("+") ? severalRefusal(circuit, text) : fault;
+  if (fault.value.pattern !== undefined) return refuse("plant-pattern", { fault: text });
   if (fault.value.mode === "crossed") return refuse("plant-crossed", { fault: text });
   return ok(known(faultText(fault.value)) ?? ofOtherValue(circuit, fault.value));
 }

@@ -14,11 +14,13 @@ export interface Fault {
   readonly mode: string;
   /** Ohms and the like; for crossed wires the other wire's id. */
   readonly value?: number | string;
+  /** Seed of the pattern by which it comes and goes; absent where it stays. */
+  readonly pattern?: number;
 }
 
-/** The spelling of a fault: `W13:open`, `X5-6:corroded=20`, `W7:crossed=W9`. */
-export function faultText(fault: Fault): string {
-  return fault.value === undefined ? `${fault.target}:${fault.mode}` : `${fault.target}:${fault.mode}=${fault.value}`;
+/** The spelling of a fault: `W13:open`, `X5-6:corroded=20`, `W7:crossed=W9`; `W13:open~5` comes and goes by pattern 5. */
+export function faultText({ target, mode, value, pattern }: Fault): string {
+  return `${target}:${mode}${value === undefined ? "" : `=${value}`}${pattern === undefined ? "" : `~${pattern}`}`;
 }
 
 /** What a fault can sit on: a part, a wire or a place in a connector. */
@@ -54,8 +56,34 @@ export function faultModes(circuit: Circuit, target: Target): readonly FaultMode
     .filter(({ unless }) => unless === undefined || unless.some(isBare));
 }
 
-/** Reads `TARGET:MODE[=VALUE]`; refuses an unknown target or mode, and a value outside the mode's limits. */
+/**
+ * Whether a fault can come and go: what opens a wire, a pin, a ground, a splice or a contact, or adds ohms to it. All else stays
+ * as it is until it is mended.
+ */
+export function canComeAndGo(circuit: Circuit, target: Target, { effects, value }: FaultMode): boolean {
+  const part = target.is === "part" ? circuit.parts.find(({ id }) => id === target.id) : undefined;
+  if (part && !["join", "control"].includes(kindOf(part.kind)?.role ?? "")) return false;
+  return effects(value?.usual[0] ?? 0).every(
+    (effect) => effect.does === "open" || effect.does === "add-ohms" || (effect.does === "stick" && !effect.closed),
+  );
+}
+
+/**
+ * Reads `TARGET:MODE[=VALUE][~PATTERN]`; refuses an unknown target or mode, a value outside the mode's limits, and a pattern of what
+ * cannot come and go.
+ */
 export function parseFault(circuit: Circuit, text: string): Outcome<Fault> {
+  const [, before, seed] = /^(.*)~(\d{1,6})$/.exec(text.trim()) ?? [];
+  const stays = before === undefined ? null : parseStaying(circuit, before);
+  if (!stays?.ok) return parseStaying(circuit, text);
+  const { target: id, mode } = stays.value;
+  const target = targetOf(circuit, id)!;
+  const known = faultModes(circuit, target).find((each) => each.mode === mode)!;
+  if (!canComeAndGo(circuit, target, known)) return refuse("fault-pattern", { fault: before! });
+  return ok({ ...stays.value, pattern: Number(seed) });
+}
+
+function parseStaying(circuit: Circuit, text: string): Outcome<Fault> {
   const shape = /^([^:=\s]+):([^:=\s]+)(?:=(.+))?$/.exec(text.trim());
   if (!shape) return refuse("fault-spelling", { text });
   const [, id = "", mode = "", typed] = shape;

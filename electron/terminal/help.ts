@@ -5,4 +5,5 @@ drive:U1.3=on drives a module's output.`;
 
 /** How a fault is typed. */
 export const FAULT_HELP = `A fault is TARGET:MODE or TARGET:MODE=VALUE, the target a part, wire or pin: W13:open, X5-6:corroded=20,
-M3:seized, F4:blown, W7:crossed=W9.`;
+M3:seized, F4:blown, W7:crossed=W9. With ~ and a number it comes and goes by a pattern of that number, W13:open~5: the
+window lets time pass, here it is shown while it is there.`;

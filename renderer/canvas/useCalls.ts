@@ -131,6 +131,14 @@ export function useCalls(
           dispatch({ do: "show-changed", isOn: !state.open.showsChanged });
           return true;
         }
+        if (key === "time" && state.open) {
+          dispatch({ do: "let-time-pass", isPassing: !state.open.time.isPassing });
+          return true;
+        }
+        if (key === "begin-traces") {
+          dispatch({ do: "begin-trace", instrument: null });
+          return true;
+        }
         const bench = benchOf(state);
         const command = bench && keyCommand(key, bench, chosenNow(state));
         if (command && key === "duplicate") makeCopies(store, command);

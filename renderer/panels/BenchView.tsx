@@ -6,6 +6,7 @@ import { SelectionBar } from "../draw/SelectionBar.tsx";
 import { Tools } from "../draw/Tools.tsx";
 import { PartEditor } from "../editor/PartEditor.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { useTime } from "../state/useTime.ts";
 import { Bar } from "./Bar.tsx";
 import { ControlsStrip } from "./ControlsStrip.tsx";
 import { SheetSwitch } from "./SheetSwitch.tsx";
@@ -19,6 +20,7 @@ export function BenchView() {
   const { dispatch } = useAppStore();
   const { width, height } = useRoom();
   const close = useCallback(() => dispatch({ do: "edit-part", part: null }), [dispatch]);
+  useTime();
   const wasEditing = useRef(false);
   useEffect(() => {
     // What had the focus in the library is gone with it.

@@ -2,12 +2,13 @@ import { type FormEvent, useState } from "react";
 import { sentence } from "../../core/base/words.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
-import { faultText, parseFault } from "../../core/live/fault.ts";
+import { canComeAndGo, faultText, parseFault, targetOf } from "../../core/live/fault.ts";
 import { useApp } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { modesOf } from "../words/fault.ts";
 import { Icon } from "./Icon.tsx";
 import { TargetField } from "./TargetField.tsx";
+import { Toggle } from "./Toggle.tsx";
 
 /** Puts a fault in: on what, how it fails, and by how much where that counts. Starts at what is chosen on the drawing. */
 export function FaultEntry({ circuit }: { readonly circuit: Circuit }) {
@@ -21,6 +22,9 @@ export function FaultEntry({ circuit }: { readonly circuit: Circuit }) {
   const [trouble, setTrouble] = useState<string | null>(null);
   const known = modes.find((each) => each.mode === mode) ?? modes[0];
   const isCrossed = known?.mode === "crossed";
+  const [pattern, setPattern] = useState<string | null>(null);
+  const place = targetOf(circuit, target);
+  const mayComeAndGo = place !== null && known !== undefined && canComeAndGo(circuit, place, known);
 
   const plant = (event: FormEvent): void => {
     event.preventDefault();
@@ -28,9 +32,14 @@ export function FaultEntry({ circuit }: { readonly circuit: Circuit }) {
       setTrouble("Name a part, a wire or a pin first, such as S6, W13 or X6-6.");
       return;
     }
+    if (pattern !== null && !/^\d{1,6}$/.test(pattern.trim())) {
+      setTrouble("A pattern has a whole number, such as 5.");
+      return;
+    }
     const needsValue = known.value !== undefined || isCrossed;
     const amount = value.trim() === "" ? String(known.value?.usual[0] ?? "") : value.trim();
-    const fault = parseFault(circuit, `${target}:${known.mode}${needsValue ? `=${amount}` : ""}`);
+    const coming = mayComeAndGo && pattern !== null ? `~${pattern.trim()}` : "";
+    const fault = parseFault(circuit, `${target}:${known.mode}${needsValue ? `=${amount}` : ""}${coming}`);
     if (!fault.ok) {
       setTrouble(sentence(fault.refusal));
       return;
@@ -39,6 +48,7 @@ export function FaultEntry({ circuit }: { readonly circuit: Circuit }) {
     setTyped("");
     setMode("");
     setValue("");
+    setPattern(null);
     setTrouble(null);
   };
   return (
@@ -75,6 +85,22 @@ export function FaultEntry({ circuit }: { readonly circuit: Circuit }) {
           />
           <span className="unit">{known?.value?.unit}</span>
         </label>
+      )}
+      {mayComeAndGo && (
+        <div className="fault-pattern">
+          <Toggle words="Comes and goes" isOn={pattern !== null} onChange={(on) => setPattern(on ? "1" : null)} />
+          {pattern !== null && (
+            <label className="field">
+              <span className="unit">pattern</span>
+              <input
+                value={pattern}
+                inputMode="numeric"
+                aria-label="Number of its pattern: the same number, the same pattern"
+                onChange={(event) => setPattern(event.target.value)}
+              />
+            </label>
+          )}
+        </div>
       )}
       {trouble !== null && (
         <p className="error" role="alert">

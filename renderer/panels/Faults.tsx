@@ -3,9 +3,11 @@ import { faultText } from "../../core/live/fault.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { circuitNow, faultsNow } from "../state/views.ts";
-import { faultTitle } from "../words/fault.ts";
+import { comingWord, faultTitle } from "../words/fault.ts";
 import { FaultEntry } from "./FaultEntry.tsx";
 import { Icon } from "./Icon.tsx";
+
+const NONE: readonly string[] = [];
 
 /** Faults put into the circuit, a way to take each out, and a form to put another in. */
 export function Faults() {
@@ -13,6 +15,7 @@ export function Faults() {
   const make = useMake();
   const circuit = useApp(circuitNow);
   const faults = useApp(faultsNow);
+  const gone = useApp(({ open }) => open?.desk.bench.gone ?? NONE);
   if (!circuit) return null;
   return (
     <div className="view-scroll">
@@ -35,6 +38,7 @@ export function Faults() {
                 onClick={() => dispatch({ do: "find-named", id: fault.target })}
               >
                 {faultTitle(circuit, fault)}
+                {fault.pattern !== undefined && <b>: {comingWord(fault, gone)}</b>}
               </button>
               <button
                 type="button"

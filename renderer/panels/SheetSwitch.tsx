@@ -1,6 +1,7 @@
 import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { hasFaults, suspectNow } from "../state/views.ts";
+import { Comings } from "./Comings.tsx";
 import { GoodOrFault } from "./GoodOrFault.tsx";
 
 /**
@@ -15,6 +16,7 @@ export function SheetSwitch() {
   return (
     <div className="sheet-switch">
       {isOnlyChanged && <OnlyChanged />}
+      <Comings />
       {(isFaulty || suspect) && <WithFault />}
     </div>
   );

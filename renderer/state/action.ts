@@ -58,8 +58,12 @@ export type BenchAction =
   | { readonly do: "show-table"; readonly connector: string }
   /** Shows what else hangs on a fuse, splice, ground, connector, pin or wire. */
   | { readonly do: "show-shares"; readonly place: string }
-  /** Begins lowest and highest of an instrument anew. */
-  | { readonly do: "begin-trace"; readonly instrument: string }
+  /** Begins lowest and highest of an instrument anew; of all for null. */
+  | { readonly do: "begin-trace"; readonly instrument: string | null }
+  /** A step of time passes for faults that come and go; or all steps up to the next that comes or goes. */
+  | { readonly do: "pass-time" | "pass-to-next" }
+  /** Stops time for them, or lets it go on. */
+  | { readonly do: "let-time-pass"; readonly isPassing: boolean }
   /** Has every way sought in which current can run against the drawn direction. */
   | { readonly do: "seek-sneaks" }
   /** Names an end of the jumper, its fuse, or which end is picked on the drawing. */

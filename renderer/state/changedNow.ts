@@ -13,7 +13,7 @@ export function stoodBefore({ stoodBefore: known }: Open, before: Bench, after: 
 }
 
 function feels(before: Bench, after: Bench): boolean {
-  return (["condition", "before", "faults", "showFaults", "clipped"] as const).some(
+  return (["condition", "before", "faults", "gone", "showFaults", "clipped"] as const).some(
     (field) => before[field] !== after[field],
   );
 }

@@ -1,8 +1,9 @@
 import type { Refusal } from "../../core/base/outcome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Job } from "../../core/diagnose/job.ts";
-import { namesOf } from "../../core/edit/history.ts";
+import { type Desk, namesOf } from "../../core/edit/history.ts";
 import { jobOf } from "../../core/edit/jobOf.ts";
+import { areButForTime } from "../../core/edit/timePassed.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import type { Host } from "../host/host.ts";
 import { benchText } from "./benchText.ts";
@@ -40,11 +41,11 @@ export function asCopy({ open, jobs }: Keeping): Keeping {
 
 /** True where an edit was made since it was kept, or where a kept bench is looked at in another way. */
 export function isWorthKeeping({ open, id, kept }: Keeping): boolean {
-  if (!kept || open.desk.bench !== kept.desk.bench) return true;
+  if (!kept || !areButForTime(open.desk.bench, kept.desk.bench)) return true;
   if (id === null) return false;
   const { desk, page, viewports, panel, connector } = open;
   return (
-    desk !== kept.desk ||
+    !isSameDesk(desk, kept.desk) ||
     page !== kept.page ||
     viewports !== kept.viewports ||
     panel !== kept.panel ||
@@ -54,7 +55,12 @@ export function isWorthKeeping({ open, id, kept }: Keeping): boolean {
 
 /** True where nothing was done since it was kept, and at most the look at it differs. */
 export function isSightAlone({ open, kept }: Keeping): boolean {
-  return kept !== null && open.desk === kept.desk;
+  return kept !== null && isSameDesk(open.desk, kept.desk);
+}
+
+/** Whether nobody has done anything between two desks: time may have passed. */
+function isSameDesk(one: Desk, other: Desk): boolean {
+  return one.history === other.history && one.mark === other.mark && areButForTime(one.bench, other.bench);
 }
 
 /** Refusals that another try does not heal: what the host has is no longer what the bench was made from. */

@@ -40,6 +40,7 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "bench
     wish: null,
     held: [],
     gesture: 0,
+    time: { steps: 0, isPassing: true },
     stoodBefore: null,
     showsChanged: false,
     traces: {},

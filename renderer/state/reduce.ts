@@ -5,6 +5,7 @@ import type { Settings } from "../../schemas/settings.ts";
 import { LEARNER_ACTIONS, type LearnerAction } from "../learner/action.ts";
 import { lookedAt } from "../learner/looking.ts";
 import { reduceLearner } from "../learner/reduce.ts";
+import { comingsSaid } from "../words/fault.ts";
 import { type ShownLives, saidBetween, saidWith, undoneWords } from "../words/said.ts";
 import type { Action, BenchAction } from "./action.ts";
 import type { Remaining } from "./hostAction.ts";
@@ -103,9 +104,17 @@ const BENCH: Readonly<Record<BenchAction["do"], true>> = {
   "show-shares": true,
   "seek-sneaks": true,
   "begin-trace": true,
+  "pass-time": true,
+  "pass-to-next": true,
+  "let-time-pass": true,
   "set-jumper": true,
   "open-panel": true,
 };
+
+/** Whether only time passes: nobody has done anything. */
+function isTime(action: BenchAction): boolean {
+  return action.do === "pass-time" || action.do === "pass-to-next";
+}
 
 function isOfTheBench(action: BenchAction | Remaining): action is BenchAction {
   return Object.hasOwn(BENCH, action.do);
@@ -119,13 +128,15 @@ function onTheBench(state: AppState, action: BenchAction): AppState {
   if (!after.ok) return isToldOf(after.refusal) ? told(state, refused(after.refusal)) : state;
   if (after.value === open) return state;
   const { desk } = after.value;
-  const isEdit = desk.bench !== open.desk.bench;
+  const isEdit = desk.bench !== open.desk.bench && !isTime(action);
   const said = saidAfter(action, open, after.value) ?? state.said;
   return { ...(isEdit ? succeeded(state, "edit") : state), open: after.value, said };
 }
 
 /** What is told of an action; null where it neither changed the bench nor what is supposed of it. */
 function saidAfter(action: BenchAction, before: Open, after: Open): string | null {
+  // What comes and goes by itself three times a second would drown everything else.
+  if (action.do === "pass-time") return null;
   const lives: ShownLives = [liveOnSheet(before).shown, liveOnSheet(after).shown];
   if (action.do === "show-suspect" || action.do === "with-suspect")
     return saidWith(shownWith(after)?.title ?? null, lives);
@@ -136,6 +147,7 @@ function saidAfter(action: BenchAction, before: Open, after: Open): string | nul
 /** What an action did to the bench, in words; null where it only took back what was not done yet. */
 function editWords({ do: done }: BenchAction, before: Desk, after: Desk): string | null {
   if (done === "cancel-drag") return null;
+  if (done === "pass-to-next") return comingsSaid(after.bench);
   return done === "undo" ? undoneWords(namesOf(before).undo) : namesOf(after).undo;
 }
 

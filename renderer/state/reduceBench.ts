@@ -4,6 +4,7 @@ import { arrangeParts } from "../../core/edit/commands/arrangeParts.ts";
 import { letGo } from "../../core/edit/commands/letGo.ts";
 import { positionNow, throwControl } from "../../core/edit/commands/throwControl.ts";
 import { cancel, type Desk, keep, mark, perform, redo, undo } from "../../core/edit/history.ts";
+import { nextComing, timePassed } from "../../core/edit/timePassed.ts";
 import { HAND } from "../canvas/tool.ts";
 import type { BenchAction, Command } from "./action.ts";
 import { stoodBefore } from "./changedNow.ts";
@@ -219,6 +220,12 @@ function seen(open: Open, action: Sight): Open {
       return { ...open, place: action.place, panel: "shares" };
     case "begin-trace":
       return { ...open, traces: begunAnew(open.traces, open.desk.bench, action.instrument) };
+    case "pass-time":
+      return atTime(open, open.time.steps + 1);
+    case "pass-to-next":
+      return atTime(open, nextComing(open.desk.bench, open.time.steps) ?? open.time.steps);
+    case "let-time-pass":
+      return { ...open, time: { ...open.time, isPassing: action.isPassing } };
     case "seek-sneaks":
       return { ...open, isSeeking: true };
     case "set-jumper":
@@ -246,6 +253,13 @@ function withAlso(open: Open, thing: Thing): Open {
   const kept = all.filter((each) => !isSame(each, thing));
   const [first = null, ...rest] = kept.length < all.length ? kept : [...all, thing];
   return { ...open, chosen: first, also: rest };
+}
+
+/** The bench after so many steps of time. Nothing of it is undone. */
+function atTime(open: Open, steps: number): Open {
+  const bench = timePassed(open.desk.bench, steps);
+  const desk = bench === open.desk.bench ? open.desk : { ...open.desk, bench };
+  return { ...open, desk, time: { ...open.time, steps } };
 }
 
 function wishing(open: Open, want: NonNullable<Open["wish"]>["want"]): Open {

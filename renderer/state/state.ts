@@ -113,6 +113,8 @@ export interface Open {
   readonly stoodBefore: Bench | null;
   /** Whether only what that step changed is shown in full. */
   readonly showsChanged: boolean;
+  /** Steps of time that have passed for faults that come and go, and whether more are to pass. */
+  readonly time: { readonly steps: number; readonly isPassing: boolean };
   /** What the instruments on the bench showed lately. */
   readonly traces: Traces;
   /** Controls thrown lately, newest first. */

@@ -37,8 +37,9 @@ export function traced(traces: Traces, before: Bench, after: Bench, isUndone = f
   );
 }
 
-/** The traces with one begun anew at what it shows now. */
-export function begunAnew(traces: Traces, bench: Bench, id: string): Traces {
+/** The traces with one begun anew at what it shows now, or for null all of them. */
+export function begunAnew(traces: Traces, bench: Bench, id: string | null): Traces {
+  if (id === null) return bench.clipped.reduce((begun, each) => begunAnew(begun, bench, each.id), traces);
   const shown = instrumentsNow(bench).get(id);
   const value = shown ? figureOf(shown) : null;
   const { [id]: _, ...others } = traces;

@@ -14,6 +14,8 @@ export const LIVE_WORDS: Readonly<Record<string, string>> = {
   "fault-spelling": "{text} is no fault; write TARGET:MODE or TARGET:MODE=VALUE, such as W13:open or X5-6:corroded=20.",
   "fault-target": "There is no part, wire or pin {target} to put a fault on.",
   "fault-mode": "{target} has no fault {mode}; it has {modes}.",
+  "fault-pattern":
+    "{fault} stays as it is: only what opens a wire, a pin, a ground, a splice or a contact, or adds ohms to it, comes and goes.",
   "fault-crossed": "{target}:crossed takes another wire of this circuit after =, not {other}.",
   "fault-no-value": "{target}:{mode} takes no value.",
   "fault-value": "{target}:{mode} takes {min} to {max} {unit}, not {typed}.",

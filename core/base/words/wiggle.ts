@@ -17,7 +17,7 @@ export const WIGGLE_WORDS = {
   bumps: "Knock beside it with the ball of the hand.",
   run: (from: string, to: string, wires: string) => `Run ${from} to ${to}: ${wires}`,
   watch: (red: string, black: string, range: string) =>
-    `Clip the meter on: red ${red}, black ${black}; good is ${range}. Set it to keep the lowest and the highest, and start it anew for each row.`,
+    `Clip the meter on: red ${red}, black ${black}; good is ${range}. Let it keep min and max, and reset them before each row.`,
   watchLoad: (load: string) => `Watch ${load} itself: no probe goes to its terminals.`,
   swing: "Beyond the good range while one place moves: that place is it. Move it again to be sure.",
   movesIt: (place: string) => `It comes and goes with ${place}: move it once more, then look into it.`,

@@ -156,6 +156,8 @@ export const KEY_ROWS = [
     commands: ["show-faults"],
   },
   { id: "changed", place: "drawing", keys: ["D"], words: "Only what the last step changed, or everything" },
+  { id: "time", place: "drawing", keys: ["I"], words: "Stop faults that come and go, or let them go on" },
+  { id: "begin-traces", place: "drawing", keys: ["V"], words: "Reset min and max of all instruments" },
   { id: "rest", place: "drawing", keys: ["0"], words: "Everything at rest", commands: ["rest-all"] },
 
   {
