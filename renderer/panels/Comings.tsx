@@ -25,7 +25,7 @@ export function Comings() {
           title={`What comes and goes (${keyOf("time")})`}
           onClick={() => dispatch({ do: "let-time-pass", isPassing: !isPassing })}
         >
-          {isPassing ? "Stop" : "Go on"}
+          {isPassing ? "Stop time" : "Go on"}
         </button>
       )}
     </>

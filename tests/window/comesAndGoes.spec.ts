@@ -23,7 +23,7 @@ story(
     await expect(planted).toContainText("comes and goes: away", { timeout: 6_000 });
     await expect(planted).toContainText("comes and goes: there", { timeout: 6_000 });
 
-    await page.getByRole("button", { name: "Stop", exact: true }).click();
+    await page.getByRole("button", { name: "Stop time" }).click();
     await openView(page, "Instruments");
     await expect(meter).toContainText(/min −?0\.0\d · max 12\.\d/);
     await page.locator(".sheet-canvas").focus();
