@@ -9,7 +9,16 @@ import { useApp } from "../state/AppContext.tsx";
 import { minutesText } from "../words/figures.ts";
 import { useLearning } from "./useLearning.ts";
 
-const NONE = { also: [], knots: [], papers: [], faults: [], flagged: [], suspects: [], different: new Set<string>() };
+const NONE = {
+  also: [],
+  knots: [],
+  papers: [],
+  faults: [],
+  flagged: [],
+  suspects: [],
+  full: null,
+  different: new Set<string>(),
+};
 const MARGINS = { top: 24, right: 24, bottom: 24, left: 24 };
 
 /** What the learner's drawing shows: controls as set, loads as seen, what was read as things stand; no state of any wire. */
