@@ -2,6 +2,7 @@ import { type FormEvent, useId, useState } from "react";
 import { SCENE_SECONDS } from "../../core/lesson/scene.ts";
 import { Trouble } from "../editor/Trouble.tsx";
 import { useAsked } from "../editor/useAsk.ts";
+import { LabelledField, LabelledText } from "../panels/LabelledField.tsx";
 import type { Command } from "../state/action.ts";
 import type { SceneWords } from "./sceneWords.ts";
 import { useFocusBack } from "./useFocusBack.ts";
@@ -42,53 +43,27 @@ export function SceneForm({ name, words, act, change, close }: Shown) {
         if (event.key === "Escape") leave();
       }}
     >
-      <label className="value">
-        <span className="value-label small">Name</span>
-        <span className={trouble === null ? "field" : "field is-wrong"}>
-          <input
-            // biome-ignore lint/a11y/noAutofocus: the person has just asked to type here
-            autoFocus
-            value={label}
-            autoComplete="off"
-            aria-invalid={trouble !== null}
-            aria-describedby={trouble === null ? undefined : id}
-            onFocus={(event) => event.target.select()}
-            onChange={(event) => setLabel(event.target.value)}
-          />
-        </span>
-      </label>
-      <label className="scene-caption">
-        <span className="value-label small">What is to be seen</span>
-        <textarea
-          rows={3}
-          value={caption}
-          placeholder="The lamp dims as soon as the motor runs: they share a ground."
-          onChange={(event) => setCaption(event.target.value)}
-        />
-      </label>
-      <label className="value">
-        <span className="value-label small">Parts to look at</span>
-        <span className="field">
-          <input
-            value={focus}
-            autoComplete="off"
-            placeholder="all, or S5, SP1, M3"
-            onChange={(event) => setFocus(event.target.value)}
-          />
-        </span>
-      </label>
-      <label className="value">
-        <span className="value-label small">Seconds when played</span>
-        <span className="field">
-          <input
-            value={seconds}
-            inputMode="decimal"
-            autoComplete="off"
-            placeholder={String(SCENE_SECONDS)}
-            onChange={(event) => setSeconds(event.target.value)}
-          />
-        </span>
-      </label>
+      <LabelledField
+        label="Name"
+        value={label}
+        onChange={setLabel}
+        isFirst
+        trouble={trouble === null ? undefined : id}
+      />
+      <LabelledText
+        label="What is to be seen"
+        value={caption}
+        usual="The lamp dims as soon as the motor runs: they share a ground."
+        onChange={setCaption}
+      />
+      <LabelledField label="Parts to look at" value={focus} usual="all, or S5, SP1, M3" onChange={setFocus} />
+      <LabelledField
+        label="Seconds when played"
+        value={seconds}
+        usual={String(SCENE_SECONDS)}
+        typed="number"
+        onChange={setSeconds}
+      />
       <Trouble words={trouble} id={id} />
       <div className="value-acts">
         <button type="submit" className="button is-low">

@@ -1,4 +1,5 @@
 import { type FormEvent, useState } from "react";
+import { LabelledField } from "../panels/LabelledField.tsx";
 import type { Command } from "../state/action.ts";
 import { Trouble } from "./Trouble.tsx";
 import { useAsked } from "./useAsk.ts";
@@ -21,32 +22,8 @@ export function AccessForm({ className, make, close }: Shown) {
   };
   return (
     <form className={className} onSubmit={add}>
-      <label className="value">
-        <span className="value-label small">What comes off</span>
-        <span className="field">
-          <input
-            // biome-ignore lint/a11y/noAutofocus: the person has just asked to type here
-            autoFocus
-            value={label}
-            placeholder="Door trim off, 4 clips"
-            autoComplete="off"
-            onChange={(event) => setLabel(event.target.value)}
-          />
-        </span>
-      </label>
-      <label className="value">
-        <span className="value-label small">Minutes for it</span>
-        <span className="field">
-          <input
-            value={minutes}
-            placeholder="0"
-            inputMode="decimal"
-            autoComplete="off"
-            onChange={(event) => setMinutes(event.target.value)}
-          />
-          <span className="unit">min</span>
-        </span>
-      </label>
+      <LabelledField label="What comes off" value={label} usual="Door trim off, 4 clips" isFirst onChange={setLabel} />
+      <LabelledField label="Minutes for it" value={minutes} usual="0" unit="min" typed="number" onChange={setMinutes} />
       <Trouble words={trouble} />
       <div className="value-acts">
         <button type="submit" className="button is-low">

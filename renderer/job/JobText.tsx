@@ -17,7 +17,7 @@ export function JobText({ label, value, usual, field }: Shown) {
   );
   const id = useId();
   return (
-    <label className="scene-caption job-text">
+    <label className="labelled-text job-text">
       <span className="value-label small">{label}</span>
       <textarea
         rows={2}
