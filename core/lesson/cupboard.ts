@@ -1,4 +1,5 @@
 import { remember } from "../base/memo.ts";
+import type { Share } from "../base/units.ts";
 import type { Circuit, FunctionCheck } from "../circuit/circuit.ts";
 import { type Possible, possibleFaults } from "../diagnose/possible.ts";
 import { complaintOf } from "../diagnose/seen.ts";
@@ -16,11 +17,14 @@ export interface Stocked {
   readonly word: Failing;
 }
 
+/** Told how far a long piece of work is, from 0 to 1. */
+export type Heard = (done: Share) => void;
+
 /**
  * The fault cupboard of one function check: every fault of the circuit that makes it fail, in the order of the parts, pins
  * and wires. Planted one after the other and solved; remembered with the circuit.
  */
-export function cupboardFor(circuit: Circuit, check: FunctionCheck): readonly Stocked[] {
+export function cupboardFor(circuit: Circuit, check: FunctionCheck, heard?: Heard): readonly Stocked[] {
   const known = stockOf(circuit).get(check.id);
   if (known) return known;
   const tried = asTried(circuit, check);
@@ -28,7 +32,9 @@ export function cupboardFor(circuit: Circuit, check: FunctionCheck): readonly St
   const healthy = tryOut(rig, tried).doing;
   const stock: Stocked[] = [];
   let last = rig;
-  for (const possible of possibleFaults(circuit)) {
+  const all = possibleFaults(circuit);
+  for (const [index, possible] of all.entries()) {
+    heard?.(index / all.length);
     last = new Rig(circuit, possible.faults, [], last);
     const { verdict } = triedOn(last, tried, healthy);
     if (verdict !== "works") stock.push({ possible, word: verdict });

@@ -1,5 +1,4 @@
-import { lotsFrom } from "../base/seed.ts";
-import type { Minutes, Share } from "../base/units.ts";
+import type { Share } from "../base/units.ts";
 import type { Circuit, FunctionCheck } from "../circuit/circuit.ts";
 import { feedingOf } from "../diagnose/feeding.ts";
 import type { Possible } from "../diagnose/possible.ts";
@@ -10,26 +9,12 @@ import type { Instrument } from "../diagnose/step.ts";
 import { testPointsOf } from "../diagnose/testPoint.ts";
 import { complaintNumber, triesFor } from "../diagnose/tries.ts";
 import type { Rig } from "../live/rig.ts";
-import { cupboardFor, type Failing } from "./cupboard.ts";
+import { cupboardFor, type Heard } from "./cupboard.ts";
+import { DIFFICULTIES, type GradedFault } from "./graded.ts";
 import { canBeProven, type Ground, groundFor, minutesToEach, suspectFor } from "./ground.ts";
 
-/** How hard a fault is to find, against the others that bring the same check to fail. */
-export const DIFFICULTIES = ["easy", "medium", "hard"] as const;
-/** One of them: a third of the faults each. */
-export type Difficulty = (typeof DIFFICULTIES)[number];
-
-/** A fault of the cupboard with what makes it hard. */
-export interface GradedFault {
-  readonly possible: Possible;
-  readonly word: Failing;
-  /** Minutes that the planner needs to it. */
-  readonly minutes: Minutes;
-  /** Share of the points where this complaint can be read at which a meter, the load unplugged, reads as on a good circuit. */
-  readonly misleads: Share;
-  readonly difficulty: Difficulty;
-  /** Whether the instruments can prove it; false where something else reads like it everywhere. */
-  readonly canBeProven: boolean;
-}
+/** Share of the work that goes into trying every fault; the rest grades those that make the check fail. */
+const TRYING: Share = 0.3;
 
 /**
  * The faults of a check's cupboard, graded for these instruments, easiest first. A fault counts as harder the more minutes the
@@ -39,12 +24,14 @@ export function gradedFaults(
   circuit: Circuit,
   check: FunctionCheck,
   instruments: readonly Instrument[],
+  heard?: Heard,
 ): readonly GradedFault[] {
-  const stock = cupboardFor(circuit, check);
+  const stock = cupboardFor(circuit, check, heard && ((done) => heard(done * TRYING)));
   const words = [...new Set(stock.map(({ word }) => word))];
-  const graded = words.flatMap((word) => {
+  const graded = words.flatMap((word, index) => {
     const own = stock.filter((each) => each.word === word).map(({ possible }) => possible);
     const ground = groundFor(circuit, complaintOf(circuit, check, word), instruments);
+    heard?.(TRYING + (1 - TRYING) * ((index + 0.5) / words.length));
     return gradedOf(ground, own).map((each) => ({ ...each, word }));
   });
   const hardness = ({ minutes, misleads }: (typeof graded)[number]): number => minutes * (1 + misleads);
@@ -95,17 +82,4 @@ function misleadsOf({ circuit, complaint, rows }: Ground): (possible: Possible) 
     });
     return points.length === 0 ? 0 : misled.length / points.length;
   };
-}
-
-/** One of several faults by seed, as likely as it is on vehicles; undefined where there is none. */
-export function drawnFault<T extends { readonly possible: Possible }>(
-  offered: readonly T[],
-  seed: number,
-): T | undefined {
-  const whole = offered.reduce((sum, { possible }) => sum + possible.weight, 0);
-  let left = lotsFrom(seed)() * whole;
-  return offered.find(({ possible }) => {
-    left -= possible.weight;
-    return left < 0;
-  });
 }

@@ -1,5 +1,4 @@
 import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
-import { lotsFrom } from "../../../core/base/seed.ts";
 import type { Minutes } from "../../../core/base/units.ts";
 import { EXERCISE_SAYS as SAY } from "../../../core/base/words/exercise.ts";
 import type { Circuit, FunctionCheck } from "../../../core/circuit/circuit.ts";
@@ -7,8 +6,10 @@ import type { Possible } from "../../../core/diagnose/possible.ts";
 import { mayBeProbed } from "../../../core/diagnose/scope.ts";
 import type { Instrument } from "../../../core/diagnose/step.ts";
 import { groundOf } from "../../../core/lesson/attempt.ts";
-import { DIFFICULTIES, type Difficulty, drawnFault, gradedFaults } from "../../../core/lesson/difficulty.ts";
+import { gradedFaults } from "../../../core/lesson/difficulty.ts";
+import { drawnCheck, drawnFrom } from "../../../core/lesson/draw.ts";
 import { type ExerciseChoice, exerciseFor, HINT_MINUTES } from "../../../core/lesson/exercise.ts";
+import { DIFFICULTIES, type Difficulty } from "../../../core/lesson/graded.ts";
 import { alikeTo, suspectFor } from "../../../core/lesson/ground.ts";
 import { plantOf } from "../../../core/lesson/plant.ts";
 import { formatExercise } from "../../../schemas/exercise.ts";
@@ -98,27 +99,17 @@ function chosen(circuit: Circuit, typed: MakeTyped, instruments: readonly Instru
     return { check, fault: need(plantOf(circuit, typed.fault)), seed: null };
   }
   const seed = wholeOf("--seed", typed.seed ?? "");
-  const lot = Math.floor(lotsFrom(seed)() * circuit.checks.length);
-  const check = typed.complaint === undefined ? circuit.checks[lot]! : checkNamed(circuit, typed.complaint);
-  const offered = offeredFor(circuit, check, typed.difficulty, instruments);
-  // The lot of the check is drawn with the same seed: another one for the fault.
+  const check = typed.complaint === undefined ? drawnCheck(circuit, seed) : checkNamed(circuit, typed.complaint);
+  const graded = gradedFaults(circuit, check, instruments);
   const drawn =
-    drawnFault(offered, seed + circuit.checks.length) ??
+    drawnFrom(circuit, graded, seed, difficultyOf(typed.difficulty)) ??
     need<{ readonly possible: Possible }>(refuse("exercise-none", { check: check.label }));
   return { check, fault: drawn.possible, seed };
 }
 
-function offeredFor(
-  circuit: Circuit,
-  check: FunctionCheck,
-  typed: string | undefined,
-  instruments: readonly Instrument[],
-): readonly { readonly possible: Possible }[] {
-  if (typed !== undefined && !isDifficulty(typed))
-    return need(refuse("print-choice", { option: "--difficulty", choices: DIFFICULTIES.join(", "), value: typed }));
-  return gradedFaults(circuit, check, instruments).filter(
-    ({ difficulty, canBeProven }) => canBeProven && (typed === undefined || difficulty === typed),
-  );
+function difficultyOf(typed: string | undefined): Difficulty | undefined {
+  if (typed === undefined || isDifficulty(typed)) return typed;
+  return need(refuse("print-choice", { option: "--difficulty", choices: DIFFICULTIES.join(", "), value: typed }));
 }
 
 function isDifficulty(typed: string): typed is Difficulty {
