@@ -11,6 +11,8 @@ export const EXERCISE_WORDS = {
   "exercise-changed":
     "This exercise was changed after it was sealed: circuit, complaint or rules are not those that it was made with.",
   "passphrase-wrong": "The passphrase does not open this exercise.",
+  "passphrase-other": 'The passphrase does not open the exercise "{title}".',
+  "passphrase-twice": "The two passphrases are not the same; type it twice alike.",
   "passphrase-short": "A passphrase has at least {least} characters.",
   "passphrase-missing": "Say the instructor's passphrase: --passphrase WORDS or --passphrase-file FILE.",
   "exercise-choice": "Say which fault is hidden: --fault FAULT, or --seed NUMBER to have one drawn.",
@@ -31,6 +33,7 @@ export const EXERCISE_WORDS = {
     "The hand-in of {learner} was not written like this by the program: moves were cut off, or it was put together by hand.",
   "handin-other":
     'The hand-in of {learner} is of another exercise or another make of it ("{title}"), not of "{wanted}".',
+  "handin-waits": 'The hand-in of {learner} is of "{title}", and that exercise is not open here.',
   "handin-over": "This hand-in has its verdict already.",
   "route-strange": "The vehicle does not show that at move {number} ({move}): the route was not made on this exercise.",
   "move-spelling":

@@ -1,15 +1,13 @@
 import { basename } from "node:path";
-import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
+import { type Outcome, refuse } from "../../../core/base/outcome.ts";
 import { GRADE_WORDS as WORDS } from "../../../core/base/words/grade.ts";
 import { sentence } from "../../../core/base/words.ts";
 import { percent } from "../../../core/diagnose/progressWords.ts";
-import { gradeOf } from "../../../core/lesson/grade.ts";
 import { gradeTable, type Marked, resultWords } from "../../../core/lesson/gradeTable.ts";
-import { replayed } from "../../../core/lesson/replay.ts";
 import { readTasks, type Task, taskTable } from "../../../core/lesson/tasks.ts";
 import { csvOf } from "../../../core/paper/csv.ts";
-import { type OpenedByInstructor, openForInstructor } from "../../../schemas/exercise.ts";
-import { checkedHandin, type HandinFile, readHandin } from "../../../schemas/handin.ts";
+import type { OpenedByInstructor } from "../../../schemas/exercise.ts";
+import { markedFrom, openOneOf } from "../../../schemas/marked.ts";
 import { readBytes, writeFileWhole } from "../../files.ts";
 import { type Console, EXIT, need } from "../console.ts";
 import { aligned, count } from "../rows.ts";
@@ -32,7 +30,7 @@ export async function grade(console: Console, files: readonly string[], typed: G
   const passphrase = (await passphraseOf(typed)) ?? need<string>(refuse("passphrase-missing"));
   const paths = typed.exercise ?? need<readonly string[]>(refuse("grade-exercise"));
   const exercises: OpenedByInstructor[] = [];
-  for (const path of paths) exercises.push(need(await openForInstructor(await exerciseIn(path), passphrase)));
+  for (const path of paths) exercises.push(need(await openOneOf(await exerciseIn(path), passphrase)));
   const tasks = typed.tasks === undefined ? [] : need(await tasksIn(typed.tasks));
   const marked: Marked[] = [];
   for (const file of files) marked.push(await markedOf(file, exercises));
@@ -57,22 +55,9 @@ async function written(console: Console, path: string | undefined, text: string)
 async function markedOf(path: string, exercises: readonly OpenedByInstructor[]): Promise<Marked> {
   const name = basename(path);
   const bytes = await readBytes(path);
-  const read = bytes.ok ? await readHandin(bytes.value) : bytes;
-  if (!read.ok) return { learner: name, exercise: "", grade: null, refusal: read.refusal };
-  const learner = read.value.learner || name;
-  const exercise = read.value.exercise.title;
-  const graded = await gradedOf(read.value, exercises);
-  return graded.ok
-    ? { learner, exercise, grade: graded.value, refusal: null }
-    : { learner, exercise, grade: null, refusal: graded.refusal };
-}
-
-async function gradedOf(file: HandinFile, exercises: readonly OpenedByInstructor[]): Promise<Outcome<Marked["grade"]>> {
-  const opened = exercises.find(({ id }) => id === file.exercise.id) ?? exercises[0]!;
-  const handin = await checkedHandin(file, opened);
-  if (!handin.ok) return handin;
-  const replay = replayed(opened.exercise, opened.vehicle, handin.value.route);
-  return replay.ok ? ok(gradeOf(opened.exercise, opened.hidden, replay.value)) : replay;
+  if (!bytes.ok) return { learner: name, exercise: "", grade: null, refusal: bytes.refusal };
+  const { learner, exercise, grade, refusal } = await markedFrom(name, bytes.value, exercises);
+  return { learner, exercise, grade, refusal };
 }
 
 function lines(marked: readonly Marked[], tasks: readonly Task[]): readonly string[] {
