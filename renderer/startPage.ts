@@ -1,5 +1,6 @@
 import { startDrafting } from "./arrange/drafting.ts";
 import type { Host } from "./host/host.ts";
+import { cupboardReaction } from "./instructor/cupboardReaction.ts";
 import { learnerReaction } from "./learner/errands.ts";
 import { askVehicle } from "./learner/vehicle.ts";
 import { arrangingReaction } from "./state/arranging.ts";
@@ -34,6 +35,11 @@ export function startPage(host: Host): AppStore {
     ),
     askingReaction(asker),
     picturingReaction(host, drawer),
+    cupboardReaction(
+      host,
+      pageActs(() => store),
+      startDesk,
+    ),
     arrangingReaction(startDrafting),
     besidesReaction(besides),
     learnerReaction(
@@ -90,6 +96,11 @@ function showLook({ theme, settings, open, learning }: AppState): void {
   style.setProperty("--scale", String(settings.scale));
   const title = learning?.attempt.exercise.title ?? open?.desk.bench.circuit.title;
   document.title = title === undefined ? "Wirefathom" : windowTitle(title);
+}
+
+/** The instructor's worker. */
+function startDesk(): Worker {
+  return new Worker(new URL("./instructor/deskThread.ts", import.meta.url), { type: "module" });
 }
 
 function later(run: () => void, ms: number): () => void {

@@ -16,7 +16,8 @@ export function placesOfSuspects(circuit: Circuit, suspects: readonly Suspect[])
   return first ? [first, ...others.sort((one, other) => other.share - one.share)] : [];
 }
 
-function placeName(circuit: Circuit, target: string): string {
+/** Where a part, wire or pin is reached: the trim before it, in words. */
+export function placeName(circuit: Circuit, target: string): string {
   const wire = circuit.wires.find(({ id }) => id === target);
   const { access } = reachOf(circuit, wire ? wire.from : target);
   return circuit.access.find(({ id }) => id === access)?.label ?? "Nothing to take off";

@@ -4,6 +4,7 @@ import { CircuitView } from "../circuit/CircuitView.tsx";
 import { ReadingsView } from "../diagnose/ReadingsView.tsx";
 import { SuspectsView } from "../diagnose/SuspectsView.tsx";
 import { SharedPaths } from "../flow/SharedPaths.tsx";
+import { FaultCupboard } from "../instructor/FaultCupboard.tsx";
 import { InstrumentsView } from "../instruments/InstrumentsView.tsx";
 import { JobHead } from "../job/JobHead.tsx";
 import { PrintedView } from "../printed/PrintedView.tsx";
@@ -30,6 +31,7 @@ const VIEWS: Readonly<Record<Panel, { readonly title: string; readonly View: Com
   works: { title: "What works", View: WhatWorks },
   table: { title: "Position table", View: PositionTableView },
   faults: { title: "Faults", View: Faults },
+  cupboard: { title: "Fault cupboard", View: FaultCupboard },
   condition: { title: "Condition", View: ConditionView },
   list: { title: "List", View: PartsList },
   circuit: { title: "Circuit", View: CircuitView },

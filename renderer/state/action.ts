@@ -6,6 +6,7 @@ import type { ArrangedPlaces } from "../../core/edit/commands/arrangeParts.ts";
 import type { Edit } from "../../core/edit/edit.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
+import type { CupboardAct } from "../instructor/cupboard.ts";
 import type { LearnerAction } from "../learner/action.ts";
 import type { HostAction, HostAnswer } from "./hostAction.ts";
 import type { JumperLead } from "./jumpering.ts";
@@ -68,6 +69,8 @@ export type BenchAction =
   | { readonly do: "seek-sneaks" }
   /** Names an end of the jumper, its fuse, or which end is picked on the drawing. */
   | { readonly do: "set-jumper"; readonly jumper: Partial<JumperLead> }
+  /** What an instructor does with the fault cupboard. */
+  | { readonly do: "cupboard"; readonly act: CupboardAct }
   | { readonly do: "open-panel"; readonly panel: Panel };
 
 /** Everything that can be asked of the window itself. */

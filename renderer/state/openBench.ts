@@ -3,6 +3,7 @@ import { benchFor } from "../../core/edit/bench.ts";
 import { type Desk, deskFor } from "../../core/edit/history.ts";
 import { questionsIn } from "../../core/lesson/scene.ts";
 import { HAND } from "../canvas/tool.ts";
+import { CLOSED_CUPBOARD } from "../instructor/cupboard.ts";
 import { NO_JUMPER } from "./jumpering.ts";
 import type { Asking, Open, Standing, Versions } from "./state.ts";
 
@@ -61,6 +62,7 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "bench
     sneaks: notAsked(),
     jumper: NO_JUMPER,
     jumped: notAsked(),
+    cupboard: CLOSED_CUPBOARD,
     saved: "saved",
     versions: NO_VERSIONS,
     jobs: null,

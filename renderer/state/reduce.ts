@@ -108,6 +108,7 @@ const BENCH: Readonly<Record<BenchAction["do"], true>> = {
   "pass-to-next": true,
   "let-time-pass": true,
   "set-jumper": true,
+  cupboard: true,
   "open-panel": true,
 };
 

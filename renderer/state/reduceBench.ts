@@ -6,6 +6,7 @@ import { positionNow, throwControl } from "../../core/edit/commands/throwControl
 import { cancel, type Desk, keep, mark, perform, redo, undo } from "../../core/edit/history.ts";
 import { nextComing, timePassed } from "../../core/edit/timePassed.ts";
 import { HAND } from "../canvas/tool.ts";
+import { reduceCupboard } from "../instructor/cupboard.ts";
 import type { BenchAction, Command } from "./action.ts";
 import { stoodBefore } from "./changedNow.ts";
 import { pickedFor } from "./jumpering.ts";
@@ -230,6 +231,8 @@ function seen(open: Open, action: Sight): Open {
       return { ...open, isSeeking: true };
     case "set-jumper":
       return { ...open, jumper: { ...open.jumper, ...action.jumper } };
+    case "cupboard":
+      return { ...open, cupboard: reduceCupboard(open.cupboard, action.act, open.desk.bench.circuit) };
     case "open-panel":
       return { ...open, panel: action.panel };
   }

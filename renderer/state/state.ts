@@ -9,6 +9,7 @@ import type { JobRow, VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
+import type { Cupboard } from "../instructor/cupboard.ts";
 import type { Attempts, Learning } from "../learner/learning.ts";
 import type { Answers, OrderAnswer, ProofAnswer } from "../workers/question.ts";
 import type { HandoverSaid, PrintedPage } from "../workers/sheets.ts";
@@ -29,6 +30,7 @@ export const PANELS = [
   "instruments",
   "shares",
   "faults",
+  "cupboard",
   "table",
   "condition",
   "list",
@@ -145,6 +147,8 @@ export interface Open {
   /** The jumper that is checked in the same view. */
   readonly jumper: JumperLead;
   readonly jumped: Asking<Answers["jumper"]>;
+  /** The instructor's fault cupboard, and the exercise that is being made out of it. */
+  readonly cupboard: Cupboard;
   readonly saved: "saved" | "waiting" | "failed";
   readonly versions: Versions;
   /** Jobs of this circuit that the library has; null while they were not asked for. */

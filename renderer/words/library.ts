@@ -68,7 +68,15 @@ const DEVICES = /^(con|prn|aux|nul|com\d|lpt\d)$/i;
 /** A name for the file of a circuit, made from its title: only letters, figures and signs that every system takes. */
 export function fileNameFor(
   { title }: Pick<Circuit, "title">,
-  ending: "circuit.json" | "wirefathom" | "job.json" | "handin.json" | "gif" | "csv" | "txt" = "circuit.json",
+  ending:
+    | "circuit.json"
+    | "wirefathom"
+    | "job.json"
+    | "exercise.json"
+    | "handin.json"
+    | "gif"
+    | "csv"
+    | "txt" = "circuit.json",
 ): string {
   const plain = title.replace(/[^\p{L}\p{M}\p{N} ,()_-]+/gu, " ").replace(/\s+/g, " ");
   const name = [...plain].slice(0, LONGEST_NAME).join("").trim();

@@ -7,6 +7,7 @@ export const FILE_ENDINGS = [
   "circuit.json",
   "job.json",
   "handin.json",
+  "exercise.json",
   "wirefathom",
   "pdf",
   "svg",
