@@ -1,4 +1,5 @@
 import { ExportDialog } from "./export/ExportDialog.tsx";
+import { HandinsView } from "./instructor/HandinsView.tsx";
 import { KeySheet } from "./keys/KeySheet.tsx";
 import { LearnerView } from "./learner/LearnerView.tsx";
 import { LibraryView } from "./library/LibraryView.tsx";
@@ -16,14 +17,18 @@ export function App() {
   const { dispatch } = useAppStore();
   const isOpen = useApp(({ open }) => open !== null);
   const isLearning = useApp(({ learning }) => learning !== null);
+  const isMarking = useApp(({ handins }) => handins.isShown);
   const isPrinting = useApp((state) => state.isPrinting);
   const isExporting = useApp((state) => state.isExporting);
   const bringing = useApp((state) => state.bringing);
   const isShowingKeys = useApp((state) => state.isShowingKeys);
   return (
     <DropZone>
-      <FailureGuard of={isOpen ? "bench" : isLearning ? "exercise" : "library"} leave={() => dispatch({ do: "close" })}>
-        {isOpen ? <BenchView /> : isLearning ? <LearnerView /> : <LibraryView />}
+      <FailureGuard
+        of={isMarking ? "desk" : isOpen ? "bench" : isLearning ? "exercise" : "library"}
+        leave={() => dispatch(isMarking ? { do: "handins", act: { act: "leave" } } : { do: "close" })}
+      >
+        {isMarking ? <HandinsView /> : isOpen ? <BenchView /> : isLearning ? <LearnerView /> : <LibraryView />}
         {isPrinting && <PrintDialog />}
         {isExporting && <ExportDialog />}
         {bringing && isOpen && <BringIn files={bringing} />}

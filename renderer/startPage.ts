@@ -1,6 +1,7 @@
 import { startDrafting } from "./arrange/drafting.ts";
 import type { Host } from "./host/host.ts";
 import { cupboardReaction } from "./instructor/cupboardReaction.ts";
+import { handinsReaction } from "./instructor/handinsReaction.ts";
 import { learnerReaction } from "./learner/errands.ts";
 import { askVehicle } from "./learner/vehicle.ts";
 import { arrangingReaction } from "./state/arranging.ts";
@@ -40,6 +41,7 @@ export function startPage(host: Host): AppStore {
       pageActs(() => store),
       startDesk,
     ),
+    handinsReaction(startDesk),
     arrangingReaction(startDrafting),
     besidesReaction(besides),
     learnerReaction(

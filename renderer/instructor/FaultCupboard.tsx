@@ -1,4 +1,4 @@
-import { useApp } from "../state/AppContext.tsx";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
 import { CupboardList } from "./CupboardList.tsx";
 import { DrawFault } from "./DrawFault.tsx";
@@ -8,6 +8,7 @@ import { useCupboard } from "./useCupboard.ts";
 
 /** Every fault that the parts of the circuit know: to be chosen or drawn, tried on the drawing, and hidden in an exercise. */
 export function FaultCupboard() {
+  const { dispatch } = useAppStore();
   const circuit = useApp(circuitNow);
   const { cupboard } = useCupboard();
   if (!circuit || !cupboard) return null;
@@ -16,7 +17,17 @@ export function FaultCupboard() {
   return (
     <>
       <header className="view-head">
-        <h2>Fault cupboard</h2>
+        <div className="complaint">
+          <h2>Fault cupboard</h2>
+          <button
+            type="button"
+            className="button is-low is-quiet"
+            title="Grade what a class handed in"
+            onClick={() => dispatch({ do: "handins", act: { act: "show" } })}
+          >
+            Hand-ins
+          </button>
+        </div>
         <p className="small">
           All that can be wrong in this circuit. Take a fault, try it on the drawing, then hide it in an exercise.
         </p>

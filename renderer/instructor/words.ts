@@ -1,5 +1,8 @@
+import { capital } from "../../core/base/capital.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Grade } from "../../core/lesson/grade.ts";
 import type { Difficulty } from "../../core/lesson/graded.ts";
+import { resultWords } from "../../core/lesson/gradeTable.ts";
 import { VERDICT_TITLES } from "../words/check.ts";
 import { minutesText } from "../words/figures.ts";
 import type { Fails } from "./deskQuestion.ts";
@@ -23,4 +26,10 @@ export function hardnessWords({ minutes, misleads }: { readonly minutes: number;
   const misled =
     share === 0 ? "an unloaded meter shows it" : `an unloaded meter misleads at ${share}\u00A0% of the points`;
   return `${minutesText(minutes)} by the probe order; ${misled}`;
+}
+
+/** The result of a hand-in as its table says it; a right verdict that is not proven was luck. */
+export function resultTitle(grade: Grade): string {
+  const isLucky = grade.is === "right" && grade.proof?.is === "not proven";
+  return capital(`${resultWords(grade)}${isLucky ? ": lucky" : ""}`);
 }

@@ -47,6 +47,14 @@ export function LibraryBar() {
       <div className="acts">
         <ThemeButton />
         <SettingsButton />
+        <button
+          type="button"
+          className="button is-quiet"
+          title="Grade what a class handed in"
+          onClick={() => dispatch({ do: "handins", act: { act: "show" } })}
+        >
+          Hand-ins
+        </button>
         <button type="button" className="button acts-print" onClick={() => dispatch({ do: "choose-file" })}>
           Open a file
         </button>

@@ -1,4 +1,5 @@
 import { type DragEvent, type ReactNode, useRef, useState } from "react";
+import { isHandinFile, takeFiles } from "../instructor/handinFiles.ts";
 import { mayBePrinted } from "../printed/source.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { openFile } from "../state/openFile.ts";
@@ -39,7 +40,8 @@ export function DropZone({ children }: { readonly children: ReactNode }) {
         if (isTaken) return;
         const files = [...event.dataTransfer.files];
         const printed = isOpen ? files.filter(mayBePrinted) : [];
-        if (printed.length > 0) store.dispatch({ do: "bring-in", files: printed });
+        if (files.some(isHandinFile)) void takeFiles(files).then((act) => store.dispatch({ do: "handins", act }));
+        else if (printed.length > 0) store.dispatch({ do: "bring-in", files: printed });
         else if (files[0]) void openFile(store, files[0]);
       }}
     >

@@ -7,6 +7,7 @@ import type { Edit } from "../../core/edit/edit.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
 import type { CupboardAct } from "../instructor/cupboard.ts";
+import type { HandinsAct } from "../instructor/handins.ts";
 import type { LearnerAction } from "../learner/action.ts";
 import type { HostAction, HostAnswer } from "./hostAction.ts";
 import type { JumperLead } from "./jumpering.ts";
@@ -88,6 +89,8 @@ export type WindowAction =
   | { readonly do: "arranging"; readonly attempt: number | null }
   | { readonly do: "tell"; readonly notice: Omit<Notice, "id"> }
   | { readonly do: "put-away"; readonly notice: number }
+  /** What an instructor does with the hand-ins of a class. */
+  | { readonly do: "handins"; readonly act: HandinsAct }
   /** Tells a listener something that changes nothing. */
   | { readonly do: "say"; readonly words: string };
 

@@ -2,6 +2,7 @@ import type { Refusal } from "../../core/base/outcome.ts";
 import { sentence } from "../../core/base/words.ts";
 import { type Desk, namesOf } from "../../core/edit/history.ts";
 import type { Settings } from "../../schemas/settings.ts";
+import { reduceHandins } from "../instructor/handins.ts";
 import { LEARNER_ACTIONS, type LearnerAction } from "../learner/action.ts";
 import { lookedAt } from "../learner/looking.ts";
 import { reduceLearner } from "../learner/reduce.ts";
@@ -49,6 +50,8 @@ export function reduce(state: AppState, action: Action): AppState {
       return told(state, action.notice);
     case "put-away":
       return { ...state, notices: state.notices.filter(({ id }) => id !== action.notice) };
+    case "handins":
+      return { ...state, handins: reduceHandins(state.handins, action.act) };
     case "say":
       return { ...state, said: action.words };
     case "set":

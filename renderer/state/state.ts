@@ -10,6 +10,7 @@ import type { Settings } from "../../schemas/settings.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
 import type { Cupboard } from "../instructor/cupboard.ts";
+import type { Handins } from "../instructor/handins.ts";
 import type { Attempts, Learning } from "../learner/learning.ts";
 import type { Answers, OrderAnswer, ProofAnswer } from "../workers/question.ts";
 import type { HandoverSaid, PrintedPage } from "../workers/sheets.ts";
@@ -204,6 +205,8 @@ export interface AppState {
   readonly learning: Learning | null;
   /** Exercises of the library. */
   readonly attempts: Attempts;
+  /** The instructor's desk with the hand-ins of a class. */
+  readonly handins: Handins;
   /** How many benches were brought out so far. */
   readonly brought: number;
   readonly shelf: Shelf;

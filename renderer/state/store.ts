@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { FIRST_SETTINGS } from "../../schemas/settings.ts";
+import { CLEAR_DESK } from "../instructor/handins.ts";
 import { NO_ATTEMPTS } from "../learner/learning.ts";
 import type { Action } from "./action.ts";
 import { reduce } from "./reduce.ts";
@@ -37,6 +38,7 @@ function firstState(systemTheme: Theme): AppState {
     open: null,
     learning: null,
     attempts: NO_ATTEMPTS,
+    handins: CLEAR_DESK,
     brought: 0,
     shelf: EMPTY_SHELF,
     settings: FIRST_SETTINGS,

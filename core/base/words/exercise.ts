@@ -34,6 +34,7 @@ export const EXERCISE_WORDS = {
   "handin-other":
     'The hand-in of {learner} is of another exercise or another make of it ("{title}"), not of "{wanted}".',
   "handin-waits": 'The hand-in of {learner} is of "{title}", and that exercise is not open here.',
+  "handin-failed": "The program itself failed on this hand-in: {words}.",
   "handin-over": "This hand-in has its verdict already.",
   "route-strange": "The vehicle does not show that at move {number} ({move}): the route was not made on this exercise.",
   "move-spelling":
