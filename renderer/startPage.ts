@@ -41,7 +41,11 @@ export function startPage(host: Host): AppStore {
       pageActs(() => store),
       startDesk,
     ),
-    handinsReaction(startDesk),
+    handinsReaction(
+      host,
+      pageActs(() => store),
+      startDesk,
+    ),
     arrangingReaction(startDrafting),
     besidesReaction(besides),
     learnerReaction(

@@ -42,6 +42,7 @@ export const CALL_NAMES = [
   "files.save",
   "files.open",
   "print.pdf",
+  "print.class",
   "export.takeHome",
   "export.svg",
 ] as const;

@@ -4,6 +4,8 @@ import { FACTOR_LIMITS } from "../core/diagnose/weighing.ts";
 import { ownKeysProblem } from "../core/edit/keys/giveKey.ts";
 import { CHANGEABLE } from "../core/edit/keys/rows.ts";
 
+/** Signs of a school's task list at most: some hundred tasks with their exercises. */
+const MOST_TASKS = 20_000;
 /** A key as it is spelt has at most so many characters. */
 const MOST_SPELLING = 20;
 /** By row of the table of keys: the key that the person gave it. All of them together are judged too. */
@@ -36,6 +38,8 @@ export const settingsShape = z.strictObject({
       }),
     )
     .max(FACTOR_LIMITS.count),
+  /** The school's task list as it was typed, one task a line. */
+  tasks: z.string().max(MOST_TASKS),
   /** Keys that the person gave in place of the given ones. */
   keys: ownKeys,
 });
@@ -54,5 +58,6 @@ export const FIRST_SETTINGS: Settings = {
   ink: "black",
   panelWidth: 440,
   shop: [],
+  tasks: "",
   keys: {},
 };

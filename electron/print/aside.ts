@@ -2,21 +2,34 @@ import { Worker } from "node:worker_threads";
 import { type Outcome, refuse } from "../../core/base/outcome.ts";
 import type { Seconds } from "../../core/base/units.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { ClassPrint } from "../../core/paper/classTable.ts";
 import type { Paper, PrintPalette } from "../../core/paper/placing.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
 import type { Under } from "./under.ts";
 
-/** Sheets to be painted as a PDF. */
-export interface PrintJob {
-  readonly circuit: Circuit;
-  readonly ask: SheetAsk;
+/** What any print says. */
+interface OnPaper {
   readonly paper: Paper;
   readonly palette: PrintPalette;
-  /** Pictures under each of the sheets. */
-  readonly under: readonly (readonly Under[])[];
   /** The day of making. */
   readonly made: Date;
 }
+
+/** Sheets of a circuit to be painted as a PDF. */
+export interface CircuitPrintJob extends OnPaper {
+  readonly circuit: Circuit;
+  readonly ask: SheetAsk;
+  /** Pictures under each of the sheets. */
+  readonly under: readonly (readonly Under[])[];
+}
+
+/** The table of a class to be painted as a PDF. */
+export interface ClassPrintJob extends OnPaper {
+  readonly ofClass: ClassPrint;
+}
+
+/** Sheets to be painted as a PDF. */
+export type PrintJob = CircuitPrintJob | ClassPrintJob;
 
 /** A PDF and what it holds. */
 export interface Printed {

@@ -1,3 +1,4 @@
+import { refuse } from "../../core/base/outcome.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import type { Seen } from "../../core/diagnose/seen.ts";
 import { parseCondition } from "../../core/live/condition.ts";
@@ -36,4 +37,12 @@ export function complaintOf(circuit: Circuit, typed: Typed): Seen {
 /** The connector typed after --connector, or the circuit's first. */
 export function connectorOf(circuit: Circuit, typed: Typed): string {
   return need(asked.connectorOf(circuit, typed.connector));
+}
+
+/** A word typed after an option, which must be one of these. */
+export function chosen<T extends string>(option: string, value: string, choices: readonly T[]): T {
+  return (
+    choices.find((each) => each === value) ??
+    need(refuse("print-choice", { option, value, choices: choices.join(", ") }))
+  );
 }

@@ -16,6 +16,7 @@ import { printTitle } from "../print/printTitle.ts";
 import { sheetsFor } from "../print/sheets.ts";
 import { plainUnders } from "../print/undersOf.ts";
 import { type Console, EXIT, need } from "./console.ts";
+import { chosen } from "./given.ts";
 import { jobFrom } from "./job.ts";
 import type { SearchTyped } from "./search.ts";
 import { weighed } from "./weights.ts";
@@ -85,13 +86,6 @@ export async function print(console: Console, file: string, typed: PrintTyped): 
     console.write(`${path}: ${files.length > 1 || sheets.length === 1 ? "1 sheet" : `${sheets.length} sheets`}\n`);
   }
   return EXIT.fine;
-}
-
-function chosen<T extends string>(option: string, value: string, choices: readonly T[]): T {
-  return (
-    choices.find((each) => each === value) ??
-    need(refuse("print-choice", { option, value, choices: choices.join(", ") }))
-  );
 }
 
 /** What was typed over what the job says; readings of both count. */

@@ -216,6 +216,7 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
     "files.save": () => ok({ done: "download" }),
     "files.open": () => ok({ done: "choose" }),
     "print.pdf": () => refuse("not-yet", { what: "PDF" }),
+    "print.class": () => refuse("not-yet", { what: "PDF" }),
     "export.takeHome": () => refuse("not-yet", { what: "take-home page" }),
     "export.svg": () => refuse("not-yet", { what: "SVG" }),
   };

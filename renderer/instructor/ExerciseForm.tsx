@@ -1,4 +1,5 @@
 import { type FormEvent, useEffect, useId, useRef, useState } from "react";
+import { capital } from "../../core/base/capital.ts";
 import { INSTRUMENT_NAMES } from "../../core/base/words/exercise.ts";
 import { sentence } from "../../core/base/words.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
@@ -97,6 +98,7 @@ export function ExerciseForm({ circuit, draft, taken }: Shown) {
           isColumn
           onChoose={(when) => change({ tellsAtOnce: when === "told" })}
         />
+        <p className="small">Where it is graded choose the second: else a throwaway try tells what it was.</p>
         <LabelledText
           label="Note for yourself, sealed with the fault"
           value={draft.note}
@@ -127,7 +129,7 @@ function Instruments({ chosen, choose }: Chosen) {
       {INSTRUMENTS.map((each) => (
         <Toggle
           key={each}
-          words={INSTRUMENT_NAMES[each]}
+          words={capital(INSTRUMENT_NAMES[each])}
           isOn={chosen.includes(each)}
           onChange={(on) => choose(INSTRUMENTS.filter((other) => (other === each ? on : chosen.includes(other))))}
         />

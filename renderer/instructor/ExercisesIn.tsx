@@ -43,7 +43,7 @@ function OpenThem() {
   const troubles = desk.exercises.flatMap(({ trouble }) => (trouble === null ? [] : [trouble]));
   const open = (event: FormEvent): void => {
     event.preventDefault();
-    if (passphrase === "" || desk.isOpening) return;
+    if (passphrase === "") return;
     ask({ act: "open", passphrase });
     setPassphrase("");
   };
@@ -57,7 +57,7 @@ function OpenThem() {
         trouble={troubles.length === 0 ? undefined : id}
         onChange={setPassphrase}
       />
-      <button type="submit" className="button is-low" disabled={desk.isOpening}>
+      <button type="submit" className="button is-low">
         {desk.isOpening ? "Opening" : shut === 1 ? "Open the exercise" : `Open ${shut} exercises`}
       </button>
       <Trouble words={troubles.length === 0 ? null : troubles.join(" ")} id={id} />

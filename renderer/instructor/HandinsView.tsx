@@ -5,8 +5,11 @@ import { ThemeButton } from "../panels/ThemeButton.tsx";
 import { ExercisesIn } from "./ExercisesIn.tsx";
 import { HandinTable } from "./HandinTable.tsx";
 import { chooseFiles, takeFiles } from "./handinFiles.ts";
+import { markedHandins } from "./handins.ts";
 import { Progress } from "./Progress.tsx";
 import { RouteView } from "./RouteView.tsx";
+import { TaskList } from "./TaskList.tsx";
+import { TaskProgress } from "./TaskProgress.tsx";
 import { useHandins } from "./useHandins.ts";
 
 /** The instructor's desk: the hand-ins of a class, graded, and the route of any of them move by move. */
@@ -29,6 +32,7 @@ export function HandinsView() {
     looked.current = desk.shown;
   }, [desk.shown]);
   const shown = desk.handins.find(({ key }) => key === desk.shown);
+  const hasTable = markedHandins(desk).length > 0;
   const drop = (event: DragEvent): void => {
     event.preventDefault();
     take([...event.dataTransfer.files]);
@@ -47,6 +51,17 @@ export function HandinsView() {
           </h1>
         </div>
         <div className="acts">
+          {hasTable && (
+            <>
+              <button type="button" className="button is-quiet" onClick={() => ask({ act: "save", as: "csv" })}>
+                Save as CSV
+              </button>
+              <button type="button" className="button" onClick={() => ask({ act: "save", as: "pdf" })}>
+                <Icon name="print" />
+                Print as PDF
+              </button>
+            </>
+          )}
           <ThemeButton />
           <button type="button" className="button is-main" onClick={() => chooseFiles(take)}>
             Open files
@@ -57,7 +72,10 @@ export function HandinsView() {
         <RouteView key={shown.key} marked={shown.marked} />
       ) : (
         <main className="handins-body">
-          <ExercisesIn />
+          <div className="handins-side">
+            <ExercisesIn />
+            <TaskList />
+          </div>
           <section className="handins-class" aria-label="The class">
             {desk.trouble !== null && (
               <p className="error" role="alert">
@@ -77,6 +95,7 @@ export function HandinsView() {
             ) : (
               <HandinTable />
             )}
+            <TaskProgress />
           </section>
         </main>
       )}

@@ -88,6 +88,8 @@ export type HandinsAct =
   | { readonly act: "put-exercise-away"; readonly text: string }
   | { readonly act: "sort"; readonly by: Column }
   | { readonly act: "look"; readonly key: number | null }
+  /** Has the table written for a spreadsheet, or as sheets to be printed. */
+  | { readonly act: "save"; readonly as: "csv" | "pdf" }
   /** Has a moment of the route drawn that is looked at. */
   | { readonly act: "draw"; readonly moment: RouteMoment };
 
@@ -141,6 +143,7 @@ export function reduceHandins(desk: Handins, act: HandinsAct): Handins {
     }
     case "look":
       return { ...desk, shown: act.key, picture: null };
+    case "save":
     case "draw":
       return desk;
   }
@@ -179,6 +182,11 @@ export function unread(name: string, refusal: Refusal): HandinMarked {
 /** Hand-ins as they are listed: as they came, or by the column that was chosen. */
 export function listedHandins({ handins, sort }: Pick<Handins, "handins" | "sort">): readonly HandinIn[] {
   return sort ? sortedBy(handins, sort.by, sort.isDown) : handins;
+}
+
+/** The hand-ins that were looked at, in the order in which they are listed. */
+export function markedHandins(desk: Pick<Handins, "handins" | "sort">): readonly HandinMarked[] {
+  return listedHandins(desk).flatMap(({ marked }) => (marked ? [marked] : []));
 }
 
 /** Whether a hand-in is still to be graded: never looked at, or of an exercise that was shut when it was. */

@@ -1,11 +1,21 @@
 import { refuse } from "../../core/base/outcome.ts";
+import { GRADE_WORDS } from "../../core/base/words/grade.ts";
 import { sentence } from "../../core/base/words.ts";
+import { type ClassRow, classRows } from "../../core/lesson/classRows.ts";
+import { gradeTable } from "../../core/lesson/gradeTable.ts";
+import { marksOf, readTasks, taskRows } from "../../core/lesson/tasks.ts";
+import { csvOf } from "../../core/paper/csv.ts";
+import type { Argument } from "../../schemas/calls.ts";
+import type { Host } from "../host/host.ts";
+import { fileSaved, type Going, type Page, refused } from "../state/going.ts";
 import type { AppStore, Reaction } from "../state/store.ts";
 import { type DeskAsker, type DeskPort, deskAsker } from "./deskAsker.ts";
-import { type HandinsAct, isWaiting, momentText, type RouteMoment, unread } from "./handins.ts";
+import { type HandinsAct, isWaiting, markedHandins, momentText, type RouteMoment, unread } from "./handins.ts";
+
+const WORDS = GRADE_WORDS.sheet;
 
 /** Opens exercises, grades hand-ins one after the other, and draws their routes, all in the instructor's worker. */
-export function handinsReaction(start: () => DeskPort): Reaction {
+export function handinsReaction(host: Host, page: Page, start: () => DeskPort): Reaction {
   let begun = 0;
   let theStore: AppStore | null = null;
   const asker = deskAsker(() => {
@@ -14,7 +24,7 @@ export function handinsReaction(start: () => DeskPort): Reaction {
     if (begun > 1 && theStore) say(theStore, { act: "shut" });
     return start();
   });
-  const turn = { grading: 0, drawing: 0 };
+  const turn = { opening: 0, grading: 0, drawing: 0 };
   return (action, _state, _before, store) => {
     theStore = store;
     if (action.do !== "handins") return;
@@ -26,11 +36,14 @@ export function handinsReaction(start: () => DeskPort): Reaction {
       case "open":
         void inTrouble(
           store,
-          opened(store, asker, act.passphrase).then(() => marked(store, asker, turn)),
+          opened(store, asker, act.passphrase, turn).then(() => marked(store, asker, turn)),
         );
         return;
       case "stop-grading":
         turn.grading += 1;
+        return;
+      case "save":
+        void inTrouble(store, saved({ host, page, store }, act.as));
         return;
       case "draw":
         void inTrouble(store, drawn(store, asker, act.moment, turn));
@@ -53,11 +66,15 @@ async function inTrouble(store: AppStore, errand: Promise<void>): Promise<void> 
   }
 }
 
-async function opened(store: AppStore, asker: DeskAsker, passphrase: string): Promise<void> {
+/** Tries a passphrase on what is shut. One that is typed before the last was tried through does not wait for it. */
+async function opened(store: AppStore, asker: DeskAsker, passphrase: string, turn: { opening: number }): Promise<void> {
+  turn.opening += 1;
+  const own = turn.opening;
   for (const { text, seen } of store.getState().handins.exercises) {
     if (seen) continue;
     const answer = await asker.ask<"open">({ ask: "open", text, passphrase });
-    if (answer)
+    // What another passphrase opened meanwhile is not shut again.
+    if (answer && (answer.ok || turn.opening === own))
       say(store, {
         act: "opened",
         text,
@@ -65,7 +82,7 @@ async function opened(store: AppStore, asker: DeskAsker, passphrase: string): Pr
         trouble: answer.ok ? null : sentence(answer.refusal),
       });
   }
-  say(store, { act: "set", change: { isOpening: false } });
+  if (turn.opening === own) say(store, { act: "set", change: { isOpening: false } });
 }
 
 /** Grades what waits, one after the other; begun anew, or stopped, by a newer turn. */
@@ -82,6 +99,27 @@ async function marked(store: AppStore, asker: DeskAsker, turn: { grading: number
     if (answer) say(store, { act: "marked", key, marked: answer });
   }
   if (turn.grading === own) say(store, { act: "set", change: { done: null } });
+}
+
+/** The table as it is listed, and after it the task list. */
+async function saved(going: Pick<Going, "host" | "page" | "store">, as: "csv" | "pdf"): Promise<void> {
+  const { handins, settings } = going.store.getState();
+  const marked = markedHandins(handins);
+  if (as === "csv") return fileSaved(going, `${WORDS.title}.csv`, csvOf(gradeTable(marked)), "text");
+  const tasks = readTasks(settings.tasks);
+  const rows = tasks.ok ? taskRows(tasks.value, marksOf(marked)) : [];
+  const printed = await going.host.ask("print.class", {
+    rows: classRows(marked).map(unfrozen),
+    tasks: rows.map(({ learner, done, tried }) => ({ learner, done: [...done], tried: [...tried] })),
+    paper: settings.paper,
+  });
+  if (!printed.ok) return refused(going.store, printed.refusal, "Not printed.", "file");
+  await fileSaved(going, printed.value.name, printed.value.pdf, "base64");
+}
+
+/** A row as a call carries it. */
+function unfrozen({ named, minutes, readings, ...row }: ClassRow): Argument<"print.class">["rows"][number] {
+  return { ...row, named: [...named], minutes: [...minutes], readings: [...readings] };
 }
 
 /** Only the picture asked for last is shown. */

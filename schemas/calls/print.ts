@@ -4,6 +4,11 @@ import { FACTOR_LIMITS } from "../../core/diagnose/weighing.ts";
 import { LIMITS } from "../limits.ts";
 import { base64Length, CALL_LIMITS, type Call, circuit, shortWords } from "./call.ts";
 
+/** Hand-ins, learners and tasks that are printed at once at most. */
+const CLASS_LIMIT = 2_000;
+/** Signs of the list of all moves that told nothing. */
+const MOST_WASTED = 40_000;
+
 const typed = z.string().max(LIMITS.textLength);
 
 /** What a printed sheet shows, in the spellings of the command line. */
@@ -55,6 +60,37 @@ export const sheetAsk = z.strictObject({
 /** What a printed sheet shows, checked. */
 export type SheetAsk = z.output<typeof sheetAsk>;
 
+const lines = z.array(typed).max(10);
+
+/** The table of a class as it is printed: words that were made of the grades. */
+const classPrint = z.strictObject({
+  rows: z
+    .array(
+      z.strictObject({
+        learner: typed,
+        exercise: typed,
+        result: typed,
+        named: lines,
+        minutes: lines,
+        readings: z.array(z.string().max(MOST_WASTED)).max(10),
+        remark: typed,
+      }),
+    )
+    .min(1)
+    .max(CLASS_LIMIT),
+  tasks: z
+    .array(
+      z.strictObject({
+        learner: typed,
+        done: z.array(typed).max(CLASS_LIMIT),
+        tried: z.array(typed).max(CLASS_LIMIT),
+      }),
+    )
+    .max(CLASS_LIMIT),
+});
+
+const printed = z.strictObject({ pdf: z.string().max(CALL_LIMITS.content), name: z.string(), sheets: z.int() });
+
 /** Calls that put sheets on paper. */
 export const PRINT_CALLS = {
   /** The sheets as a PDF in base64, by the painters of the command line, with a name for its file. Refuses as `print` does. */
@@ -69,6 +105,11 @@ export const PRINT_CALLS = {
       paper: z.enum(["a4", "a3", "letter", "tabloid"]).default("a4"),
       ink: z.enum(["black", "colour"]).default("black"),
     }),
-    answer: z.strictObject({ pdf: z.string().max(CALL_LIMITS.content), name: z.string(), sheets: z.int() }),
+    answer: printed,
+  },
+  /** The table of a class as a PDF in base64, in black. */
+  "print.class": {
+    argument: classPrint.extend({ paper: z.enum(["a4", "a3", "letter", "tabloid"]).default("a4") }),
+    answer: printed,
   },
 } as const satisfies Readonly<Record<string, Call>>;

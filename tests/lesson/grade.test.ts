@@ -11,7 +11,7 @@ import { nextRow } from "../../core/lesson/hint.ts";
 import { leadsText } from "../../core/lesson/moveText.ts";
 import { plantOf } from "../../core/lesson/plant.ts";
 import { replayed } from "../../core/lesson/replay.ts";
-import { progressOf, readTasks, taskTable } from "../../core/lesson/tasks.ts";
+import { marksOf, progressOf, readTasks, taskTable } from "../../core/lesson/tasks.ts";
 import { conditionText } from "../../core/live/condition.ts";
 import { csvOf } from "../../core/paper/csv.ts";
 import { codeOf, got } from "../edit/given.ts";
@@ -172,10 +172,15 @@ describe("the table of a class", () => {
       { task: "A.3: ground side", exercises: ["Lamp", "Horns"] },
       { task: "Voltage drop", exercises: ["Blower"] },
     ]);
-    expect(progressOf(tasks[0]!, marked, "Ann; Ode")).toBe("done");
-    expect(progressOf(tasks[0]!, marked, '=HYPERLINK("x")')).toBe("tried");
-    expect(progressOf(tasks[1]!, marked, "Ann; Ode")).toBe("none");
-    expect(taskTable(tasks, marked)).toEqual([
+    const marks = marksOf(marked);
+    expect(marks.map(({ learner, isMastered }) => [learner, isMastered])).toEqual([
+      ['=HYPERLINK("x")', false],
+      ["Ann; Ode", true],
+    ]);
+    expect(progressOf(tasks[0]!, marks, "Ann; Ode")).toBe("done");
+    expect(progressOf(tasks[0]!, marks, '=HYPERLINK("x")')).toBe("tried");
+    expect(progressOf(tasks[1]!, marks, "Ann; Ode")).toBe("none");
+    expect(taskTable(tasks, marks)).toEqual([
       ["Learner", "A.3: ground side", "Voltage drop"],
       ['=HYPERLINK("x")', "tried", ""],
       ["Ann; Ode", "done", ""],

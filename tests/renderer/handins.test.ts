@@ -6,6 +6,7 @@ import { takeFiles } from "../../renderer/instructor/handinFiles.ts";
 import { type HandinsAct, listedHandins, momentText } from "../../renderer/instructor/handins.ts";
 import { handinsReaction } from "../../renderer/instructor/handinsReaction.ts";
 import { createAppStore } from "../../renderer/state/store.ts";
+import { CALLS } from "../../schemas/calls.ts";
 import { formatExercise, openForLearner, readExercise } from "../../schemas/exercise.ts";
 import { formatHandin } from "../../schemas/handin.ts";
 import { ROUNDS_LIMITS } from "../../schemas/seal.ts";
@@ -34,7 +35,16 @@ const file = (name: string, text: string): File => new File([text], name);
 /** A page with an instructor's desk whose worker answers in this thread; `kill` is what becomes of a worker that fails. */
 function page() {
   const ports: DeskPort[] = [];
-  const reaction = handinsReaction(() => {
+  const sent: { readonly name: string; readonly argument: Readonly<Record<string, unknown>> }[] = [];
+  const host = {
+    name: "loopback",
+    ask: (name: string, argument: Readonly<Record<string, unknown>>) => {
+      sent.push({ name, argument });
+      const printed = { pdf: "JVBERi0=", name: "Class.pdf", sheets: 1 };
+      return Promise.resolve({ ok: true, value: name === "print.class" ? printed : { done: "saved", where: "here" } });
+    },
+  } as unknown as Parameters<typeof handinsReaction>[0];
+  const reaction = handinsReaction(host, { chooseFile() {}, download() {} }, () => {
     const desk = emptyDesk();
     const port: DeskPort = {
       onmessage: null,
@@ -56,7 +66,15 @@ function page() {
   const desk = () => store.getState().handins;
   const until = (is: () => boolean) => expect.poll(is, { timeout: 5_000, interval: 5 }).toBe(true);
   const rests = () => until(() => desk().done === null && !desk().isOpening);
-  return { act, desk, until, rests, store, kill: () => ports.at(-1)?.onerror?.({ message: "gone" } as ErrorEvent) };
+  return {
+    act,
+    desk,
+    until,
+    rests,
+    store,
+    sent,
+    kill: () => ports.at(-1)?.onerror?.({ message: "gone" } as ErrorEvent),
+  };
 }
 
 const codes = (desk: ReturnType<ReturnType<typeof page>["desk"]>) =>
@@ -159,6 +177,33 @@ describe("the instructor's desk", () => {
     // The plug before the broken wire has the feed, and the flag says so where it was read.
     expect(await drawn(3)).toContain(">1: 12.");
     expect(await drawn(4)).toMatch(/>2: [^<]*\(2\)</);
+  });
+
+  test("the table goes out as CSV and as a PDF in the order in which it is listed, with the school's tasks", async () => {
+    const { act, rests, sent, store, until } = page();
+    store.dispatch({ do: "set", settings: { tasks: "Find an open ground: Dark lamp" } });
+    act(await takeFiles([file("b", bo), file("a", anna), file("x.json", "?"), file("l", lamp.text)]));
+    act({ act: "open", passphrase: PASSPHRASE });
+    await rests();
+    act({ act: "sort", by: "learner" });
+    act({ act: "save", as: "csv" });
+    await until(() => sent.length === 1);
+    expect(sent[0]!.argument.content).toMatch(
+      /^Learner,[^\n]*\nAnna,Dark lamp,"right, proven",[^\n]*\nBo,[^\n]*\nx.json,/,
+    );
+    act({ act: "save", as: "pdf" });
+    await until(() => sent.length === 3);
+    const asked = CALLS["print.class"].argument.parse(sent[1]!.argument);
+    expect(asked.rows.map(({ learner, result }) => [learner, result])).toEqual([
+      ["Anna", "Right, proven"],
+      ["Bo", "Right, not proven"],
+      ["x.json", ""],
+    ]);
+    expect(asked.tasks).toEqual([
+      { learner: "Anna", done: ["Find an open ground"], tried: [] },
+      { learner: "Bo", done: [], tried: ["Find an open ground"] },
+    ]);
+    expect(sent[2]).toMatchObject({ name: "files.save", argument: { name: "Class.pdf", encoding: "base64" } });
   });
 
   test("a worker that fails is said; the exercises are to be opened again, and no file is lost", async () => {

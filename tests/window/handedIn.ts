@@ -1,5 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import { assert, type Outcome } from "../../core/base/outcome.ts";
 import { probeFor } from "../../core/diagnose/candidates.ts";
 import { type Attempt, begun, evidentIn, groundOf, moved } from "../../core/lesson/attempt.ts";
@@ -24,12 +23,10 @@ function got<T>(outcome: Outcome<T>): T {
   return outcome.value;
 }
 
-/** An exercise of a sample, written into a folder; sealed as quickly as a seal may be. */
-export async function exerciseIn(
-  folder: string,
-  file: string,
+/** The text of an exercise of a sample; sealed as quickly as a seal may be. */
+export async function exerciseText(
   asked: Readonly<Record<"sample" | "check" | "fault" | "title" | "passphrase", string>>,
-): Promise<Opened> {
+): Promise<string> {
   const { sample, fault, title, passphrase } = asked;
   const circuit = got(readCircuit(readFileSync(new URL(`${sample}.circuit.json`, SAMPLES))));
   const check = circuit.checks.find(({ id }) => id === asked.check)!;
@@ -37,8 +34,11 @@ export async function exerciseIn(
     exerciseFor(circuit, { check, fault: got(plantOf(circuit, fault)), title, instruments: ALLOWED }),
   );
   const hidden = { fault, seed: null, note: "After the lesson on feeds." };
-  const text = got(await formatExercise(exercise, hidden, passphrase, ROUNDS_LIMITS.least));
-  writeFileSync(join(folder, file), text);
+  return got(await formatExercise(exercise, hidden, passphrase, ROUNDS_LIMITS.least));
+}
+
+/** An exercise as a learner's program opens it. */
+export async function asLearner(text: string): Promise<Opened> {
   return got(await openForLearner(got(readExercise(text))));
 }
 

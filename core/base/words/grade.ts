@@ -26,6 +26,23 @@ export const GRADE_WORDS = {
   missing: (row: string, other: string) => `${row}: tells it from ${other}`,
   turn: (move: number, dearer: string, better: string | null) =>
     `move ${move}, ${dearer} min dearer${better === null ? "" : `; better: ${better}`}`,
+  /** The class's table on paper. */
+  sheet: {
+    title: "Hand-ins of a class",
+    columns: ["Learner", "Result", "Minutes", "Readings", "First wrong turn, remark"],
+    facts: (handins: number, graded: number) =>
+      `${handins === 1 ? "1 hand-in" : `${handins} hand-ins`}, ${graded} of them graded`,
+    course: "Class, instructor, date",
+    others: (share: string, missing: string) => `Others ${share}; missing: ${missing}`,
+    minutes: (minutes: string) => `${minutes} min`,
+    ofMinutes: (minutes: string) => `of ${minutes} min`,
+    hints: (hints: number) => (hints === 1 ? "1 hint" : `${hints} hints`),
+    told: (moves: string) => `told nothing: move ${moves}`,
+    tasks: "Task list",
+    taskColumns: ["Learner", "Done", "Tried"],
+    none: "none",
+    hint: "Minutes are those of the exercise; after them what the probe order needs.",
+  },
   progress: { done: "done", tried: "tried", none: "" },
 } as const;
 

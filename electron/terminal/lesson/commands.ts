@@ -76,6 +76,8 @@ export function addLessonCommands(program: Command, console: Console, ended: (co
       .argument("<files...>", "hand-ins")
       .option("--exercise <file>", "exercise file that was handed in; may be given again", several)
       .option("--csv <file>", "write the table for a spreadsheet")
+      .option("--pdf <file>", "write the table as sheets to be printed, in black")
+      .option("--paper <name>", "a4, a3, letter or tabloid", "a4")
       .option("--tasks <file>", "a school's task list: TASK: EXERCISE; EXERCISE, one a line")
       .option("--tasks-csv <file>", "write each learner's progress with the tasks for a spreadsheet")
       .option("--json", "one JSON object"),

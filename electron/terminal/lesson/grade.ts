@@ -3,13 +3,18 @@ import { type Outcome, refuse } from "../../../core/base/outcome.ts";
 import { GRADE_WORDS as WORDS } from "../../../core/base/words/grade.ts";
 import { sentence } from "../../../core/base/words.ts";
 import { percent } from "../../../core/diagnose/progressWords.ts";
+import { classRows } from "../../../core/lesson/classRows.ts";
 import { gradeTable, type Marked, resultWords } from "../../../core/lesson/gradeTable.ts";
-import { readTasks, type Task, taskTable } from "../../../core/lesson/tasks.ts";
+import { marksOf, readTasks, type Task, taskRows, taskTable } from "../../../core/lesson/tasks.ts";
+import { classSheets } from "../../../core/paper/classTable.ts";
 import { csvOf } from "../../../core/paper/csv.ts";
+import { PAPERS, type Paper } from "../../../core/paper/placing.ts";
 import type { OpenedByInstructor } from "../../../schemas/exercise.ts";
 import { markedFrom, openOneOf } from "../../../schemas/marked.ts";
 import { readBytes, writeFileWhole } from "../../files.ts";
+import { pdfOf } from "../../print/pdf.ts";
 import { type Console, EXIT, need } from "../console.ts";
+import { chosen } from "../given.ts";
 import { aligned, count } from "../rows.ts";
 import { exerciseIn, type PassphraseTyped, passphraseOf } from "./given.ts";
 
@@ -17,6 +22,8 @@ import { exerciseIn, type PassphraseTyped, passphraseOf } from "./given.ts";
 export interface GradeTyped extends PassphraseTyped {
   readonly exercise?: readonly string[];
   readonly csv?: string;
+  readonly pdf?: string;
+  readonly paper: string;
   readonly tasks?: string;
   readonly tasksCsv?: string;
   readonly json?: boolean;
@@ -35,7 +42,8 @@ export async function grade(console: Console, files: readonly string[], typed: G
   const marked: Marked[] = [];
   for (const file of files) marked.push(await markedOf(file, exercises));
   await written(console, typed.csv, csvOf(gradeTable(marked)));
-  await written(console, typed.tasksCsv, csvOf(taskTable(tasks, marked)));
+  if (typed.pdf !== undefined) await written(console, typed.pdf, await classPdf(marked, tasks, typed.paper));
+  await written(console, typed.tasksCsv, csvOf(taskTable(tasks, marksOf(marked))));
   if (typed.json) console.write(`${JSON.stringify({ marked }, null, 2)}\n`);
   else for (const line of lines(marked, tasks)) console.write(`${line}\n`);
   return marked.some(({ refusal }) => refusal !== null) ? EXIT.finding : EXIT.fine;
@@ -46,7 +54,13 @@ async function tasksIn(path: string): Promise<Outcome<readonly Task[]>> {
   return bytes.ok ? readTasks(new TextDecoder().decode(bytes.value)) : bytes;
 }
 
-async function written(console: Console, path: string | undefined, text: string): Promise<void> {
+async function classPdf(marked: readonly Marked[], tasks: readonly Task[], paper: string): Promise<Uint8Array> {
+  const sheets = classSheets({ rows: classRows(marked), tasks: taskRows(tasks, marksOf(marked)) });
+  const size = chosen("--paper", paper, Object.keys(PAPERS) as Paper[]);
+  return pdfOf(sheets, { paper: size, palette: "black", title: WORDS.sheet.title, made: new Date() });
+}
+
+async function written(console: Console, path: string | undefined, text: string | Uint8Array): Promise<void> {
   if (path === undefined) return;
   need(await writeFileWhole(path, text));
   console.complain(`${path}: written\n`);
@@ -61,7 +75,7 @@ async function markedOf(path: string, exercises: readonly OpenedByInstructor[]):
 }
 
 function lines(marked: readonly Marked[], tasks: readonly Task[]): readonly string[] {
-  const progress = tasks.length === 0 ? [] : ["", ...aligned(taskTable(tasks, marked))];
+  const progress = tasks.length === 0 ? [] : ["", ...aligned(taskTable(tasks, marksOf(marked)))];
   return [...marked.flatMap(blockOf), ...progress];
 }
 
