@@ -163,7 +163,7 @@ export function evidentIn({ exercise, route }: Pick<Attempt, "exercise" | "route
 }
 
 /** Parts that were renewed, with how the vehicle stood since; one renewed twice counts from the second time. */
-function renewedBy({ exercise, route }: Attempt, next?: Move): readonly Renewed[] {
+export function renewedBy({ exercise, route }: Attempt, next?: Move): readonly Renewed[] {
   const renewed = new Map<string, Condition[]>();
   let condition: Condition = {};
   for (const move of [...route.map((each) => each.move), ...(next ? [next] : [])]) {

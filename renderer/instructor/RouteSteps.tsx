@@ -19,7 +19,7 @@ export function RouteSteps({ marked: { steps, grade }, at, go }: Shown) {
   return (
     <section className="route-steps" aria-label="The moves">
       <ol>
-        {steps.map(({ number, move, minutes, reading, shown: read }) => (
+        {steps.map(({ number, words, minutes, reading, seen }) => (
           <li key={number}>
             <button
               type="button"
@@ -29,12 +29,12 @@ export function RouteSteps({ marked: { steps, grade }, at, go }: Shown) {
               onClick={() => go(number)}
             >
               <span className="route-number">{number}</span>
-              <b>{move}</b>
+              <b>{words}</b>
               <span className="small route-minutes">{minutesText(Number(minutes))}</span>
-              {read !== "" && (
+              {seen !== "" && (
                 <span className="small route-read">
                   {reading === null ? "" : `Reading ${reading}: `}
-                  {read}
+                  {seen}
                 </span>
               )}
               {wasted.includes(number) && <span className="small route-note">Told nothing that was not known</span>}

@@ -50,9 +50,9 @@ export function RouteView({ marked }: { readonly marked: HandinMarked }) {
           {step ? (
             <>
               <b>
-                Move {step.number}: {step.move}
+                Move {step.number}: {step.words}
               </b>
-              {step.shown === "" ? "" : `, ${step.shown}`}. {minutesText(step.total)} so far
+              {step.seen === "" ? "" : `. ${step.seen}`}. {minutesText(step.total)} so far
               {step.off.length === 0 ? "" : `; off: ${step.off.join(", ")}`}.
             </>
           ) : (

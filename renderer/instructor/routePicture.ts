@@ -42,7 +42,7 @@ export function routePicture(
   const { circuit } = exercise;
   const planted = plantOf(circuit, hidden.fault);
   assert(planted.ok, "the hidden fault was planted when the exercise was opened");
-  const live = liveInside(exercise, planted.value.faults, replay[step]!.condition);
+  const live = liveInside(replay[step]!, planted.value.faults);
   const sheet = sheetOf({ circuit, page, live, zoom: 1 });
   assert(sheet.ok, "a route is shown on a page of its circuit");
   const marks = [...sheet.value.marks, ...flagsOn(circuit, page, routeSteps(replay).slice(0, step))];
