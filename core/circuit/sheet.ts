@@ -10,7 +10,7 @@ import { symbolMarks } from "./sheetLeads.ts";
 import { legendMarks } from "./sheetLegend.ts";
 import { rayMarks } from "./sheetRays.ts";
 import { FROM_SYMBOL, type SheetRoom } from "./sheetRoom.ts";
-import { type SheetRequest, type SheetSetup, setUpSheet } from "./sheetSetup.ts";
+import { isNamed, namedOf, type SheetRequest, type SheetSetup, setUpSheet } from "./sheetSetup.ts";
 import { standingMarks } from "./sheetStanding.ts";
 import { TagMemory } from "./sheetTagMemory.ts";
 import { tagMarks } from "./sheetTags.ts";
@@ -19,7 +19,7 @@ import { layWires } from "./sheetWire.ts";
 import { wireListMarks } from "./sheetWireList.ts";
 import { dotMarks, inkedLines, lineMarks } from "./sheetWireMarks.ts";
 
-export type { SheetLive, SheetPartLive, SheetRequest, SheetWireLive } from "./sheetSetup.ts";
+export type { SheetFar, SheetLive, SheetPartLive, SheetRequest, SheetWireLive } from "./sheetSetup.ts";
 
 /**
  * A page of a circuit as marks: symbols as they stand, wires routed and in their states, names, tags, loose ends and,
@@ -61,11 +61,12 @@ function drawingMarks(setup: SheetSetup, layout: SheetLayout): readonly Mark[] {
   const room = layout.room.copy();
   const inked = inkedLines(setup, wires);
   for (const mark of inked) room.takeMark(mark, FROM_SYMBOL);
-  const standing = standingMarks(setup, layout.names, room);
+  const standing = standingMarks(namedOf(setup), layout.names, room);
   const besides = [...inked, ...standing].map(boundsOf);
   altered.noteDifference(memory.besides, besides);
   memory.besides = besides;
-  const tags = tagMarks(setup, wires, room, { memory: memory.tags, altered });
+  const tagged = wires.filter(({ wire }) => isNamed(setup, wire.id));
+  const tags = tagMarks(setup, tagged, room, { memory: memory.tags, altered });
   const written = layout.written.copy();
   for (const box of [...standing.map(boundsOf), ...tags.inks]) written.take(box);
   const rays = rayMarks(setup, written);

@@ -12,7 +12,8 @@ export interface Block {
   draw(left: GridUnits, top: GridUnits): readonly Mark[];
 }
 
-const BESIDE: GridUnits = 0.3;
+/** Usual gap between blocks side by side. */
+export const BESIDE: GridUnits = 0.3;
 /** Least distance of stacked blocks, and as a share of the lower of the two. */
 const BELOW: GridUnits = 0.4;
 const BELOW_SHARE = 0.46;

@@ -11,7 +11,15 @@ import { ownWords } from "./sheetOwnWords.ts";
 import { otherPoses } from "./sheetPose.ts";
 import { FROM_SYMBOL, SheetRoom } from "./sheetRoom.ts";
 import { sheetRoutes } from "./sheetRoutes.ts";
-import { type SheetPart, type SheetRequest, type SheetSetup, setUpSheet } from "./sheetSetup.ts";
+import {
+  isNamed,
+  namedOf,
+  type SheetFar,
+  type SheetPart,
+  type SheetRequest,
+  type SheetSetup,
+  setUpSheet,
+} from "./sheetSetup.ts";
 import { terminalMarks } from "./sheetTerminals.ts";
 import { layWires, type SheetWire, type WireWay } from "./sheetWire.ts";
 import { dotMarks, lineMarks } from "./sheetWireMarks.ts";
@@ -41,18 +49,22 @@ const layoutsOf = remember((_circuit: Circuit) => new Map<string, SheetLayout>()
 
 /** The layout of a page, remembered for each circuit. At any zoom wires and flags lie as they do on paper. */
 export function layoutOf(request: SheetRequest, page: Page): SheetLayout {
-  const { circuit, look = "iec", printScale = 1, zoom } = request;
+  const { circuit, look = "iec", printScale = 1, zoom, far } = request;
   const layouts = layoutsOf(circuit);
-  const key = `${page.id} ${look} ${zoom === undefined ? printScale : `at ${zoom}`}`;
+  const key = `${page.id} ${look} ${zoom === undefined ? printScale : `at ${zoom}`}${far ? farKey(far) : ""}`;
   const known = layouts.get(key);
   if (known !== undefined) return known;
   const plain = { circuit, page: page.id, look };
   const layout =
     zoom === undefined
       ? layOut(setUpSheet({ ...plain, printScale }, page))
-      : layOutAgain(setUpSheet({ ...plain, zoom }, page), layoutOf(plain, page));
+      : layOutAgain(setUpSheet({ ...plain, zoom, ...(far && { far }) }, page), layoutOf(plain, page));
   layouts.set(key, layout);
   return layout;
+}
+
+function farKey({ pixels, named, seen }: SheetFar): string {
+  return ` far ${pixels} ${named === null ? "" : [...named].join(" ")} ${Object.values(seen).join(" ")}`;
 }
 
 function layOut(setup: SheetSetup): SheetLayout {
@@ -66,14 +78,15 @@ function layOutAgain(setup: SheetSetup, { ways, loose }: SheetLayout): SheetLayo
   const flags = loose.flatMap((each): readonly LooseEnd[] => {
     const { wire, ends } = wires.get(each.wire)!;
     const spot = ends[each.end];
-    return spot === undefined ? [] : [flagSeen(setup, wire, each, spot)];
+    return spot === undefined || !isNamed(setup, wire.id) ? [] : [flagSeen(setup, wire, each, spot)];
   });
   return setWords(setup, ways, flags);
 }
 
-/** Sets the words of a page round all that is drawn. */
-function setWords(plain: SheetSetup, ways: readonly WireWay[], loose: readonly LooseEnd[]): SheetLayout {
-  const wires = layWires(plain, ways);
+/** Sets the words of a page round all that is drawn; seen from afar round what has words, for the rest is faint. */
+function setWords(whole: SheetSetup, ways: readonly WireWay[], loose: readonly LooseEnd[]): SheetLayout {
+  const plain = namedOf(whole);
+  const wires = layWires(plain, ways).filter(({ wire }) => isNamed(plain, wire.id));
   const room = symbolRoom(plain);
   for (const { box } of loose) room.take(box, 0.3);
   takeWires(room, plain, wires, FROM_WIRE);

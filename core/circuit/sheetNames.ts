@@ -74,7 +74,7 @@ function nameLines(setup: SheetSetup, part: SheetPart, unset: readonly string[],
   const { types, circuit, sight } = setup;
   const { id, label = "" } = part.part;
   const word = (text: string, type: SheetType) => ({ text, type });
-  if (!sight.hasWords) return [[word(id, types.designator)]];
+  if (!sight.hasWords || !sight.hasLabels) return [[word(id, types.designator)]];
   const setting = settingText(part);
   const isDrawn = part.shape.marks.some((mark) => mark.mark === "text" && plain(mark.text) === plain(setting));
   const own = unset.filter((text) => plain(text) !== plain(setting));

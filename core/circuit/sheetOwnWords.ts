@@ -19,7 +19,7 @@ export interface OwnWordRooms {
  * as written.
  */
 export function ownWords({ sight }: SheetSetup, part: SheetPart, { ink, written }: OwnWordRooms) {
-  const wanted = part.words.filter((word) => sight.hasWords || isSign(word));
+  const wanted = part.words.filter((word) => (sight.hasWords && sight.hasLabels) || isSign(word));
   const set = wanted.flatMap((word): readonly TextMark[] => {
     const points = sight.grown(word.points);
     const isFree = (mark: TextMark) => ink.isFree(lettersOf(mark)) && written.isFree(boundsOf(mark));

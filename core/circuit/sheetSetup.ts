@@ -3,13 +3,14 @@ import { remember } from "../base/memo.ts";
 import type { WireState } from "../base/states.ts";
 import type { Amps, Volts } from "../base/units.ts";
 import type { TextMark } from "../drawing/mark.ts";
+import type { Bounds } from "../drawing/measure.ts";
 import type { Doing, Look } from "../parts/kind.ts";
 import type { Circuit, Condition, Page } from "./circuit.ts";
 import type { PlacedShape } from "./placeSymbol.ts";
 import { type SheetArea, sheetArea } from "./sheetArea.ts";
 import { type PagePart, type SheetPage, sheetPage } from "./sheetPage.ts";
 import { livePose } from "./sheetPose.ts";
-import { printedAt, type Sight, zoomedTo } from "./sheetSight.ts";
+import { farTo, printedAt, type Sight, zoomedTo } from "./sheetSight.ts";
 import type { SheetTypes } from "./sheetType.ts";
 
 /** Live state of a wire as a sheet shows it: at its from end and its to end; amps positive from -> to. */
@@ -37,6 +38,16 @@ export interface SheetLive {
   readonly parts: ReadonlyMap<PartId, SheetPartLive>;
 }
 
+/** A sheet that is read from the back of a room: few words, large whatever the zoom. */
+export interface SheetFar {
+  /** Height of type, in pixels at the zoom. */
+  readonly pixels: number;
+  /** Parts and wires that have words; null for all. */
+  readonly named: ReadonlySet<PartId | WireId> | null;
+  /** What of the page is seen: all words stand in it. */
+  readonly seen: Bounds;
+}
+
 /** What a sheet is drawn from. */
 export interface SheetRequest {
   readonly circuit: Circuit;
@@ -56,6 +67,8 @@ export interface SheetRequest {
    * on all of the sheet, for nothing frames it.
    */
   readonly zoom?: number;
+  /** With a zoom: seen from afar. */
+  readonly far?: SheetFar;
   /** Number of this sheet and how many there are. */
   readonly sheet?: readonly [number, number];
   readonly code?: string;
@@ -83,12 +96,16 @@ export interface SheetSetup extends Pick<SheetPage, "spots" | "wires" | "wiresAt
   /** The types of the sight. */
   readonly types: SheetTypes;
   readonly parts: readonly SheetPart[];
+  /** Parts and wires that have words; null for all. */
+  readonly named: ReadonlySet<PartId | WireId> | null;
 }
 
 /** Places the symbols of a page, each as it stands now. */
 export function setUpSheet(request: SheetRequest, page: Page): SheetSetup {
-  const { circuit, live = null, putIn = "", look = "iec", printScale = 1, zoom } = request;
-  const sight = zoom === undefined ? printedAt(printScale) : zoomedTo(zoom);
+  const { circuit, live = null, putIn = "", look = "iec", printScale = 1, zoom, far } = request;
+  const near = zoom === undefined ? printedAt(printScale) : zoomedTo(zoom);
+  const sight = far === undefined || zoom === undefined ? near : farTo(zoom, far.pixels);
+  const area = sheetArea(page);
   const { parts, spots, wires, wiresAt } = sheetPage(circuit, page.id, look);
   return {
     circuit,
@@ -96,14 +113,26 @@ export function setUpSheet(request: SheetRequest, page: Page): SheetSetup {
     live,
     putIn,
     look,
-    area: sheetArea(page),
+    area: far ? { ...area, outer: far.seen, frame: far.seen } : area,
     sight,
     types: sight.types,
     parts: parts.map((part) => standing(part, live, sight)),
+    named: far?.named ?? null,
     spots,
     wires,
     wiresAt,
   };
+}
+
+/** Only what has words of a sheet, and the room that this leaves them. */
+export function namedOf(setup: SheetSetup): SheetSetup {
+  const { named, parts } = setup;
+  return named === null ? setup : { ...setup, parts: parts.filter(({ part }) => named.has(part.id)) };
+}
+
+/** Whether something of a sheet has words. */
+export function isNamed({ named }: SheetSetup, id: PartId | WireId): boolean {
+  return named === null || named.has(id);
 }
 
 function standing(part: PagePart, live: SheetLive | null, sight: Sight): SheetPart {

@@ -1,4 +1,5 @@
 import type { GridUnits, Share } from "../base/units.ts";
+import { BESIDE } from "./sheetBlocks.ts";
 import { FARTHEST, FROM_WORD } from "./sheetRoom.ts";
 import { leastPoints, type SheetTypes, sheetTypes } from "./sheetType.ts";
 
@@ -14,10 +15,14 @@ export interface Sight {
   readonly hasCodes: boolean;
   /** Swatches and all other words; without them there are only designators, letters of symbols and glyphs of wires. */
   readonly hasWords: boolean;
+  /** Labels and settings beside the designator, and swatches; left out where few large words must do. */
+  readonly hasLabels: boolean;
   /** Room beside a word: on a screen words grow, and so must what parts them. */
   readonly besideWords: GridUnits;
   /** How far from its part a word that tells its state stands at most. */
   readonly farthestState: GridUnits;
+  /** From a state glyph to the volts beside it. */
+  readonly besideGlyph: GridUnits;
   /** How much larger than on paper state glyphs and swatches are. */
   readonly glyphGrowth: number;
   readonly swatchGrowth: number;
@@ -29,6 +34,9 @@ export interface Sight {
 
 /** Least size of type on a screen: 11 pixels, in points at 100 %. */
 const LEAST_ON_SCREEN = 8.25;
+/** Points of a pixel at 100 %, and pixels of the type that state glyphs go with. */
+const PIXEL_POINTS = 0.75;
+const GLYPH_PIXELS = 14;
 const CODES_FROM: Share = 0.9;
 const WORDS_FROM: Share = 0.45;
 const BESIDE_WORDS_ZOOMED: GridUnits = 0.3;
@@ -45,8 +53,10 @@ export function printedAt(share: Share): Sight {
     isScreen: false,
     hasCodes: true,
     hasWords: true,
+    hasLabels: true,
     besideWords: FROM_WORD,
     farthestState: FARTHEST,
+    besideGlyph: BESIDE,
     glyphGrowth: 1,
     swatchGrowth: 1,
     tagRounds: 5,
@@ -61,11 +71,32 @@ export function zoomedTo(zoom: Share): Sight {
     isScreen: true,
     hasCodes: zoom >= CODES_FROM,
     hasWords: zoom >= WORDS_FROM,
+    hasLabels: true,
     besideWords: zoom < 1 ? BESIDE_WORDS_ZOOMED / zoom : FROM_WORD,
     farthestState: zoom < 1 ? FARTHEST_STATE : FARTHEST,
+    besideGlyph: BESIDE,
     glyphGrowth: Math.max(1, GLYPH_SHARE / zoom),
     swatchGrowth: Math.max(1, SWATCH_SHARE / zoom),
     tagRounds: 1,
+    grown: (points) => leastPoints(points, zoom, LEAST_ON_SCREEN),
+  };
+}
+
+/** A sheet on a screen that is read from the back of a room: all words of one height in pixels, whatever the zoom. */
+export function farTo(zoom: Share, pixels: number): Sight {
+  const glyphGrowth = Math.max(1, pixels / GLYPH_PIXELS / zoom);
+  return {
+    types: sheetTypes(zoom, pixels * PIXEL_POINTS, true),
+    isScreen: true,
+    hasCodes: false,
+    hasWords: true,
+    hasLabels: false,
+    besideWords: BESIDE_WORDS_ZOOMED / Math.min(zoom, 1),
+    farthestState: FARTHEST,
+    besideGlyph: BESIDE * glyphGrowth,
+    glyphGrowth,
+    swatchGrowth: 1,
+    tagRounds: 3,
     grown: (points) => leastPoints(points, zoom, LEAST_ON_SCREEN),
   };
 }

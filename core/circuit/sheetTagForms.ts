@@ -80,9 +80,12 @@ function voltsForms(
   const isNothing = volts === null || (state.startsWith("grounded") && Math.abs(volts) < LEAST_VOLTS);
   const word = (decimals: 1 | 2) => (isNothing ? [] : [wordBlock(voltsText(volts, decimals), types.volts, id)]);
   const weak = wire.live?.weak ? [wordBlock(SHEET_WORDS.weak, types.wire, id)] : [];
-  const inLine = row([glyph, ...word(2), ...weak]);
+  const inLine = row(
+    [glyph, ...word(sight.hasLabels || Math.abs(volts ?? 0) < 9.95 ? 2 : 1), ...weak],
+    sight.besideGlyph,
+  );
   const upright = stack([glyph, ...word(Math.abs(volts ?? 0) < 9.95 ? 2 : 1), ...weak], "middle");
-  const full = row([glyph, wordBlock(voltsText(88.88, 2), types.volts)]);
+  const full = row([glyph, wordBlock(voltsText(88.88, 2), types.volts)], sight.besideGlyph);
   const narrow = stack([glyph, wordBlock(voltsText(88.8, 1), types.volts)], "middle");
   const tightly: Form = ({ side, isLevel }) => padded(inLine, full, isLevel || side === "right" ? "left" : "right");
   return [tightly, () => padded(upright, narrow, "middle"), () => glyph];
@@ -98,7 +101,7 @@ export function swatchOf({ circuit, sight }: SheetSetup, { id, colour }: Wire): 
 /** Swatch, code and size: in one line, below each other, without the size, and the code alone. */
 function colourForms(setup: SheetSetup, { wire }: SheetWire): readonly Form[] {
   const { types, sight } = setup;
-  if (!sight.hasWords || (wire.colour === undefined && wire.mm2 === undefined)) return [];
+  if (!sight.hasWords || !sight.hasLabels || (wire.colour === undefined && wire.mm2 === undefined)) return [];
   const swatch = swatchOf(setup, wire);
   if (!sight.hasCodes) return swatch.map((each) => () => each);
   const code = wire.colour === undefined ? [] : [wordBlock(wire.colour, types.code, wire.id)];

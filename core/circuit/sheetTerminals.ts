@@ -1,13 +1,16 @@
 import type { GridUnits } from "../base/units.ts";
 import type { Anchor, Mark, Spot, TextMark } from "../drawing/mark.ts";
 import { boundsOf } from "../drawing/measure.ts";
-import type { Side } from "../parts/kind.ts";
+import type { Kind, Side } from "../parts/kind.ts";
 import { isInLine } from "./points.ts";
 import { terminalKey } from "./sheetPage.ts";
 import { cavityTexts } from "./sheetPlugs.ts";
 import type { SheetRoom } from "./sheetRoom.ts";
 import type { SheetPart, SheetSetup } from "./sheetSetup.ts";
 import { rise, words } from "./sheetType.ts";
+
+/** Roles of parts whose terminals tell little: left out where words are few. */
+const OBVIOUS: readonly Kind["role"][] = ["join", "protection", "source"];
 
 type Where = "inside" | "outside";
 
@@ -28,12 +31,13 @@ export function terminalMarks(setup: SheetSetup, room: SheetRoom): readonly Mark
   if (!setup.sight.hasWords) return [];
   return setup.parts.flatMap((part) => {
     const cavities = cavityTexts(setup.circuit, part);
-    const halves = isInLine(part.part) ? halfMarks(setup, part, room) : [];
+    const halves = setup.sight.hasLabels && isInLine(part.part) ? halfMarks(setup, part, room) : [];
     const names = Object.entries(part.shape.terminals).flatMap(([terminal, spot]) => {
       const of = part.part.id;
       const isWired = setup.wiresAt.has(terminalKey(of, terminal));
       const isOnly = Object.keys(part.shape.terminals).length === 1;
-      const isShown = !isInLine(part.part) && !isOnly && (isWired || part.kind.role !== "join");
+      const isTelling = setup.sight.hasLabels || !OBVIOUS.includes(part.kind.role);
+      const isShown = !isInLine(part.part) && !isOnly && isTelling && (isWired || part.kind.role !== "join");
       const isNamed = isShown && !drawsName(part, terminal, spot);
       const cavity = cavities.get(terminal);
       return [

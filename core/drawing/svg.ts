@@ -1,4 +1,4 @@
-import { dimmedShare, type Palette, paperColour } from "./ink.ts";
+import { dimmedShare, type Palette, paperColour, type Stroke } from "./ink.ts";
 import type { Drawing, Mark, Weight } from "./mark.ts";
 import type { Paint, Pen } from "./paint.ts";
 import { paintsOf } from "./paintMark.ts";
@@ -27,6 +27,8 @@ export interface SvgOptions {
   readonly isClear?: boolean;
   /** Things drawn in full, all others dimmed; everything in full where absent. What belongs to nothing is never dimmed. */
   readonly full?: ReadonlySet<string>;
+  /** How many times as heavy as on paper lines are; 1 where absent. */
+  readonly heaviness?: number;
 }
 
 /**
@@ -87,8 +89,19 @@ function groupsOf(marks: readonly Mark[]): readonly Group[] {
   return groups;
 }
 
-function groupLines(group: Group, { palette, full }: SvgOptions): readonly string[] {
-  const paints = group.marks.flatMap((mark) => paintsOf(mark, palette)).map(element);
+/** A stroke drawn heavier: its dashes and the way between the lines of a pair grow with it. */
+function heavier(times: number): (stroke: Stroke) => Stroke {
+  return ({ width, dash, offset, ...stroke }) => ({
+    ...stroke,
+    width: width * times,
+    ...(dash && { dash: dash.map((length) => length * times) }),
+    ...(offset !== undefined && { offset: offset * times }),
+  });
+}
+
+function groupLines(group: Group, { palette, full, heaviness = 1 }: SvgOptions): readonly string[] {
+  const fit = heaviness === 1 ? undefined : heavier(heaviness);
+  const paints = group.marks.flatMap((mark) => paintsOf(mark, palette, fit)).map(element);
   if (group.of === undefined) return paints.map((line) => `  ${line}`);
   const name = escaped(group.of);
   const dim = full === undefined || full.has(group.of) ? "" : ` opacity="${dimmedShare(palette)}"`;
