@@ -13,6 +13,7 @@ import { registerScheme, servePages } from "./protocol.ts";
 import { keepStore } from "./store/keeper.ts";
 import { settingsOf } from "./store/settings.ts";
 import { handleCalls } from "./window/calls.ts";
+import { classroomOf } from "./window/classroom.ts";
 import { fileDialogs } from "./window/dialogs.ts";
 import { guardContents, guardSession } from "./window/guard.ts";
 import { openWindow } from "./window.ts";
@@ -60,6 +61,7 @@ async function begin(): Promise<void> {
     requests,
     now,
     onSettings: showMenu,
+    classroom: classroomOf(isDeveloped, () => window),
     ...fileDialogs(keeper, () => window),
   };
   guardSession(session.defaultSession, isDeveloped);
@@ -75,6 +77,7 @@ async function begin(): Promise<void> {
   });
   window.once("closed", () => {
     window = null;
+    host.classroom?.close();
   });
 }
 

@@ -47,6 +47,7 @@ export function menuTemplate(platform: string, send: (command: MenuCommand) => v
     command(WORDS.fit, "fit", "whole-page"),
     command(WORDS.actualSize, "actual-size", "full-size"),
     { type: "separator" },
+    command(WORDS.classView, "class", "class"),
     { role: "togglefullscreen", label: WORDS.fullScreen },
   ];
   return [

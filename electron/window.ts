@@ -10,10 +10,13 @@ const LEAST_SIZE = { minWidth: 760, minHeight: 520 } as const;
 /** How long a page that is being closed has to hand over its last edit, in milliseconds. */
 const LAST_EDIT_MS = 500;
 
-/** What the page in the window may do: nothing of the machine. Said in full, though much is Electron's own choice too. */
-export function webPreferences(preload: string, isDeveloped: boolean): WebPreferences {
+/**
+ * What the page in a window may do: nothing of the machine, and without a preload not even ask the host. Said in full, though
+ * much is Electron's own choice too.
+ */
+export function webPreferences(preload: string | null, isDeveloped: boolean): WebPreferences {
   return {
-    preload,
+    ...(preload !== null && { preload }),
     contextIsolation: true,
     sandbox: true,
     nodeIntegration: false,

@@ -1,3 +1,4 @@
+import { ClassHere } from "./class/ClassHere.tsx";
 import { ExportDialog } from "./export/ExportDialog.tsx";
 import { HandinsView } from "./instructor/HandinsView.tsx";
 import { KeySheet } from "./keys/KeySheet.tsx";
@@ -22,6 +23,7 @@ export function App() {
   const isExporting = useApp((state) => state.isExporting);
   const bringing = useApp((state) => state.bringing);
   const isShowingKeys = useApp((state) => state.isShowingKeys);
+  const isClassHere = useApp(({ classroom }) => classroom.where === "here");
   return (
     <DropZone>
       <FailureGuard
@@ -33,6 +35,7 @@ export function App() {
         {isExporting && <ExportDialog />}
         {bringing && isOpen && <BringIn files={bringing} />}
         {isShowingKeys && <KeySheet />}
+        {isClassHere && <ClassHere />}
       </FailureGuard>
       <Notices />
       <LiveRegion />

@@ -1,4 +1,7 @@
 import { startDrafting } from "./arrange/drafting.ts";
+import { channelName, lockName, ownClassId } from "./class/classId.ts";
+import { linkToClass } from "./class/link.ts";
+import { playingReaction } from "./class/playing.ts";
 import type { Host } from "./host/host.ts";
 import { cupboardReaction } from "./instructor/cupboardReaction.ts";
 import { handinsReaction } from "./instructor/handinsReaction.ts";
@@ -27,35 +30,31 @@ export function startPage(host: Host): AppStore {
   const asker = workerAsker(new Worker(new URL("./workers/diagnose.ts", import.meta.url), { type: "module" }));
   const drawer = workerDrawer(() => new Worker(new URL("./workers/pictures.ts", import.meta.url), { type: "module" }));
   const besides = new BroadcastChannel("settings");
+  const classId = ownClassId(sessionStorage, () => crypto.randomUUID());
+  const link = linkToClass(new BroadcastChannel(channelName(classId)), (run) => setTimeout(run, 0));
+  // Held as long as this page lives, so that the class window knows when it is gone.
+  void navigator.locks.request(lockName(classId), () => new Promise(() => {}));
+  const acts = pageActs(() => store, classId);
   const store = createAppStore(dark.matches ? "dark" : "light", [
     saving.reaction,
-    errandsReaction(
-      host,
-      pageActs(() => store),
-      saving,
-    ),
+    errandsReaction(host, acts, saving),
     askingReaction(asker),
     picturingReaction(host, drawer),
-    cupboardReaction(
-      host,
-      pageActs(() => store),
-      startDesk,
-    ),
-    handinsReaction(
-      host,
-      pageActs(() => store),
-      startDesk,
-    ),
+    cupboardReaction(host, acts, startDesk),
+    handinsReaction(host, acts, startDesk),
     arrangingReaction(startDrafting),
     besidesReaction(besides),
     learnerReaction(
       host,
-      pageActs(() => store),
+      acts,
       saving,
       askVehicle(() => new Worker(new URL("./workers/vehicle.ts", import.meta.url), { type: "module" })),
       () => new Date(),
     ),
+    playingReaction(every),
+    link.reaction,
   ]);
+  link.listen(store);
   heedBesides(besides, store);
   dark.addEventListener("change", ({ matches }) =>
     store.dispatch({ do: "system-theme", theme: matches ? "dark" : "light" }),
@@ -107,6 +106,11 @@ function showLook({ theme, settings, open, learning }: AppState): void {
 /** The instructor's worker. */
 function startDesk(): Worker {
   return new Worker(new URL("./instructor/deskThread.ts", import.meta.url), { type: "module" });
+}
+
+function every(run: () => void, ms: number): () => void {
+  const timer = setInterval(run, ms);
+  return () => clearInterval(timer);
 }
 
 function later(run: () => void, ms: number): () => void {

@@ -1,3 +1,4 @@
+import { join } from "node:path";
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 import { pdfFiles } from "./pdfFiles.ts";
@@ -14,5 +15,8 @@ export default defineConfig({
     target: "chrome140",
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
+    rolldownOptions: {
+      input: ["index.html", "class.html"].map((name) => join(import.meta.dirname, name)),
+    },
   },
 });

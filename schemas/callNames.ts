@@ -5,6 +5,8 @@
 export const CALL_NAMES = [
   "start",
   "nextRequest",
+  "class.open",
+  "class.close",
   "circuits.list",
   "circuits.open",
   "circuits.close",

@@ -3,6 +3,7 @@ import { sentence } from "../core/base/words.ts";
 import { FACTOR_LIMITS } from "../core/diagnose/weighing.ts";
 import { ownKeysProblem } from "../core/edit/keys/giveKey.ts";
 import { CHANGEABLE } from "../core/edit/keys/rows.ts";
+import { CLASS_WORDS } from "../core/lesson/wall.ts";
 
 /** Signs of a school's task list at most: some hundred tasks with their exercises. */
 const MOST_TASKS = 20_000;
@@ -28,6 +29,8 @@ export const settingsShape = z.strictObject({
   ink: z.enum(["black", "colour"]),
   /** Width of the side panel in px. */
   panelWidth: z.int().min(240).max(1_600),
+  /** Height of the words that a class sees, px on a screen of 1080 lines. */
+  classWords: z.int().min(CLASS_WORDS.least).max(CLASS_WORDS.most),
   /** How many times as likely as guessed kinds of things fail in this shop, each with where that is known from. */
   shop: z
     .array(
@@ -57,6 +60,7 @@ export const FIRST_SETTINGS: Settings = {
   paper: "a4",
   ink: "black",
   panelWidth: 440,
+  classWords: CLASS_WORDS.least,
   shop: [],
   tasks: "",
   keys: {},

@@ -4,6 +4,13 @@ import type { Settings } from "../../schemas/settings.ts";
 import type { StoreKeeper } from "../store/keeper.ts";
 import type { Requests } from "./requests.ts";
 
+/** Where a class can be shown something. */
+export interface Classroom {
+  /** Shows it, and says where: in a window of its own, or in the program's window over the whole screen. */
+  open(wish: Checked<"class.open">): "window" | "here";
+  close(): void;
+}
+
 /** What the answers need of the world; each host gives its own. */
 export interface Host {
   readonly kind: "electron" | "loopback";
@@ -21,6 +28,8 @@ export interface Host {
   now(): Date;
   /** Is told all settings once some were changed; absent where nothing outside the page shows any. */
   onSettings?(settings: Settings): void;
+  /** The window that a class sees; absent where the page opens it by itself. */
+  readonly classroom?: Classroom;
   /** Has the person say where a file goes, and writes it there. */
   saveFile(file: Checked<"files.save">): Promise<Outcome<Answer<"files.save">>>;
   /** Has the person choose a circuit file: its path, or what happened instead. */

@@ -16,7 +16,7 @@ const REQUEST_WAIT = 25_000;
 const MOST_RECENT = 12;
 
 /** What is answered about the window as a whole. */
-export const WINDOW_ANSWERS: AnswersOf<"start" | "nextRequest"> = {
+export const WINDOW_ANSWERS: AnswersOf<"start" | "nextRequest" | "class.open" | "class.close"> = {
   start: async (_, host) => {
     const opened = await host.keeper.store();
     if (!opened.ok) return opened;
@@ -38,6 +38,13 @@ export const WINDOW_ANSWERS: AnswersOf<"start" | "nextRequest"> = {
   nextRequest: async (_, host, gone) => {
     const incoming = await host.requests.next(REQUEST_WAIT, gone);
     return ok({ request: incoming && (await requestOf(host, incoming)) });
+  },
+
+  "class.open": async (wish, { classroom }) => ok({ shown: classroom?.open(wish) ?? "page" }),
+
+  "class.close": async (_, { classroom }) => {
+    classroom?.close();
+    return ok({});
   },
 };
 

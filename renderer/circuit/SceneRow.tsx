@@ -37,8 +37,8 @@ export function SceneRow({ circuit, scene, at, count, isShown, isSetSo, choose }
         className={isShown ? "scene is-shown" : "scene"}
         aria-pressed={isShown}
         onClick={() => {
-          choose();
           make((bench) => setUp(bench, condition));
+          choose();
         }}
       >
         <span className="scene-name">

@@ -116,6 +116,8 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
         notices: [],
       }),
     nextRequest: () => new Promise(() => {}),
+    "class.open": () => ok({ shown: "page" }),
+    "class.close": () => ok({}),
     "circuits.list": ({ search = "", where = "library" }) => {
       const found = rows(where).filter(({ title, vehicle }) => meets(`${title} ${vehicle}`, search));
       return ok({ rows: found.sort((one, other) => other.edited.localeCompare(one.edited)), count: found.length });

@@ -26,6 +26,7 @@ const TITLES: Readonly<Record<KeyPlace, string>> = {
   pen: "With a part or wire in hand",
   print: "On the corners of a printed page",
   strip: "On a control under the drawing",
+  class: "In front of what the class sees",
 };
 const WITHOUT = "Without a key: from menus, lists and the part editor";
 

@@ -1,3 +1,4 @@
+import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
 import { FindBox } from "./FindBox.tsx";
@@ -11,6 +12,7 @@ import { UndoRedo } from "./UndoRedo.tsx";
 /** The bar of the bench: back to the library, the pages, undo and redo, find, light or dark, print. */
 export function Bar() {
   const { dispatch } = useAppStore();
+  const keyOf = useKeyOf();
   const title = useApp((state) => circuitNow(state)?.title ?? "");
   return (
     <header className="bar">
@@ -26,6 +28,19 @@ export function Bar() {
         <FindBox />
         <ThemeButton />
         <SettingsButton />
+        <button
+          type="button"
+          className="icon-button"
+          aria-label="Class view"
+          title={`Class view (${keyOf("class")})`}
+          onClick={() => {
+            dispatch({ do: "open-panel", panel: "class" });
+            dispatch({ do: "open-class", where: "any" });
+          }}
+        >
+          <Icon name="class" />
+          <span className="words">Class</span>
+        </button>
         <button type="button" className="button acts-print" onClick={() => dispatch({ do: "open-print" })}>
           <Icon name="print" />
           Print

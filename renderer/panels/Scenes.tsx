@@ -1,10 +1,10 @@
-import { useState } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { AT_START } from "../../core/lesson/play.ts";
 import { conditionText } from "../../core/live/condition.ts";
 import { KeepScene } from "../circuit/KeepScene.tsx";
 import { ScenePlayer } from "../circuit/ScenePlayer.tsx";
 import { SceneRow } from "../circuit/SceneRow.tsx";
+import { placeOfScene } from "../class/lesson.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { conditionNow } from "../state/views.ts";
 import { ConditionGroup } from "./ConditionGroup.tsx";
@@ -14,16 +14,16 @@ import { Toggle } from "./Toggle.tsx";
 /** The scenes of a circuit: one click sets the drawing so, and the caption says what is to be seen. */
 export function Scenes({ circuit }: { readonly circuit: Circuit }) {
   const { dispatch } = useAppStore();
-  const now = conditionText(useApp(conditionNow));
+  const condition = useApp(conditionNow);
+  const now = conditionText(condition);
   const isOnlyChanged = useApp(({ open }) => open?.showsChanged ?? false);
   const { scenes } = circuit;
-  const [play, setPlay] = useState(AT_START);
+  const play = useApp(({ open }) => open?.lesson.play ?? AT_START);
   const isSetSo = (at: number): boolean => scenes[at] !== undefined && conditionText(scenes[at].condition) === now;
-  // Several scenes may look at different things of one setting: the one that was chosen is the one that is shown.
-  const shown = isSetSo(play.at) ? play.at : scenes.findIndex((_, at) => isSetSo(at));
+  const shown = placeOfScene(circuit, condition, play);
   return (
     <ConditionGroup title="Scenes to look at">
-      {scenes.length > 1 && <ScenePlayer scenes={scenes} play={play} setPlay={setPlay} />}
+      {scenes.length > 1 && <ScenePlayer circuit={circuit} />}
       {scenes.length > 1 && (
         <Toggle
           words="Only what changed"
@@ -41,7 +41,7 @@ export function Scenes({ circuit }: { readonly circuit: Circuit }) {
           count={scenes.length}
           isShown={at === shown}
           isSetSo={isSetSo(at)}
-          choose={() => setPlay({ ...play, at, shown: 0 })}
+          choose={() => dispatch({ do: "play-scenes", play: { ...play, at, shown: 0 } })}
         />
       ))}
       <KeepScene circuit={circuit} />

@@ -1,6 +1,7 @@
 import type { ComponentType } from "react";
 import { StraightBranch } from "../branch/StraightBranch.tsx";
 import { CircuitView } from "../circuit/CircuitView.tsx";
+import { ClassView } from "../class/ClassView.tsx";
 import { ReadingsView } from "../diagnose/ReadingsView.tsx";
 import { SuspectsView } from "../diagnose/SuspectsView.tsx";
 import { SharedPaths } from "../flow/SharedPaths.tsx";
@@ -33,6 +34,7 @@ const VIEWS: Readonly<Record<Panel, { readonly title: string; readonly View: Com
   faults: { title: "Faults", View: Faults },
   cupboard: { title: "Fault cupboard", View: FaultCupboard },
   condition: { title: "Condition", View: ConditionView },
+  class: { title: "Class", View: ClassView },
   list: { title: "List", View: PartsList },
   circuit: { title: "Circuit", View: CircuitView },
   printed: { title: "Printed pages", View: PrintedView },

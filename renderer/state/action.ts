@@ -4,8 +4,10 @@ import type { ArrangeWhat } from "../../core/edit/arranging.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import type { ArrangedPlaces } from "../../core/edit/commands/arrangeParts.ts";
 import type { Edit } from "../../core/edit/edit.ts";
+import type { Play } from "../../core/lesson/play.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
+import type { Classroom, Lesson } from "../class/lesson.ts";
 import type { CupboardAct } from "../instructor/cupboard.ts";
 import type { HandinsAct } from "../instructor/handins.ts";
 import type { LearnerAction } from "../learner/action.ts";
@@ -58,6 +60,10 @@ export type BenchAction =
   /** Shows only in full what the last step changed, or everything. */
   | { readonly do: "show-changed"; readonly isOn: boolean }
   | { readonly do: "show-table"; readonly connector: string }
+  /** Changes what is shown to a class of the circuit, and how. */
+  | { readonly do: "teach"; readonly lesson: Partial<Omit<Lesson, "play">> }
+  /** Goes to where the scenes are in their playing: the drawing is set up where that is another scene, or it is asked for anew. */
+  | { readonly do: "play-scenes"; readonly play: Play; readonly isAnew?: boolean }
   /** Shows what else hangs on a fuse, splice, ground, connector, pin or wire. */
   | { readonly do: "show-shares"; readonly place: string }
   /** Begins lowest and highest of an instrument anew; of all for null. */
@@ -79,6 +85,10 @@ export type WindowAction =
   | { readonly do: "system-theme"; readonly theme: Theme }
   | { readonly do: "open-find" | "close-find" | "open-print" | "close-print" | "open-keys" | "close-keys" }
   | { readonly do: "open-export" | "close-export" }
+  /** Shows a class what it is to see: on a second screen where there is one (`any`), in a window of its own, or over this one. */
+  | { readonly do: "open-class"; readonly where: "any" | "window" | "here" }
+  | { readonly do: "close-class" }
+  | { readonly do: "class"; readonly classroom: Partial<Classroom> }
   /** Shows what printed pages are in files, to be put under the drawing. */
   | { readonly do: "bring-in"; readonly files: readonly File[] }
   | { readonly do: "close-bring-in" }

@@ -13,6 +13,7 @@ import type { Action } from "./action.ts";
 import type { Autosave } from "./autosave.ts";
 import { begin } from "./begin.ts";
 import { isBenchLost } from "./benchText.ts";
+import { classClosed, classOpened } from "./classErrands.ts";
 import { broughtBack, versionsListed } from "./earlier.ts";
 import { fileSaved, type Going, listed, opened, type Page, refused } from "./going.ts";
 import { jobOpened, jobRemoved, jobSaved, jobsAreListed, jobsListed, jobTextOpened } from "./jobErrands.ts";
@@ -98,6 +99,10 @@ function errandFor(action: Action, going: Going): Promise<void> | null {
       return removed(going, action.id);
     case "save-file":
       return circuitSaved(going);
+    case "open-class":
+      return classOpened(going, action.where);
+    case "close-class":
+      return classClosed(going);
     case "save-pdf":
       return pdfSaved(going, action.under);
     case "export":

@@ -10,6 +10,11 @@ import type { AppStore } from "./store.ts";
 /** What the page itself must do for an errand: show its field for files, or hand a file to the browser. */
 export interface Page {
   chooseFile(): void;
+  /** Opens the class window where a person lets it, or where there is a second screen to put it on; says where it is shown. */
+  openClass(where: "any" | "window" | "here"): "window" | "here" | "forbidden";
+  closeClass(): void;
+  /** What the class window knows this one by. */
+  readonly classId: string;
   download(name: string, content: string, encoding: "text" | "base64"): void;
 }
 

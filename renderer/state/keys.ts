@@ -1,6 +1,7 @@
 import { bound } from "../../core/edit/keys/ownKeys.ts";
 import type { KeyPress } from "../../core/edit/keys/press.ts";
 import type { KeyIdOf } from "../../core/edit/keys/rows.ts";
+import { actionOf, classActFor } from "../class/acts.ts";
 import type { Action } from "./action.ts";
 import type { AppState } from "./state.ts";
 
@@ -16,11 +17,16 @@ const ACTIONS: Readonly<Record<KeyIdOf<"window">, Action>> = {
   "whole-page": { do: "wish", want: { zoom: "fit" } },
   nearer: { do: "wish", want: { zoom: "in" } },
   farther: { do: "wish", want: { zoom: "out" } },
+  class: { do: "open-class", where: "any" },
   keys: { do: "open-keys" },
 };
 
 /** What a key of the keyboard does in the whole window; null where it is left to whatever has the focus. */
 export function actionForKey(press: KeyPress, state: AppState): Action | null {
+  if (state.classroom.where === "here") {
+    const act = classActFor(press, state.settings.keys);
+    return act && actionOf(act, state);
+  }
   const id = bound("window", press, state.settings.keys);
   if (id === null) return null;
   const isCovered = state.isPrinting || state.isExporting || state.isShowingKeys;

@@ -3,6 +3,7 @@ import { benchFor } from "../../core/edit/bench.ts";
 import { type Desk, deskFor } from "../../core/edit/history.ts";
 import { questionsIn } from "../../core/lesson/scene.ts";
 import { HAND } from "../canvas/tool.ts";
+import { FIRST_LESSON } from "../class/lesson.ts";
 import { CLOSED_CUPBOARD } from "../instructor/cupboard.ts";
 import { NO_JUMPER } from "./jumpering.ts";
 import type { Asking, Open, Standing, Versions } from "./state.ts";
@@ -45,6 +46,7 @@ export function openFor(desk: Desk, stored: Pick<Open, "id" | "version" | "bench
     stoodBefore: null,
     showsChanged: false,
     traces: {},
+    lesson: FIRST_LESSON,
     recent: [],
     panel: questionsIn(circuit) > 0 ? "condition" : "order",
     step: null,

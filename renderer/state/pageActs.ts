@@ -4,8 +4,21 @@ import { openFile } from "./openFile.ts";
 import type { AppStore } from "./store.ts";
 
 /** What a page does where its host has no dialogs: its own field for files, and handing files to the browser. */
-export function pageActs(store: () => Pick<AppStore, "dispatch">): Page {
+export function pageActs(store: () => Pick<AppStore, "dispatch">, classId: string): Page {
   return {
+    classId,
+    openClass(where) {
+      const isWindow = where === "window" || (where === "any" && hasSecondScreen());
+      if (isWindow) {
+        const size = `popup,width=${CLASS_SIZE.width},height=${CLASS_SIZE.height}`;
+        return window.open(`class.html#${classId}`, `class-${classId}`, size) ? "window" : "forbidden";
+      }
+      document.documentElement.requestFullscreen().catch(() => {});
+      return "here";
+    },
+    closeClass() {
+      if (document.fullscreenElement) void document.exitFullscreen().catch(() => {});
+    },
     chooseFile() {
       const field = document.createElement("input");
       field.type = "file";
@@ -26,4 +39,12 @@ export function pageActs(store: () => Pick<AppStore, "dispatch">): Page {
       setTimeout(() => URL.revokeObjectURL(address), 60_000);
     },
   };
+}
+
+/** Size that a class window begins with: it is drawn to the other screen and fills that. */
+const CLASS_SIZE = { width: 1280, height: 720 } as const;
+
+/** Whether the browser knows of a second screen (Window Management, a working draft of the W3C). */
+function hasSecondScreen(): boolean {
+  return "isExtended" in window.screen && window.screen.isExtended === true;
 }

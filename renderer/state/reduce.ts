@@ -37,10 +37,15 @@ export function reduce(state: AppState, action: Action): AppState {
       return state.open && action.files.length > 0 ? { ...state, bringing: action.files } : state;
     case "close-bring-in":
       return { ...state, bringing: null };
+    case "class":
+      return { ...state, classroom: { ...state.classroom, ...action.classroom } };
+    case "close-class":
+      return { ...state, classroom: { ...state.classroom, where: null, isBlank: false } };
     case "open-keys":
       return { ...state, isShowingKeys: true };
     case "close-keys":
       return { ...state, isShowingKeys: false };
+    case "open-class":
     case "arrange":
     case "cancel-arrange":
       return state;
@@ -110,6 +115,8 @@ const BENCH: Readonly<Record<BenchAction["do"], true>> = {
   "pass-time": true,
   "pass-to-next": true,
   "let-time-pass": true,
+  teach: true,
+  "play-scenes": true,
   "set-jumper": true,
   cupboard: true,
   "open-panel": true,

@@ -2,9 +2,11 @@ import type { Outcome, Refusal } from "../../core/base/outcome.ts";
 import { printedSpot, underlayAt } from "../../core/circuit/underlays.ts";
 import { arrangeParts } from "../../core/edit/commands/arrangeParts.ts";
 import { letGo } from "../../core/edit/commands/letGo.ts";
+import { setUp } from "../../core/edit/commands/setUp.ts";
 import { positionNow, throwControl } from "../../core/edit/commands/throwControl.ts";
 import { cancel, type Desk, keep, mark, perform, redo, undo } from "../../core/edit/history.ts";
 import { nextComing, timePassed } from "../../core/edit/timePassed.ts";
+import type { Play } from "../../core/lesson/play.ts";
 import { HAND } from "../canvas/tool.ts";
 import { reduceCupboard } from "../instructor/cupboard.ts";
 import type { BenchAction, Command } from "./action.ts";
@@ -67,9 +69,22 @@ function answered(open: Open, action: BenchAction): Answered {
     case "let-go":
     case "pin":
       return thrown(open, action);
+    case "play-scenes":
+      return played(open, action.play, action.isAnew ?? false);
     default:
       return fine(seen(open, action));
   }
+}
+
+/** Where the scenes are, and the drawing as the scene there has it. All of one playing is undone as one. */
+function played(open: Open, play: Play, isAnew: boolean): Answered {
+  const next = { ...open, lesson: { ...open.lesson, play } };
+  const scene = open.desk.bench.circuit.scenes[play.at];
+  if (!scene || (play.at === open.lesson.play.at && !isAnew)) return fine(next);
+  return orAsItIs(
+    next,
+    made(next, (bench) => setUp(bench, scene.condition), "scenes"),
+  );
 }
 
 function fine(open: Open): Answered {
@@ -156,9 +171,9 @@ function thrown(open: Open, action: Throw): Answered {
   }
 }
 
-/** Letting go of what is not held changes nothing but that no finger is on it. */
-function orAsItIs(open: Open, letGone: Answered): Answered {
-  return letGone.ok ? letGone : fine(open);
+/** Where an edit has nothing to change, all else of the act holds: a finger lifted, the next scene of the same condition. */
+function orAsItIs(open: Open, edited: Answered): Answered {
+  return edited.ok || isToldOf(edited.refusal) ? edited : fine(open);
 }
 
 function lately({ recent }: Open, control: string): readonly string[] {
@@ -169,7 +184,8 @@ function lately({ recent }: Open, control: string): readonly string[] {
 
 type Sight = Exclude<
   BenchAction,
-  Throw | { do: "make" | "take-arranged" | "undo" | "redo" | "begin-drag" | "keep-drag" | "cancel-drag" }
+  | Throw
+  | { do: "make" | "play-scenes" | "take-arranged" | "undo" | "redo" | "begin-drag" | "keep-drag" | "cancel-drag" }
 >;
 
 function seen(open: Open, action: Sight): Open {
@@ -219,6 +235,8 @@ function seen(open: Open, action: Sight): Open {
       return { ...open, connector: action.connector };
     case "show-shares":
       return { ...open, place: action.place, panel: "shares" };
+    case "teach":
+      return { ...open, lesson: { ...open.lesson, ...action.lesson } };
     case "begin-trace":
       return { ...open, traces: begunAnew(open.traces, open.desk.bench, action.instrument) };
     case "pass-time":

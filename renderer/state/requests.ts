@@ -50,5 +50,6 @@ const MENU: Readonly<Record<Extract<WindowRequest, { ask: "menu" }>["command"], 
   find: { do: "open-find" },
   fit: { do: "wish", want: { zoom: "fit" } },
   "actual-size": { do: "wish", want: { zoom: "full-size" } },
+  class: { do: "open-class", where: "any" },
   keys: { do: "open-keys" },
 };

@@ -9,6 +9,7 @@ import type { JobRow, VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
+import type { Classroom, Lesson } from "../class/lesson.ts";
 import type { Cupboard } from "../instructor/cupboard.ts";
 import type { Handins } from "../instructor/handins.ts";
 import type { Attempts, Learning } from "../learner/learning.ts";
@@ -34,6 +35,7 @@ export const PANELS = [
   "cupboard",
   "table",
   "condition",
+  "class",
   "list",
   "circuit",
   "printed",
@@ -120,6 +122,7 @@ export interface Open {
   readonly time: { readonly steps: number; readonly isPassing: boolean };
   /** What the instruments on the bench showed lately. */
   readonly traces: Traces;
+  readonly lesson: Lesson;
   /** Controls thrown lately, newest first. */
   readonly recent: readonly ControlKey[];
   readonly panel: Panel;
@@ -223,6 +226,7 @@ export interface AppState {
   readonly bringing: readonly File[] | null;
   /** True while the sheet of keys is open. */
   readonly isShowingKeys: boolean;
+  readonly classroom: Classroom;
   /** Number of the attempt at arranging that is under way, from 1; null while nothing is arranged. */
   readonly arranging: number | null;
   readonly notices: readonly Notice[];

@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { FIRST_SETTINGS } from "../../schemas/settings.ts";
+import { EMPTY_CLASSROOM } from "../class/lesson.ts";
 import { CLEAR_DESK } from "../instructor/handins.ts";
 import { NO_ATTEMPTS } from "../learner/learning.ts";
 import type { Action } from "./action.ts";
@@ -49,6 +50,7 @@ function firstState(systemTheme: Theme): AppState {
     isExporting: false,
     bringing: null,
     isShowingKeys: false,
+    classroom: EMPTY_CLASSROOM,
     arranging: null,
     notices: [],
     said: "",

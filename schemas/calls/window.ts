@@ -16,6 +16,7 @@ export const MENU_COMMANDS = [
   "find",
   "fit",
   "actual-size",
+  "class",
   "keys",
 ] as const;
 /** An entry of the window's menu. */
@@ -34,6 +35,9 @@ const windowRequest = z.union([
 ]);
 /** What comes from outside the page while it runs. */
 export type WindowRequest = z.infer<typeof windowRequest>;
+
+/** A page that drives a class window, as it names itself: it stands in the address of that window. */
+const classId = z.string().regex(/^[\da-z-]{1,40}$/);
 
 /** Calls about the window as a whole. */
 export const WINDOW_CALLS = {
@@ -66,4 +70,15 @@ export const WINDOW_CALLS = {
    * host `electron` has such; a page in a browser need not ask, since a browser keeps few connections to one host.
    */
   nextRequest: { argument: nothing, answer: z.strictObject({ request: windowRequest.nullable() }) },
+  /**
+   * Shows what the class sees: on a second screen where there is one (`any`), in a window of its own, or in this window
+   * over the whole screen (`here`). `id` is that of the page the class window is driven by. The host `loopback` has no
+   * windows of its own: its page opens what it can.
+   */
+  "class.open": {
+    argument: z.strictObject({ id: classId, where: z.enum(["any", "window", "here"]) }),
+    answer: z.strictObject({ shown: z.enum(["window", "here", "page"]) }),
+  },
+  /** Takes the class window away, and this window back from the whole screen. */
+  "class.close": { argument: nothing, answer: nothing },
 } as const satisfies Readonly<Record<string, Call>>;

@@ -55,6 +55,9 @@ export class FakeWindow extends EventEmitter {
   isMinimized = (): boolean => false;
   isMaximized = (): boolean => true;
   isDestroyed = (): boolean => this.isGone;
+  isFullScreen = (): boolean => record.calls.findLast(([name]) => name === "full")?.[1] === true;
+  setFullScreen = (isFull: boolean): void => note("full", isFull);
+  getBounds = () => ({ x: 10, y: 20, width: 900, height: 700 });
   getNormalBounds = () => ({ x: 10, y: 20, width: 900, height: 700 });
   /** As a person closes it. */
   close(): boolean {
@@ -155,6 +158,9 @@ export const dialog = {
   showErrorBox: (...given: unknown[]) => note("error", ...given),
 };
 
-export const screen = { getAllDisplays: () => [{ workArea: { x: 0, y: 0, width: 1920, height: 1080 } }] };
+const area = { x: 0, y: 0, width: 1920, height: 1080 };
+/** The window stands on the first of them. */
+export const displays = [{ id: 1, workArea: area, bounds: area }];
+export const screen = { getAllDisplays: () => displays, getDisplayMatching: () => displays[0] };
 
 export { FakeWindow as BrowserWindow };

@@ -216,6 +216,37 @@ describe("the window", () => {
   });
 });
 
+describe("what a class sees", () => {
+  const open = (where: string) => called(OWN, "class.open", JSON.stringify({ id: "a-b-1", where }));
+
+  it("fills the second screen, in a window that can ask for nothing", async () => {
+    await running();
+    fake.displays.push({ ...fake.displays[0]!, id: 2, bounds: { x: 1920, y: 0, width: 1280, height: 720 } });
+    expect(await open("any")).toEqual({ ok: true, value: { shown: "window" } });
+    const [, shown] = fake.record.windows;
+    expect(shown!.options).toMatchObject({ x: 1920, y: 0, width: 1280, height: 720, fullscreen: true });
+    expect(shown!.options.webPreferences).toMatchObject({ contextIsolation: true, sandbox: true });
+    expect(shown!.options.webPreferences).not.toHaveProperty("preload");
+    expect(fake.record.calls).toContainEqual(["load", `${PAGE}class.html#a-b-1`]);
+    await open("any");
+    expect(fake.record.windows).toHaveLength(2);
+    await called(OWN, "class.close");
+    expect(shown!.isGone).toBe(true);
+  });
+
+  it("fills the one screen there is with the window itself, or has one of its own that goes with it", async () => {
+    const window = await running();
+    expect(await open("any")).toEqual({ ok: true, value: { shown: "here" } });
+    expect(fake.record.windows[0]!.isFullScreen()).toBe(true);
+    await called(OWN, "class.close");
+    expect(fake.record.windows[0]!.isFullScreen()).toBe(false);
+    expect(await open("window")).toEqual({ ok: true, value: { shown: "window" } });
+    expect(fake.record.windows[1]!.options).not.toHaveProperty("fullscreen");
+    window.close();
+    await vi.waitFor(() => expect(fake.record.windows[1]!.isGone).toBe(true), { timeout: 10_000 });
+  });
+});
+
 describe("a page that fails", () => {
   it("is loaded again, and after the third time in a minute only if the person says so", async () => {
     const window = await running();

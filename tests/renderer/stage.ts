@@ -71,6 +71,9 @@ export function pageOn(seen: Watched = watched()) {
     return () => clearTimeout(timer);
   });
   const page = {
+    classId: "this-one",
+    openClass: () => "window" as const,
+    closeClass: () => {},
     chooseFile: () => {
       chosen.count += 1;
     },

@@ -6,7 +6,8 @@ import { stage } from "./stage.ts";
 const SCREEN = { x: 0, y: 0, width: 1920, height: 1080 };
 
 /** The one screen there is. */
-export const screen = { getAllDisplays: () => [{ workArea: SCREEN, bounds: SCREEN }] };
+const ONLY = { id: 1, workArea: SCREEN, bounds: SCREEN };
+export const screen = { getAllDisplays: () => [ONLY], getDisplayMatching: () => ONLY };
 
 /** What a window is made with, as far as the double heeds it. */
 interface Options {
@@ -27,6 +28,7 @@ export class BrowserWindow extends EventEmitter {
   readonly #bounds: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
   #isMaximized = false;
   #isVisible = false;
+  #isFullScreen = false;
 
   constructor({ x = 100, y = 100, width = 800, height = 600, webPreferences }: Options) {
     super();
@@ -66,6 +68,10 @@ export class BrowserWindow extends EventEmitter {
     this.#isMaximized = true;
   }
   isMaximized = (): boolean => this.#isMaximized;
+  setFullScreen(isFull: boolean): void {
+    this.#isFullScreen = isFull;
+  }
+  isFullScreen = (): boolean => this.#isFullScreen;
   getNormalBounds = () => this.#bounds;
   getBounds = () => this.#bounds;
   isDestroyed = (): boolean => !stage.windows.has(this);

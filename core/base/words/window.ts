@@ -20,6 +20,7 @@ export const WINDOW_NAMES = {
   view: "View",
   fit: "Fit the page",
   actualSize: "Actual size",
+  classView: "Class view",
   help: "Help",
   keys: "Keys and commands",
   fullScreen: "Full screen",

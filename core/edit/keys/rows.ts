@@ -2,9 +2,9 @@ import type { CommandId } from "../commands/index.ts";
 
 /**
  * Where a key is looked for: in the whole window, on the drawing, with a part or wire in hand, on the corners of a printed
- * page, on a control of the strip.
+ * page, on a control of the strip, in front of what a class sees.
  */
-export type KeyPlace = "window" | "drawing" | "pen" | "print" | "strip";
+export type KeyPlace = "window" | "drawing" | "pen" | "print" | "strip" | "class";
 
 /** What keys do one thing in one place. */
 export interface KeyRow {
@@ -36,6 +36,7 @@ export const KEY_ROWS = [
   { id: "whole-page", place: "window", keys: ["Ctrl+9"], words: "Show the whole page" },
   { id: "nearer", place: "window", keys: ["Ctrl++", "Ctrl+="], words: "Nearer" },
   { id: "farther", place: "window", keys: ["Ctrl+-"], words: "Farther" },
+  { id: "class", place: "window", keys: ["F5"], words: "Class view: on a second screen, else over this whole one" },
   { id: "keys", place: "window", keys: ["F1", "?"], words: "Keys and commands" },
 
   { id: "begin", place: "drawing", stays: true, keys: ["Home"], words: "Go to the first point" },
@@ -238,6 +239,15 @@ export const KEY_ROWS = [
     words: "Throw it there; where it springs back, pin it",
   },
   { id: "strip-hold", place: "strip", stays: true, keys: ["Space"], words: "Hold a position that springs back" },
+
+  // Keys of the small devices that turn pages from across a room are among these.
+  { id: "class-next", place: "class", stays: true, keys: ["ArrowRight", "ArrowDown", "PageDown"], words: "Next scene" },
+  { id: "class-back", place: "class", stays: true, keys: ["ArrowLeft", "ArrowUp", "PageUp"], words: "Scene before" },
+  { id: "class-play", place: "class", stays: true, keys: ["Space"], words: "Play the scenes, or pause" },
+  { id: "class-blank", place: "class", keys: ["B"], words: "Blank the screen, or show it again" },
+  { id: "class-larger", place: "class", keys: ["+", "="], words: "Larger words" },
+  { id: "class-smaller", place: "class", keys: ["-"], words: "Smaller words" },
+  { id: "class-leave", place: "class", stays: true, keys: ["Escape"], words: "Leave the class view" },
 ] as const satisfies readonly KeyRow[];
 
 /** Id of a row of keys, of one in a place, and of one whose key a person can change. */

@@ -1,0 +1,74 @@
+import { type CSSProperties, useEffect, useRef } from "react";
+import { CLASS_WORDS } from "../../core/lesson/wall.ts";
+import type { ClassRoom, ClassSheet, ClassShown } from "./classShown.ts";
+import { SvgText } from "./SvgText.tsx";
+import { useLit } from "./useLit.ts";
+
+interface Shown {
+  readonly shown: ClassShown;
+  /** Is told what room there is, at first and whenever it is another. */
+  readonly onRoom: (room: ClassRoom) => void;
+}
+
+/** What is on the wall: the scene, the drawing, and its state in words. Nothing on it is for the instructor alone. */
+export function ClassWall({ shown, onRoom }: Shown) {
+  const { theme, words, sheet, isBlank } = shown;
+  const wall = useRef<HTMLElement>(null);
+  const drawing = useRef<HTMLDivElement>(null);
+  const told = useRef(onRoom);
+  told.current = onRoom;
+  useEffect(() => {
+    const tell = (): void => {
+      const { clientWidth: width = 0, clientHeight: height = 0 } = drawing.current ?? {};
+      const screen = wall.current?.clientHeight ?? 0;
+      if (width > 0 && height > 0) told.current({ width, height, screen });
+    };
+    const watch = new ResizeObserver(tell);
+    for (const element of [wall.current, drawing.current]) if (element) watch.observe(element);
+    return () => watch.disconnect();
+  }, []);
+  const style = { "--words": `calc(100vh * ${words} / ${CLASS_WORDS.lines})` } as CSSProperties;
+  return (
+    <main className="wall" data-theme={theme} style={style} ref={wall}>
+      <header className="wall-head" hidden={sheet === null}>
+        <h1>{sheet?.title}</h1>
+        <p className="wall-place">{sheet?.place}</p>
+      </header>
+      <div className="wall-drawing" ref={drawing}>
+        {sheet && <Drawing shown={shown} sheet={sheet} />}
+        {!sheet && !isBlank && <p className="wall-none">No circuit is open.</p>}
+      </div>
+      {sheet && <Strip sheet={sheet} />}
+      {isBlank && <p className="unseen">The screen is blank.</p>}
+    </main>
+  );
+}
+
+function Drawing({ shown, sheet }: { readonly shown: ClassShown; readonly sheet: ClassSheet }) {
+  const dark = sheet.picture?.dark ?? null;
+  const isLit = useLit(dark !== null, shown.isStill);
+  if (sheet.picture === null) return <p>There is nothing on this page yet.</p>;
+  return (
+    <>
+      <SvgText className="wall-sheet" text={sheet.picture.lit} isHidden={!isLit} />
+      {dark !== null && <SvgText className="wall-sheet" text={dark} isHidden={isLit} />}
+    </>
+  );
+}
+
+function Strip({ sheet: { said, caption, key } }: { readonly sheet: ClassSheet }) {
+  return (
+    <section className="wall-strip" aria-label="In words" aria-live="polite">
+      {said !== "" && <h2>{said}</h2>}
+      {caption !== "" && <p className="wall-caption">{caption}</p>}
+      <ul className="wall-key">
+        {key.map(({ words, sample }) => (
+          <li key={words}>
+            <SvgText className="wall-sample" text={sample} />
+            {words}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

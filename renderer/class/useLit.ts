@@ -1,0 +1,23 @@
+import { useEffect, useState } from "react";
+import { isLit } from "../../core/lesson/flash.ts";
+
+/**
+ * Whether what flashes is lit now. It changes at most three times a second, and never where nothing may move: by the
+ * person's own wish, or by that of the system.
+ */
+export function useLit(flashes: boolean, isStill: boolean): boolean {
+  const [lit, setLit] = useState(true);
+  useEffect(() => {
+    const system = window.matchMedia("(prefers-reduced-motion: reduce)");
+    if (!flashes || isStill || system.matches) {
+      setLit(true);
+      return;
+    }
+    let frame = requestAnimationFrame(function tick(ms) {
+      setLit(isLit(ms / 1_000, false));
+      frame = requestAnimationFrame(tick);
+    });
+    return () => cancelAnimationFrame(frame);
+  }, [flashes, isStill]);
+  return lit;
+}

@@ -1,0 +1,159 @@
+import { describe, expect, test } from "vitest";
+import { lotsFrom } from "../../core/base/seed.ts";
+import { plantFault } from "../../core/edit/commands/plantFault.ts";
+import { setUp } from "../../core/edit/commands/setUp.ts";
+import { cupboardFor } from "../../core/lesson/cupboard.ts";
+import { CLASS_WORDS } from "../../core/lesson/wall.ts";
+import { actionOf } from "../../renderer/class/acts.ts";
+import { type ClassRoom, classShown } from "../../renderer/class/classShown.ts";
+import { type ClassChannel, linkToClass, type ToClass } from "../../renderer/class/link.ts";
+import { playingReaction } from "../../renderer/class/playing.ts";
+import type { Action } from "../../renderer/state/action.ts";
+import { actionForKey } from "../../renderer/state/keys.ts";
+import { createAppStore } from "../../renderer/state/store.ts";
+import { VENTS } from "../edit/given.ts";
+import { openIn, stateAfter } from "./stage.ts";
+
+const ROOM: ClassRoom = { width: 1280, height: 460, screen: 720 };
+const plant = (fault: string): Action => ({ do: "make", command: (bench) => plantFault(bench, fault) });
+const toScene = (at: number): Action => ({
+  do: "play-scenes",
+  play: { at, shown: 0, isPlaying: false },
+  isAnew: true,
+});
+const shownOf = (...actions: readonly Action[]) => classShown(stateAfter(VENTS, ...actions), ROOM);
+
+describe("what the class sees", () => {
+  test("is the scene with its place, the state of its focus in words, and the states of the drawing", () => {
+    const { sheet, theme } = shownOf(toScene(2), { do: "teach", lesson: { focus: { is: "load", load: "M3" } } });
+    expect(theme).toBe("light");
+    expect(sheet).toMatchObject({ title: VENTS.scenes[2]!.label, place: `Scene 3 of ${VENTS.scenes.length}` });
+    expect(sheet!.said).toMatch(/^M3 runs forward, .*\sA, from powered at .*\sV to grounded at .*\sV\.$/);
+    expect(sheet!.key.map(({ words }) => words)).toEqual(["powered", "grounded"]);
+    expect(sheet!.picture!.lit).toContain('data-of="M3"');
+  });
+
+  test("tells where no current flows, and of many loads those that work", () => {
+    const apart: Action = {
+      do: "make",
+      command: (bench) => setUp(bench, { set: { S1: "on", S5: "open" }, apart: ["X7"] }),
+    };
+    const focus: Action = { do: "teach", lesson: { focus: { is: "load", load: "M3" } } };
+    expect(shownOf(apart, focus).sheet!.said).toMatch(/^12\.\d.V on both sides of M3: no current\.$/);
+    expect(shownOf(toScene(2)).sheet!.said).toContain("M3 runs forward");
+  });
+
+  test("is nothing while it is blank", () => {
+    const shown = shownOf(toScene(2), { do: "class", classroom: { isBlank: true } });
+    expect(shown.sheet).toBeNull();
+    expect(JSON.stringify(shown)).not.toContain("M3");
+  });
+
+  test("never has a fault that was put in: it is the same with it, unless what it does is to be seen", () => {
+    const check = VENTS.checks.find(({ load }) => load === "M3")!;
+    const stock = cupboardFor(VENTS, check).map(({ possible }) => possible);
+    const lots = lotsFrom(7);
+    const set: Action = { do: "make", command: (bench) => setUp(bench, check.condition) };
+    const plain = shownOf(set);
+    for (let trial = 0; trial < 8; trial++) {
+      const { id, title } = stock[Math.floor(lots() * stock.length)]!;
+      const planted = id.split("+").map(plant);
+      expect(shownOf(set, ...planted), id).toEqual(plain);
+      const seen = JSON.stringify(shownOf(set, ...planted, { do: "teach", lesson: { showsFaults: true } }));
+      expect(seen).not.toContain(title);
+      for (const one of id.split("+")) expect(seen).not.toContain(one);
+    }
+  });
+});
+
+describe("the keys of the class view", () => {
+  const press = (key: string) => ({ key, code: "", ctrlKey: false, metaKey: false, shiftKey: false, altKey: false });
+
+  test("step, play, blank, grow and leave, over the window; beside it they are the drawing's", () => {
+    const here = stateAfter(VENTS, { do: "class", classroom: { where: "here" } });
+    expect(actionForKey(press("PageDown"), here)).toMatchObject({ do: "play-scenes", play: { at: 1 } });
+    expect(actionForKey(press(" "), here)).toMatchObject({ do: "play-scenes", play: { isPlaying: true } });
+    expect(actionForKey(press("b"), here)).toEqual({ do: "class", classroom: { isBlank: true } });
+    expect(actionForKey(press("Escape"), here)).toEqual({ do: "close-class" });
+    expect(actionForKey(press("F1"), here)).toBeNull();
+    expect(actionForKey(press("b"), stateAfter(VENTS))).toBeNull();
+    expect(actionForKey(press("F5"), stateAfter(VENTS))).toEqual({ do: "open-class", where: "any" });
+  });
+
+  test("words are never lower than a class can read, nor higher than fits", () => {
+    const state = stateAfter(VENTS);
+    expect(actionOf("class-smaller", state)).toEqual({ do: "set", settings: { classWords: CLASS_WORDS.least } });
+    const large = stateAfter(VENTS, { do: "set", settings: { classWords: CLASS_WORDS.most } });
+    expect(actionOf("class-larger", large)).toEqual({ do: "set", settings: { classWords: CLASS_WORDS.most } });
+  });
+});
+
+/** An instructor's window with a class window beside it: what it was told, and what it tells. */
+function twoWindows() {
+  const told: ToClass[] = [];
+  const channel: ClassChannel = { postMessage: (said) => told.push(structuredClone(said) as ToClass), onmessage: null };
+  const link = linkToClass(channel, (run) => run());
+  const store = createAppStore("light", [link.reaction]);
+  link.listen(store);
+  store.dispatch({
+    do: "opened",
+    opened: { id: "c1", version: 1, circuit: VENTS, bench: null, benchVersion: 0, known: false },
+  });
+  const say = (said: unknown): void => channel.onmessage?.({ data: said } as MessageEvent<unknown>);
+  return { store, told, say };
+}
+
+describe("a window beside this one", () => {
+  test("asks to be shown, is told of each change once, and is sent away", () => {
+    const { store, told, say } = twoWindows();
+    expect(told).toEqual([{ say: "who" }]);
+    say({ say: "here", room: ROOM });
+    expect(store.getState().classroom.where).toBe("window");
+    expect(told.at(-1)).toMatchObject({
+      say: "show",
+      shown: { sheet: { place: `Scene 1 of ${VENTS.scenes.length}` } },
+    });
+    const count = told.length;
+    store.dispatch({ do: "hover", thing: { is: "part", id: "M3" } });
+    expect(told).toHaveLength(count);
+    say({ say: "act", act: "class-next" });
+    expect(told.at(-1)).toMatchObject({ shown: { sheet: { title: VENTS.scenes[1]!.label } } });
+    store.dispatch({ do: "close-class" });
+    expect(told.at(-1)).toEqual({ say: "leave" });
+  });
+
+  test("that goes is known to be gone; what is no word of it is left alone", () => {
+    const { store, say } = twoWindows();
+    say({ say: "here", room: ROOM });
+    for (const said of [null, "here", { say: "act", act: "undo" }, { say: "here", room: { width: 0 } }]) say(said);
+    expect(store.getState().classroom.where).toBe("window");
+    expect(openIn(store).lesson.play.at).toBe(0);
+    say({ say: "gone" });
+    expect(store.getState().classroom.where).toBeNull();
+  });
+});
+
+test("scenes go on by themselves while they are played, wherever they are shown, and are undone as one", () => {
+  const clock: { tick: (() => void) | null } = { tick: null };
+  const every = (run: () => void): (() => void) => {
+    clock.tick = run;
+    return () => {
+      clock.tick = null;
+    };
+  };
+  const store = createAppStore("light", [playingReaction(every)]);
+  store.dispatch({
+    do: "opened",
+    opened: { id: "c1", version: 1, circuit: VENTS, bench: null, benchVersion: 0, known: false },
+  });
+  const act = (id: "class-play" | "class-next"): void => store.dispatch(actionOf(id, store.getState())!);
+  act("class-play");
+  for (let tick = 0; tick < 34; tick++) clock.tick?.();
+  expect(openIn(store).lesson.play).toMatchObject({ at: 1, isPlaying: true });
+  act("class-next");
+  expect(openIn(store).desk.bench.condition).toEqual(VENTS.scenes[2]!.condition);
+  act("class-play");
+  expect(clock.tick).toBeNull();
+  store.dispatch({ do: "undo" });
+  expect(openIn(store).desk.bench.condition).toEqual({});
+});

@@ -1,0 +1,82 @@
+import type { Page } from "@playwright/test";
+import { openSample, throwTo } from "./acts.ts";
+import { axeFinds } from "./axe.ts";
+import { expect, type Program, story } from "./story.ts";
+import { openView } from "./views.ts";
+
+/** The class window that opens by what is done meanwhile. */
+async function classWindow({ app, page }: Program, act: () => Promise<void>): Promise<Page> {
+  const opening = app ? app.waitForEvent("window") : page.context().waitForEvent("page");
+  const [opened] = await Promise.all([opening, act()]);
+  await expect(opened).toHaveTitle("Class view – Wirefathom");
+  return opened;
+}
+
+const heading = (page: Page) => page.getByRole("heading", { level: 1 });
+const strip = (page: Page) => page.getByRole("region", { name: "In words" });
+
+story("a class sees the drawing in a window of its own, which follows", { tag: "@both" }, async ({ program }) => {
+  const { page } = program;
+  await openSample(page, "A reversing motor");
+  await openView(page, "Class");
+  const wall = await classWindow(program, () => page.getByRole("button", { name: "Open a class window" }).click());
+  await expect(strip(wall)).toContainText("0.0 V on both sides of M1: no current.");
+  await throwTo(page, "S1", "up");
+  await expect(heading(wall)).toHaveText("Held up");
+  await expect(strip(wall)).toContainText("M1 runs forward");
+  // The class window has the keys of its own, and drives the same bench.
+  await wall.keyboard.press("ArrowRight");
+  await expect(page.getByRole("region", { name: "Shown now" })).toContainText("Held down");
+  await expect(strip(wall)).toContainText("M1 runs in reverse");
+  await wall.keyboard.press("b");
+  await expect(heading(wall)).toBeHidden();
+  await expect(page.getByRole("heading", { name: "The class sees a blank screen" })).toBeVisible();
+  await page.getByRole("button", { name: "Blank" }).click();
+  await expect(heading(wall)).toHaveText("Held down");
+  expect(await axeFinds(wall, "class window")).toEqual([]);
+  expect(await axeFinds(page, "class view of the instructor")).toEqual([]);
+  // What the instructor sees of the next scene, and of faults, never reaches the class.
+  await expect(page.getByRole("region", { name: "Next scene" })).toContainText("Up, door joint apart");
+  expect(await wall.content()).not.toContain("door joint apart");
+  // It closes before the key is up.
+  await wall.keyboard.press("Escape").catch(() => {});
+  await expect(page.getByRole("heading", { name: "The class sees nothing yet" })).toBeVisible();
+});
+
+story("on one screen the class view fills it, by keys alone", async ({ program }) => {
+  const { page } = program;
+  await openSample(page, "A reversing motor");
+  await page.keyboard.press("F5");
+  const wall = page.getByRole("dialog", { name: "Class view" });
+  await expect(wall.getByRole("heading", { level: 1 })).toHaveText("At rest");
+  await page.keyboard.press("PageDown");
+  await expect(wall.getByRole("heading", { level: 1 })).toHaveText("Held up");
+  const height = (): Promise<number> =>
+    wall.getByRole("heading", { level: 2 }).evaluate((words) => Number.parseFloat(getComputedStyle(words).fontSize));
+  expect(await height()).toBeCloseTo((48 * 800) / 1080, 0);
+  await page.keyboard.press("+");
+  await expect.poll(height).toBeCloseTo((56 * 800) / 1080, 0);
+  await page.keyboard.press("-");
+  await page.keyboard.press("b");
+  await expect(wall.getByRole("heading", { level: 1 })).toBeHidden();
+  await page.keyboard.press("b");
+  expect(await axeFinds(page, "over the whole screen")).toEqual([]);
+  await page.keyboard.press("Escape");
+  await expect(wall).toBeHidden();
+  await expect(page.getByRole("main")).toBeVisible();
+});
+
+story("a class window whose instructor is gone says so, and goes on with the next", async ({ program }) => {
+  const { page } = program;
+  await openSample(page, "A reversing motor");
+  await openView(page, "Class");
+  const wall = await classWindow(program, () => page.getByRole("button", { name: "Open a class window" }).click());
+  await throwTo(page, "S1", "up");
+  await expect(heading(wall)).toHaveText("Held up");
+  await page.reload();
+  await throwTo(page, "S1", "down");
+  await expect(heading(wall)).toHaveText("Held down");
+  await program.restart();
+  await expect(wall.getByRole("alert")).toContainText("The instructor's window was closed");
+  await wall.close();
+});
