@@ -1,3 +1,4 @@
+import { remember } from "../base/memo.ts";
 import { type Lots, lotsFrom } from "../base/seed.ts";
 import { QUESTION_WORDS as WORDS } from "../base/words/question.ts";
 import type { Asked, Circuit, Condition, Scene } from "../circuit/circuit.ts";
@@ -30,7 +31,7 @@ const MOST_CONDITIONS = 30;
 /** Open places that a reason names at most: the first are the nearest. */
 const MOST_STOPS = 3;
 /** Every so manieth question shows no wrong idea, so that nobody learns to answer against the grain. */
-const PLAIN_EVERY = 5;
+export const PLAIN_EVERY = 5;
 
 /**
  * Questions made from a circuit: any point, in any position, by state, volts or lamp. The same seed gives the same ones. They
@@ -71,17 +72,17 @@ function askedKey(asked: Asked): string {
 }
 
 /** The position table's conditions, the scenes, and every check with each plug apart: there grounds and feeds are lost. */
-function conditionsOf(circuit: Circuit): readonly Condition[] {
+export const conditionsOf = remember((circuit: Circuit): readonly Condition[] => {
   const table = standsFor(circuit, "").filter(({ plugged }) => plugged);
   const apart = circuit.checks.flatMap(({ condition }) =>
     circuit.connectors.map(({ id }) => ({ ...condition, apart: [...(condition.apart ?? []), id] })),
   );
   const all = [...table, ...circuit.scenes].map(({ condition }) => condition);
   return [...new Map([...all, ...apart].map((each) => [conditionText(each), each])).values()];
-}
+});
 
 /** A list in an order by lot (Fisher and Yates, as Durstenfeld shuffles, 1964). */
-function shuffled<T>(list: readonly T[], lots: Lots): readonly T[] {
+export function shuffled<T>(list: readonly T[], lots: Lots): readonly T[] {
   const mixed = [...list];
   for (let last = mixed.length - 1; last > 0; last--) {
     const other = Math.floor(lots() * (last + 1));
@@ -127,7 +128,11 @@ function spread(
  * Whether the right answer holds with the instrument itself in the circuit: the pool takes a circuit behind a point for its open
  * volts and ohms, which is not so where lamps hang in a row.
  */
-function isExact(circuit: Circuit, faults: readonly Fault[], { asked, condition, choices, right }: Draft): boolean {
+export function isExact(
+  circuit: Circuit,
+  faults: readonly Fault[],
+  { asked, condition, choices, right }: Draft,
+): boolean {
   if (asked.asks === "state") return true;
   const probe =
     asked.asks === "lamp"
@@ -138,7 +143,8 @@ function isExact(circuit: Circuit, faults: readonly Fault[], { asked, condition,
   return volts === null ? shows.word === answer : Math.abs((shows.volts ?? 0) - volts) <= spreadAt(volts);
 }
 
-function worded(
+/** A question in words, with the reason of its right answer. */
+export function worded(
   circuit: Circuit,
   { asked, condition, choices, right, ideas }: Draft,
   faults: readonly Possible[],
