@@ -14,6 +14,7 @@ const VIEWS = [
   "Faults",
   "Position table",
   "Condition",
+  "Class",
   "List",
   "Straight branch",
   "Circuit",
