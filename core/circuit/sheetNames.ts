@@ -10,6 +10,7 @@ import { connectorsShownByName } from "./sheetPlugs.ts";
 import { FARTHEST, type SheetRoom } from "./sheetRoom.ts";
 import { settingText } from "./sheetSettings.ts";
 import type { SheetPart, SheetSetup } from "./sheetSetup.ts";
+import type { Sight } from "./sheetSight.ts";
 import type { SheetType } from "./sheetType.ts";
 
 /** Widest line of a label before it is broken, and the width it is broken to where that finds no room. */
@@ -62,7 +63,7 @@ function setNames(
   const names = new Map<PartId, readonly TextMark[]>();
   for (const each of parts) {
     const { id } = each.part.part;
-    const marks = firstFree(each, room) ?? (sight.isScreen ? [] : whereWanted(each));
+    const marks = firstFree(each, room, sight) ?? (sight.isScreen ? [] : whereWanted(each));
     for (const mark of marks) room.takeWord(mark, sight.besideWords);
     names.set(id, marks);
   }
@@ -93,9 +94,13 @@ const plain = (text: string) => text.replace(/\s/g, " ");
 /**
  * The marks at the first free place: in the body, where the symbol wants them, near the part, then without the label and
  * farther away. Every word stands nearer to its own part than to any other, so that nobody takes one for the other's; only
- * a designator that finds no such place stands where it can. Null where nothing is free.
+ * a designator that finds no such place stands where it can, unless few words are all there is. Null where nothing is free.
  */
-function firstFree({ part, forms, neighbours }: Named, room: SheetRoom): readonly TextMark[] | null {
+function firstFree(
+  { part, forms, neighbours }: Named,
+  room: SheetRoom,
+  { hasLabels }: Sight,
+): readonly TextMark[] | null {
   const least = forms.at(-1)!;
   const full = forms.slice(0, -1);
   const inOneLine = new NameForm([least.lines.flat()]);
@@ -104,7 +109,7 @@ function firstFree({ part, forms, neighbours }: Named, room: SheetRoom): readonl
     ...full.map((form) => ({ form, places: homes(part, form.lines), margin: 0.15 })),
     ...full.map((form) => ({ form, places: around(part, form.lines, NAME_GAP, NEAR), margin: 0.1 })),
     { form: least, places: homes(part, least.lines), margin: 0.15 },
-    { form: least, places: around(part, least.lines, NAME_GAP, FARTHEST), margin: 0, isAnyones: true },
+    { form: least, places: around(part, least.lines, NAME_GAP, FARTHEST), margin: 0, isAnyones: hasLabels },
     { form: inOneLine, places: around(part, inOneLine.lines, NAME_GAP, FARTHEST), margin: 0 },
   ];
   let anyones: readonly TextMark[] | null = null;
