@@ -42,7 +42,8 @@ export function WhyCard({ circuit, live, faults, thing, anchor, window, keepClea
     const { width = 0, height = 0 } = card.current?.getBoundingClientRect() ?? {};
     if (why) setPlace(cardPlace(anchor, { width, height }, window, keepClear));
   }, [why, anchor, window, keepClear]);
-  if (!why) return null;
+  // While the states are covered up there is nothing to explain.
+  if (!why || !live.points.has(point)) return null;
   const wire = circuit.wires.find(({ id }) => thing.is === "wire" && id === thing.id);
   const flow = wire && flowAlong(wire, live.wires.get(wire.id)?.amps ?? 0);
   const alwaysFed = live.points.get(point)?.alwaysFed ?? false;

@@ -2,7 +2,7 @@ import { useMemo } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { AT_START, scrubbed, timeOf } from "../../core/lesson/play.ts";
 import { secondsOf } from "../../core/lesson/scene.ts";
-import { actionOf, type ClassAct } from "../class/acts.ts";
+import { actionOf } from "../class/acts.ts";
 import { playNow } from "../class/lesson.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { conditionNow } from "../state/views.ts";
@@ -14,8 +14,8 @@ export function ScenePlayer({ circuit }: { readonly circuit: Circuit }) {
   const lengths = useMemo(() => scenes.map(secondsOf), [scenes]);
   const last = useApp(({ open }) => open?.lesson.play ?? AT_START);
   const play = playNow(circuit, useApp(conditionNow), last);
-  const act = (asked: ClassAct) => (): void => {
-    const action = actionOf(asked, getState());
+  const act = (asked: "class-back" | "class-play" | "class-next") => (): void => {
+    const action = actionOf({ act: asked }, getState());
     if (action) dispatch(action);
   };
   return (

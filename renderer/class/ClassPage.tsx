@@ -48,7 +48,7 @@ export function ClassPage({ channel, whenGone }: Given) {
   useEffect(() => {
     const press = (event: KeyboardEvent): void => {
       const act = classActFor(event, keys);
-      const isOfButton = event.key === " " && event.target instanceof HTMLButtonElement;
+      const isOfButton = [" ", "Enter"].includes(event.key) && event.target instanceof HTMLButtonElement;
       if (!act || isOfButton) return;
       event.preventDefault();
       done(act, channel);
@@ -76,9 +76,9 @@ export function ClassPage({ channel, whenGone }: Given) {
 }
 
 /** Leaving closes this window, heard or not. */
-function done(act: ClassAct, channel: ClassChannel): void {
-  channel.postMessage({ say: "act", act } satisfies FromClass);
-  if (act === "class-leave") window.close();
+function done(asked: ClassAct, channel: ClassChannel): void {
+  channel.postMessage({ say: "act", asked } satisfies FromClass);
+  if (asked.act === "class-leave") window.close();
 }
 
 /** Fills the screen with this window; it stands there only while the window does not fill it. */

@@ -3,6 +3,7 @@ import { CLASS_WORDS } from "../../core/lesson/wall.ts";
 import type { ClassRoom, ClassSheet, ClassShown } from "./classShown.ts";
 import { SvgText } from "./SvgText.tsx";
 import { useLit } from "./useLit.ts";
+import { WallQuestion } from "./WallQuestion.tsx";
 
 interface Shown {
   readonly shown: ClassShown;
@@ -38,7 +39,7 @@ export function ClassWall({ shown, onRoom }: Shown) {
         {sheet && <Drawing shown={shown} sheet={sheet} />}
         {!sheet && !isBlank && <p className="wall-none">No circuit is open.</p>}
       </div>
-      {sheet && <Strip sheet={sheet} />}
+      {sheet?.question ? <WallQuestion question={sheet.question} /> : sheet && <Strip sheet={sheet} />}
       {isBlank && <p className="unseen">The screen is blank.</p>}
     </main>
   );
@@ -57,8 +58,10 @@ function Drawing({ shown, sheet }: { readonly shown: ClassShown; readonly sheet:
 }
 
 function Strip({ sheet: { said, caption, key } }: { readonly sheet: ClassSheet }) {
+  const isEmpty = said === "" && caption === "" && key.length === 0;
   return (
     <section className="wall-strip" aria-label="In words" aria-live="polite">
+      {isEmpty && <h2>Say each wire's state before it is shown.</h2>}
       {said !== "" && <h2>{said}</h2>}
       {caption !== "" && <p className="wall-caption">{caption}</p>}
       <ul className="wall-key">

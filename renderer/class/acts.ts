@@ -8,18 +8,22 @@ import type { Action } from "../state/action.ts";
 import type { AppState, Open } from "../state/state.ts";
 import { playNow } from "./lesson.ts";
 
-/** What can be done in front of what a class sees. */
-export type ClassAct = KeyIdOf<"class">;
+/** What can be done in front of what a class sees; a hand goes up for a choice, counted from 0. */
+export type ClassAct =
+  | { readonly act: Exclude<KeyIdOf<"class">, "class-hand"> }
+  | { readonly act: "class-hand"; readonly choice: number };
 
 /** What a key means there; null where it means nothing. */
 export function classActFor(press: KeyPress, own: OwnKeys): ClassAct | null {
-  return bound("class", press, own);
+  const act = bound("class", press, own);
+  if (act === null) return null;
+  return act === "class-hand" ? { act, choice: Number(press.key) - 1 } : { act };
 }
 
 /** What an act comes to in the window of the instructor; null where there is nothing to do. */
-export function actionOf(act: ClassAct, state: AppState): Action | null {
-  const { classroom, settings } = state;
-  switch (act) {
+export function actionOf(asked: ClassAct, state: AppState): Action | null {
+  const { classroom, settings, open } = state;
+  switch (asked.act) {
     case "class-next":
       return toScene(state, 1);
     case "class-back":
@@ -28,6 +32,16 @@ export function actionOf(act: ClassAct, state: AppState): Action | null {
       return playedOrPaused(state);
     case "class-blank":
       return { do: "class", classroom: { isBlank: !classroom.isBlank } };
+    case "class-cover":
+      return open && { do: "teach", lesson: { isCovered: !open.lesson.isCovered } };
+    case "class-ask":
+      return { do: "ask-next" };
+    case "class-hand":
+      return { do: "hand", choice: asked.choice };
+    case "class-hand-back":
+      return { do: "hand-back" };
+    case "class-reveal":
+      return open?.lesson.asked?.isRevealed ? { do: "ask", question: null } : { do: "reveal" };
     case "class-larger":
       return larger(settings.classWords, 1);
     case "class-smaller":

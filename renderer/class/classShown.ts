@@ -1,16 +1,23 @@
+import type { PointId } from "../../core/base/ids.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import { partOfPoint } from "../../core/circuit/points.ts";
 import type { Palette } from "../../core/drawing/ink.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import type { OwnKeys } from "../../core/edit/keys/ownKeys.ts";
 import { liveNow } from "../../core/edit/liveNow.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
+import { coveredUp } from "../../core/lesson/cover.ts";
 import { darkMoment } from "../../core/lesson/flash.ts";
+import type { Predict } from "../../core/lesson/predict.ts";
 import { CLASS_WORDS } from "../../core/lesson/wall.ts";
 import type { Live } from "../../core/live/live.ts";
+import { pageOfPoint } from "../state/places.ts";
 import type { AppState } from "../state/state.ts";
 import { conditionPhrase } from "../words/condition.ts";
 import { type ClassKey, keyOf } from "./classKey.ts";
-import { focusIds, pageOf } from "./focus.ts";
-import { type Lesson, placeOfScene } from "./lesson.ts";
+import { type ClassQuestion, classQuestion } from "./classQuestion.ts";
+import { focusIds, type Ids, pageOf } from "./focus.ts";
+import { isCoveredNow, type Lesson, placeOfScene } from "./lesson.ts";
 import { type Picture, pictureOf } from "./picture.ts";
 import { focusSaid } from "./said.ts";
 
@@ -33,6 +40,8 @@ export interface ClassSheet {
   readonly said: string;
   readonly key: readonly ClassKey[];
   readonly picture: Picture | null;
+  /** What the class is asked; null for nothing. */
+  readonly question: ClassQuestion | null;
 }
 
 /** All that the class sees, and how. */
@@ -78,30 +87,66 @@ type How = Pick<Parameters<typeof pictureOf>[0], "page" | "palette" | "look" | "
 function sheetFor(bench: Bench, lesson: Lesson, how: How): ClassSheet {
   const { circuit, condition } = bench;
   const { scenes } = circuit;
+  const { asked } = lesson;
   const at = placeOfScene(circuit, condition, lesson.play);
   const scene = scenes[at] ?? null;
-  const focus = focusIds(circuit, lesson.focus, scene, condition);
-  const page = pageOf(circuit, focus, how.page);
+  const isCovered = isCoveredNow(lesson);
+  const focus = focusWith(circuit, focusIds(circuit, lesson.focus, scene, condition), asked);
+  const page = pageOf(circuit, focus, asked ? pageAsked(circuit, asked, how.page) : how.page);
   const live = liveOfClass(bench, lesson);
+  const shown = isCovered ? coveredUp(circuit, live) : live;
+  const dark = isCovered ? null : darkOf(bench, lesson, live);
+  const common = {
+    picture: pictureOf({ ...how, circuit, page, live: shown, dark, focus, marked: asked ? pointsAsked(asked) : [] }),
+    question: asked && classQuestion(asked),
+  };
+  // What a scene is called, and what its caption says, may tell what is covered up.
+  if (isCovered)
+    return {
+      title: asked?.question.text ?? conditionPhrase(circuit, condition),
+      place: "",
+      caption: "",
+      said: "",
+      key: [],
+      ...common,
+    };
   return {
-    title: scene?.label ?? conditionPhrase(circuit, condition),
-    place: scene ? `Scene ${at + 1} of ${scenes.length}` : "",
-    caption: lesson.hasCaption ? (scene?.caption ?? "") : "",
-    said: focusSaid(circuit, live, lesson.focus, focus),
+    title: asked?.question.text ?? scene?.label ?? conditionPhrase(circuit, condition),
+    place: scene && !asked ? `Scene ${at + 1} of ${scenes.length}` : "",
+    caption: lesson.hasCaption && !asked ? (scene?.caption ?? "") : "",
+    said: asked ? "" : focusSaid(circuit, live, lesson.focus, focus),
     key: keyOf(circuit, page, live, focus, how.palette),
-    picture: pictureOf({ ...how, circuit, page, live, dark: darkOf(bench, lesson, live), focus }),
+    ...common,
   };
 }
 
-/** The live state as the class sees it. A wire that is open shows no break: that would be the fault itself. */
-function liveOfClass(bench: Bench, { showsFaults }: Lesson): Live {
+/** What is in focus, or all where what is asked about is not. */
+function focusWith(circuit: Circuit, focus: Ids | null, asked: Predict | null): Ids | null {
+  const parts = asked ? pointsAsked(asked).map((point) => partOfPoint(circuit, point)?.part.id ?? "") : [];
+  return focus && parts.every((id) => focus.has(id)) ? focus : null;
+}
+
+function pageAsked(circuit: Circuit, asked: Predict, shown: string): string {
+  return pageOfPoint(circuit, pointsAsked(asked)[0]!) ?? shown;
+}
+
+/** The point that a question is about, and that of the black lead where it is on one. */
+function pointsAsked({ question: { asked } }: Predict): readonly PointId[] {
+  const isOnPoint = asked.asks === "volts" && asked.black !== "battery -" && asked.black !== "battery +";
+  return isOnPoint ? [asked.point, asked.black] : [asked.point];
+}
+
+/** The live state of the class. A wire that is open shows no break: that would be the fault itself. */
+function liveOfClass(bench: Bench, { showsFaults, asked }: Lesson): Live {
   const { good, now } = liveNow(bench);
-  if (!showsFaults) return good;
+  // Questions are asked of the circuit with nothing wrong.
+  if (!showsFaults || asked) return good;
   const wires = [...now.wires].map(([id, wire]) => [id, { ...wire, isBroken: false }] as const);
   return { ...now, wires: new Map(wires) };
 }
 
-function darkOf(bench: Bench, { showsFaults }: Lesson, live: Live): Live | null {
+function darkOf(bench: Bench, lesson: Lesson, live: Live): Live | null {
+  const showsFaults = lesson.showsFaults && !lesson.asked;
   const { after } = liveNow(bench);
   const standing = { condition: bench.condition, states: showsFaults ? after.now : after.good };
   return darkMoment(wiringOf(bench.circuit), live, standing, showsFaults ? bench.faults : []);

@@ -1,5 +1,6 @@
 import type { Circuit, Condition, Scene } from "../../core/circuit/circuit.ts";
 import { AT_START, type Play } from "../../core/lesson/play.ts";
+import type { Predict } from "../../core/lesson/predict.ts";
 import { conditionText } from "../../core/live/condition.ts";
 import type { Focus } from "./focus.ts";
 
@@ -10,6 +11,14 @@ export interface Lesson {
   readonly focus: Focus;
   /** Whether the caption of the scene stands on the wall. */
   readonly hasCaption: boolean;
+  /** Whether the states are covered up for the class while nothing is asked, and in this window too while they are. */
+  readonly isCovered: boolean;
+  readonly isCoveredHere: boolean;
+  /** The question that is put to the class; null for none. While it is, nothing is wrong with the circuit. */
+  readonly asked: Predict | null;
+  /** Seed of the next question that the circuit asks by itself, and the texts of those that were asked. */
+  readonly seed: number;
+  readonly known: readonly string[];
   /** Whether the states show what the faults put in do to them; else the class sees the circuit with nothing wrong. */
   readonly showsFaults: boolean;
 }
@@ -19,6 +28,11 @@ export const FIRST_LESSON: Lesson = {
   play: AT_START,
   focus: { is: "scene" },
   hasCaption: true,
+  isCovered: false,
+  isCoveredHere: false,
+  asked: null,
+  seed: 1,
+  known: [],
   showsFaults: false,
 };
 
@@ -48,4 +62,9 @@ export function placeOfScene({ scenes }: Circuit, condition: Condition, { at }: 
 export function playNow(circuit: Circuit, condition: Condition, play: Play): Play {
   const at = placeOfScene(circuit, condition, play);
   return at < 0 || at === play.at ? play : { ...play, at, shown: 0 };
+}
+
+/** Whether the states are covered up now: while a question waits for its answers, or by choice. */
+export function isCoveredNow({ asked, isCovered }: Lesson): boolean {
+  return asked ? !asked.isRevealed : isCovered;
 }

@@ -14,18 +14,32 @@ export type ToClass =
   /** The class view was left. */
   | { readonly say: "leave" };
 
-const ACTS = KEY_ROWS.flatMap(({ id, place }) => (place === "class" ? [id] : []));
+const ACTS = KEY_ROWS.flatMap(({ id, place }) => (place === "class" && id !== "class-hand" ? [id] : []));
+/** Most answers that a key can choose from. */
+const MOST_CHOICES = 9;
 const pixels = z.number().min(1).max(20_000);
 
 /** What the class window tells: that it is there with so much room, that something is to be done, that it goes. */
 export const fromClass = z.discriminatedUnion("say", [
   z.strictObject({ say: z.literal("here"), room: z.strictObject({ width: pixels, height: pixels, screen: pixels }) }),
-  z.strictObject({ say: z.literal("act"), act: z.enum(ACTS) }),
+  z.strictObject({
+    say: z.literal("act"),
+    asked: z.union([
+      z.strictObject({ act: z.enum(ACTS) }),
+      z.strictObject({
+        act: z.literal("class-hand"),
+        choice: z
+          .int()
+          .min(0)
+          .max(MOST_CHOICES - 1),
+      }),
+    ]),
+  }),
   z.strictObject({ say: z.literal("gone") }),
 ]);
 export type FromClass =
   | { readonly say: "here"; readonly room: ClassRoom }
-  | { readonly say: "act"; readonly act: ClassAct }
+  | { readonly say: "act"; readonly asked: ClassAct }
   | { readonly say: "gone" };
 
 /** The part of a broadcast channel that both windows need. */
@@ -79,7 +93,7 @@ export function linkToClass(channel: ClassChannel, soon: (run: () => void) => vo
         show(getState());
         break;
       case "act": {
-        const action = actionOf(said.act, getState());
+        const action = actionOf(said.asked, getState());
         if (action) dispatch(action);
         break;
       }

@@ -1,3 +1,4 @@
+import type { PointId } from "../../core/base/ids.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { type SheetFar, type SheetLive, sheetOf } from "../../core/circuit/sheet.ts";
 import type { Palette } from "../../core/drawing/ink.ts";
@@ -9,6 +10,7 @@ import { svgOf } from "../../core/drawing/svg.ts";
 import type { Look } from "../../core/parts/kind.ts";
 import { FULL_SIZE } from "../canvas/viewport.ts";
 import type { Ids } from "./focus.ts";
+import { markedPoints } from "./markedPoints.ts";
 
 /** What a class is shown of a page. */
 export interface PictureWish {
@@ -21,6 +23,8 @@ export interface PictureWish {
   readonly look: Look;
   /** What is drawn in full and named; null for all. */
   readonly focus: Ids | null;
+  /** Points that are asked about: the first is A, the other B. */
+  readonly marked?: readonly PointId[];
   /** Room for the drawing, and height of its words, in pixels. */
   readonly width: number;
   readonly height: number;
@@ -60,7 +64,8 @@ export function pictureOf(wish: PictureWish): Picture | null {
     if (!sheet.ok) return "";
     const { marks } = sheet.value;
     const shown = focus === null ? marks : marks.filter((mark) => !isDotOfOthers(mark, marks, focus));
-    return svgAt(svgOf({ ...sheet.value, marks: shown }, options(wish, zoom)), seen);
+    const svg = svgOf({ ...sheet.value, marks: [...shown, ...markedPoints(wish, zoom)] }, options(wish, zoom));
+    return svgAt(svg, seen);
   };
   return { lit: drawn(live), dark: dark && drawn(dark) };
 }

@@ -5,6 +5,7 @@ import type { Bench } from "../../core/edit/bench.ts";
 import type { ArrangedPlaces } from "../../core/edit/commands/arrangeParts.ts";
 import type { Edit } from "../../core/edit/edit.ts";
 import type { Play } from "../../core/lesson/play.ts";
+import type { Question } from "../../core/lesson/question.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
 import type { Classroom, Lesson } from "../class/lesson.ts";
@@ -61,7 +62,18 @@ export type BenchAction =
   | { readonly do: "show-changed"; readonly isOn: boolean }
   | { readonly do: "show-table"; readonly connector: string }
   /** Changes what is shown to a class of the circuit, and how. */
-  | { readonly do: "teach"; readonly lesson: Partial<Omit<Lesson, "play">> }
+  | {
+      readonly do: "teach";
+      readonly lesson: Partial<Pick<Lesson, "focus" | "hasCaption" | "isCovered" | "isCoveredHere" | "showsFaults">>;
+    }
+  /** Puts a question to the class, with the drawing set up as it says; null takes it away. */
+  | { readonly do: "ask"; readonly question: Question | null }
+  /** Puts the next question that the circuit itself asks. */
+  | { readonly do: "ask-next" }
+  /** Counts one hand more for a choice, takes the last one back, or shows the answer once somebody has committed to one. */
+  | { readonly do: "hand"; readonly choice: number }
+  | { readonly do: "hand-back" }
+  | { readonly do: "reveal" }
   /** Goes to where the scenes are in their playing: the drawing is set up where that is another scene, or it is asked for anew. */
   | { readonly do: "play-scenes"; readonly play: Play; readonly isAnew?: boolean }
   /** Shows what else hangs on a fuse, splice, ground, connector, pin or wire. */

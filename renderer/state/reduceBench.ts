@@ -7,7 +7,9 @@ import { positionNow, throwControl } from "../../core/edit/commands/throwControl
 import { cancel, type Desk, keep, mark, perform, redo, undo } from "../../core/edit/history.ts";
 import { nextComing, timePassed } from "../../core/edit/timePassed.ts";
 import type { Play } from "../../core/lesson/play.ts";
+import { raised, revealed, takenBack } from "../../core/lesson/predict.ts";
 import { HAND } from "../canvas/tool.ts";
+import { withAsked, withNext, withQuestion } from "../class/asking.ts";
 import { reduceCupboard } from "../instructor/cupboard.ts";
 import type { BenchAction, Command } from "./action.ts";
 import { stoodBefore } from "./changedNow.ts";
@@ -71,16 +73,33 @@ function answered(open: Open, action: BenchAction): Answered {
       return thrown(open, action);
     case "play-scenes":
       return played(open, action.play, action.isAnew ?? false);
+    case "ask":
+      return asAsked(withQuestion(open, action.question));
+    case "ask-next":
+      return asAsked(withNext(open));
+    case "reveal":
+      return asAsked(withAsked(open, revealed));
     default:
       return fine(seen(open, action));
   }
 }
 
+/** The drawing as the question has it that is put to the class, also where it was thrown since. */
+function asAsked(open: Open): Answered {
+  const { asked } = open.lesson;
+  if (!asked) return fine(open);
+  return orAsItIs(
+    open,
+    made(open, (bench) => setUp(bench, asked.question.condition), null),
+  );
+}
+
 /** Where the scenes are, and the drawing as the scene there has it. All of one playing is undone as one. */
 function played(open: Open, play: Play, isAnew: boolean): Answered {
-  const next = { ...open, lesson: { ...open.lesson, play } };
+  const isThere = play.at === open.lesson.play.at && !isAnew;
+  const next = { ...open, lesson: { ...open.lesson, play, ...(!isThere && { asked: null }) } };
   const scene = open.desk.bench.circuit.scenes[play.at];
-  if (!scene || (play.at === open.lesson.play.at && !isAnew)) return fine(next);
+  if (!scene || isThere) return fine(next);
   return orAsItIs(
     next,
     made(next, (bench) => setUp(bench, scene.condition), "scenes"),
@@ -185,7 +204,8 @@ function lately({ recent }: Open, control: string): readonly string[] {
 type Sight = Exclude<
   BenchAction,
   | Throw
-  | { do: "make" | "play-scenes" | "take-arranged" | "undo" | "redo" | "begin-drag" | "keep-drag" | "cancel-drag" }
+  | { do: "make" | "take-arranged" | "undo" | "redo" | "begin-drag" | "keep-drag" | "cancel-drag" }
+  | { do: "play-scenes" | "ask" | "ask-next" | "reveal" }
 >;
 
 function seen(open: Open, action: Sight): Open {
@@ -235,6 +255,10 @@ function seen(open: Open, action: Sight): Open {
       return { ...open, connector: action.connector };
     case "show-shares":
       return { ...open, place: action.place, panel: "shares" };
+    case "hand":
+      return withAsked(open, (predict) => raised(predict, action.choice));
+    case "hand-back":
+      return withAsked(open, takenBack);
     case "teach":
       return { ...open, lesson: { ...open.lesson, ...action.lesson } };
     case "begin-trace":

@@ -1,6 +1,11 @@
+import { remember } from "../../core/base/memo.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Suspect } from "../../core/diagnose/step.ts";
 import { type LiveNow, liveNow } from "../../core/edit/liveNow.ts";
 import { liveWith } from "../../core/edit/liveWith.ts";
+import { coveredUp } from "../../core/lesson/cover.ts";
+import type { Differs } from "../../core/live/differences.ts";
+import { isCoveredNow } from "../class/lesson.ts";
 import type { Open } from "./state.ts";
 
 /** Living suspects while their view is open, likeliest first; none else. */
@@ -24,9 +29,18 @@ export function shownWith(open: Open): Suspect | null {
 
 /** The live state that the drawing shows: with nothing wrong, with the faults put in, or as it would be with a suspect. */
 export function liveOnSheet(open: Open): LiveNow {
+  const { desk, lesson } = open;
   const suspect = shownWith(open);
-  return suspect ? liveWith(open.desk.bench, suspect.faults) : liveNow(open.desk.bench);
+  const now = suspect ? liveWith(desk.bench, suspect.faults) : liveNow(desk.bench);
+  return lesson.isCoveredHere && isCoveredNow(lesson) ? coveredNow(now)(desk.bench.circuit) : now;
 }
+
+/** A live state of the bench with its states covered up, while a class is to say them first. */
+const coveredNow = remember((now: LiveNow) =>
+  remember((circuit: Circuit): LiveNow => ({ ...now, shown: coveredUp(circuit, now.shown), differs: NO_DIFFERENCE })),
+);
+
+const NO_DIFFERENCE: Differs = { points: new Set(), parts: new Set(), wires: new Set() };
 
 /** Share from which a suspect that is not the one shown is marked on the drawing too (our own number). */
 const MARKED_FROM = 0.05;

@@ -1,8 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { lotsFrom } from "../../core/base/seed.ts";
+import { WIRE_STATES } from "../../core/base/states.ts";
+import { strokesOf } from "../../core/drawing/ink.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import { setUp } from "../../core/edit/commands/setUp.ts";
 import { cupboardFor } from "../../core/lesson/cupboard.ts";
+import { questionAt } from "../../core/lesson/oneQuestion.ts";
 import { CLASS_WORDS } from "../../core/lesson/wall.ts";
 import { actionOf } from "../../renderer/class/acts.ts";
 import { type ClassRoom, classShown } from "../../renderer/class/classShown.ts";
@@ -11,10 +14,15 @@ import { playingReaction } from "../../renderer/class/playing.ts";
 import type { Action } from "../../renderer/state/action.ts";
 import { actionForKey } from "../../renderer/state/keys.ts";
 import { createAppStore } from "../../renderer/state/store.ts";
-import { VENTS } from "../edit/given.ts";
-import { openIn, stateAfter } from "./stage.ts";
+import { countsNow, liveShown } from "../../renderer/state/views.ts";
+import { got, VENTS } from "../edit/given.ts";
+import { openAfter, openIn, stateAfter } from "./stage.ts";
 
 const ROOM: ClassRoom = { width: 1280, height: 460, screen: 720 };
+/** Colours that only a wire in a state has on the wall. */
+const TELLING = WIRE_STATES.filter((state) => state !== "clash").map(
+  (state) => strokesOf(`wire-${state}`, "light").strokes[0]!.colour,
+);
 const plant = (fault: string): Action => ({ do: "make", command: (bench) => plantFault(bench, fault) });
 const toScene = (at: number): Action => ({
   do: "play-scenes",
@@ -66,6 +74,78 @@ describe("what the class sees", () => {
   });
 });
 
+describe("predict, then show", () => {
+  const at = VENTS.checks.find(({ load }) => load === "M3")!.condition;
+  const set: Action = { do: "make", command: (bench) => setUp(bench, at) };
+  const ask = (point: string): Action => ({
+    do: "ask",
+    question: got(questionAt(VENTS, at, { point, asks: "state" })),
+  });
+  const hand = (choice: number): Action => ({ do: "hand", choice });
+
+  test("covered up, nothing that the class is sent tells a state, volts or a work, nor what the scene says of them", () => {
+    for (const scene of VENTS.scenes.keys()) {
+      const text = JSON.stringify(shownOf(toScene(scene), { do: "teach", lesson: { isCovered: true } }).sheet);
+      for (const colour of TELLING) expect(text).not.toContain(colour);
+      expect(text).not.toMatch(/\d\s?V\b/);
+      expect(text).not.toContain(VENTS.scenes[scene]!.caption);
+    }
+  });
+
+  test("a question covers the drawing up, shows hands and answer only together, and then the drawing", () => {
+    const question = got(questionAt(VENTS, at, { point: "X5-4", asks: "state" }));
+    const asked = shownOf(set, ask("X5-4"), hand(1), hand(1), hand(0)).sheet!;
+    expect(asked.title).toBe(question.text);
+    expect(asked.question).toEqual({
+      choices: question.choices.map(({ answer }) => ({ answer, told: null })),
+      answered: 3,
+      reason: null,
+    });
+    const before = JSON.stringify(asked);
+    for (const sentence of question.reason) expect(before).not.toContain(sentence);
+    for (const colour of TELLING) expect(before).not.toContain(colour);
+    const shown = shownOf(set, ask("X5-4"), hand(1), hand(1), hand(0), { do: "reveal" }).sheet!;
+    expect(shown.question!.choices.map(({ told }) => [told?.isRight, told?.hands])).toEqual([
+      [true, 1],
+      [false, 2],
+      [false, 0],
+      [false, 0],
+    ]);
+    expect(shown.question!.reason).toBe(
+      [question.reason[1], question.reason.slice(2).at(-1)].filter(Boolean).join(" "),
+    );
+    expect(shown.key.length).toBeGreaterThan(0);
+  });
+
+  test("a question is asked of the circuit with nothing wrong, set up as it says, also where it was thrown since", () => {
+    const away: Action = { do: "make", command: (bench) => setUp(bench, {}) };
+    const state = stateAfter(VENTS, set, plant("W13:open"), ask("X5-4"), away, hand(0), { do: "reveal" });
+    expect(openIn(state).desk.bench.condition).toEqual(at);
+    const plain = shownOf(set, ask("X5-4"), hand(0), { do: "reveal" });
+    const faulty = [set, plant("W13:open"), { do: "teach", lesson: { showsFaults: true } }] as const;
+    expect(shownOf(...faulty, ask("X5-4"), hand(0), { do: "reveal" })).toEqual(plain);
+  });
+
+  test("the next question is another one; a scene that is stepped to takes it away", () => {
+    const texts = [1, 2, 3].map((count) => {
+      const asks = Array.from({ length: count }, (): Action => ({ do: "ask-next" }));
+      return openAfter(VENTS, ...asks).lesson.asked!.question.text;
+    });
+    expect(new Set(texts).size).toBe(3);
+    expect(openAfter(VENTS, { do: "ask-next" }, toScene(2)).lesson.asked).toBeNull();
+  });
+
+  test("covered in this window too, the drawing and its key tell nothing; else they do", () => {
+    const cover: Action = { do: "teach", lesson: { isCovered: true } };
+    expect(countsNow(stateAfter(VENTS, set, cover)).length).toBeGreaterThan(0);
+    const both = stateAfter(VENTS, set, cover, { do: "teach", lesson: { isCoveredHere: true } });
+    expect([countsNow(both), liveShown(both)!.wires.size]).toEqual([[], 0]);
+    expect(countsNow(stateAfter(VENTS, set, { do: "teach", lesson: { isCoveredHere: true } })).length).toBeGreaterThan(
+      0,
+    );
+  });
+});
+
 describe("the keys of the class view", () => {
   const press = (key: string) => ({ key, code: "", ctrlKey: false, metaKey: false, shiftKey: false, altKey: false });
 
@@ -82,9 +162,12 @@ describe("the keys of the class view", () => {
 
   test("words are never lower than a class can read, nor higher than fits", () => {
     const state = stateAfter(VENTS);
-    expect(actionOf("class-smaller", state)).toEqual({ do: "set", settings: { classWords: CLASS_WORDS.least } });
+    expect(actionOf({ act: "class-smaller" }, state)).toEqual({
+      do: "set",
+      settings: { classWords: CLASS_WORDS.least },
+    });
     const large = stateAfter(VENTS, { do: "set", settings: { classWords: CLASS_WORDS.most } });
-    expect(actionOf("class-larger", large)).toEqual({ do: "set", settings: { classWords: CLASS_WORDS.most } });
+    expect(actionOf({ act: "class-larger" }, large)).toEqual({ do: "set", settings: { classWords: CLASS_WORDS.most } });
   });
 });
 
@@ -116,7 +199,7 @@ describe("a window beside this one", () => {
     const count = told.length;
     store.dispatch({ do: "hover", thing: { is: "part", id: "M3" } });
     expect(told).toHaveLength(count);
-    say({ say: "act", act: "class-next" });
+    say({ say: "act", asked: { act: "class-next" } });
     expect(told.at(-1)).toMatchObject({ shown: { sheet: { title: VENTS.scenes[1]!.label } } });
     store.dispatch({ do: "close-class" });
     expect(told.at(-1)).toEqual({ say: "leave" });
@@ -125,7 +208,14 @@ describe("a window beside this one", () => {
   test("that goes is known to be gone; what is no word of it is left alone", () => {
     const { store, say } = twoWindows();
     say({ say: "here", room: ROOM });
-    for (const said of [null, "here", { say: "act", act: "undo" }, { say: "here", room: { width: 0 } }]) say(said);
+    for (const said of [
+      null,
+      "here",
+      { say: "act", asked: { act: "undo" } },
+      { say: "act", asked: { act: "class-hand", choice: 9 } },
+      { say: "here", room: { width: 0 } },
+    ])
+      say(said);
     expect(store.getState().classroom.where).toBe("window");
     expect(openIn(store).lesson.play.at).toBe(0);
     say({ say: "gone" });
@@ -146,7 +236,7 @@ test("scenes go on by themselves while they are played, wherever they are shown,
     do: "opened",
     opened: { id: "c1", version: 1, circuit: VENTS, bench: null, benchVersion: 0, known: false },
   });
-  const act = (id: "class-play" | "class-next"): void => store.dispatch(actionOf(id, store.getState())!);
+  const act = (id: "class-play" | "class-next"): void => store.dispatch(actionOf({ act: id }, store.getState())!);
   act("class-play");
   for (let tick = 0; tick < 34; tick++) clock.tick?.();
   expect(openIn(store).lesson.play).toMatchObject({ at: 1, isPlaying: true });

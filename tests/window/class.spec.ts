@@ -66,6 +66,49 @@ story("on one screen the class view fills it, by keys alone", async ({ program }
   await expect(page.getByRole("main")).toBeVisible();
 });
 
+story(
+  "a class says what a wire is before it is shown, by hands counted here and by keys there",
+  async ({ program }) => {
+    const { page } = program;
+    await openSample(page, "A reversing motor");
+    await openView(page, "Class");
+    const wall = await classWindow(program, () => page.getByRole("button", { name: "Open a class window" }).click());
+    await throwTo(page, "S1", "up");
+    await page.getByText("Cover the states up").click();
+    await expect(heading(wall)).toHaveText("S1 held up");
+    await expect(strip(wall)).toHaveText("Say each wire's state before it is shown.");
+    await page.getByRole("combobox", { name: "Or ask about a point" }).selectOption("X1-5");
+    await page.getByRole("button", { name: "Ask its state" }).click();
+    await expect(heading(wall)).toHaveText(
+      "S1 held up. What is X1-5 (wire W10, VT/GY): powered, grounded, between or floating?",
+    );
+    const answers = wall.getByRole("region", { name: "Answers" });
+    await expect(answers.getByRole("listitem")).toHaveText(["1 powered", "2 grounded", "3 between", "4 floating"]);
+    await expect(page.getByRole("button", { name: "Show the answer" })).toBeDisabled();
+    await page.getByRole("button", { name: "powered 0 hands" }).click();
+    await wall.keyboard.press("2");
+    await wall.keyboard.press("2");
+    await wall.keyboard.press("4");
+    await wall.keyboard.press("Backspace");
+    await expect(answers).toContainText("3 answered.");
+    expect(await wall.content()).not.toMatch(/right|#006AD1|#B84600/);
+    await wall.keyboard.press("Enter");
+    await expect(answers.getByRole("listitem")).toHaveText([
+      "1 powered1",
+      "2 grounded, right2",
+      "3 between0",
+      "4 floating0",
+    ]);
+    await expect(page.getByText("2 of 3 right.")).toBeVisible();
+    expect(await axeFinds(wall, "question shown")).toEqual([]);
+    expect(await axeFinds(page, "question of the instructor")).toEqual([]);
+    await page.getByRole("button", { name: "Ask next" }).click();
+    await expect(answers).toContainText("Say it before it is shown.");
+    await page.getByRole("button", { name: "Leave it" }).click();
+    await expect(answers).toBeHidden();
+  },
+);
+
 story("a class window whose instructor is gone says so, and goes on with the next", async ({ program }) => {
   const { page } = program;
   await openSample(page, "A reversing motor");
