@@ -3,7 +3,7 @@ import { remember } from "../base/memo.ts";
 import type { Amps, Ohms } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import type { Lead } from "../live/attachment.ts";
-import { leadNode } from "../live/network.ts";
+import { type CircuitNetwork, leadNode } from "../live/network.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
 import { LIVE_FROM, OPEN_FROM } from "../trade/instruments.ts";
@@ -39,17 +39,13 @@ export function takesClamp(circuit: Circuit, point: PointId): boolean {
 }
 
 /** Element of the wire that a clamp goes round at a point: its near half where a fault sits in its middle; -1 where there is none. */
-export function clampElement(circuit: Circuit, { network }: Rig, point: PointId): number {
+export function clampElement(circuit: Circuit, { wires }: CircuitNetwork, point: PointId): number {
   const clamp = clampsOf(circuit).get(point);
-  return clamp ? network.wires.get(clamp.wire)![clamp.end] : -1;
+  return clamp ? wires.get(clamp.wire)![clamp.end] : -1;
 }
 
 /** Amps that a clamp round the wire at a point shows in a settled rig, without sign. */
 export function clampShown(circuit: Circuit, rig: Rig, point: PointId): Amps {
-  return ampsIn(rig, clampElement(circuit, rig, point));
-}
-
-/** Amps through an element without sign; none where it is open, or where there is none. */
-export function ampsIn(rig: Rig, element: number): Amps {
+  const element = clampElement(circuit, rig.network, point);
   return element < 0 || rig.isOpen[element] === 1 ? 0 : Math.abs(rig.solver.amps(element));
 }

@@ -1,22 +1,24 @@
 import type { ConnectorId, PartId } from "../base/ids.ts";
+import { remember } from "../base/memo.ts";
 import type { Ohms, Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { type Fault, targetOf } from "../live/fault.ts";
 import { inEach } from "../live/inEach.ts";
-import { Rig } from "../live/rig.ts";
+import { type CircuitNetwork, networkOf } from "../live/network.ts";
+import { Rig, type Starts } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
 import { METER, meterVolts } from "../trade/instruments.ts";
 import { lampAmps, type RatedLamp } from "../trade/lamps.ts";
-import { ampsIn, clampElement } from "./otherUnits.ts";
+import { clampElement } from "./otherUnits.ts";
 import type { TestPoint } from "./testPoint.ts";
 
-/** What a circuit shows in one condition; arrays are by test point. */
+/** What a circuit shows in one condition; arrays are by test point, and "battery +" may stand behind the last. */
 export interface Shown {
   /** Open volts to battery negative; 0 where the point floats. */
   readonly volts: Float64Array;
   /** Ohms of source; infinite where it floats. */
   readonly sourceOhms: Float64Array;
-  /** What a clamp round the one wire there shows; 0 where there is none. */
+  /** What a clamp round the one wire there shows, without sign; 0 where there is none. */
   readonly amps: Float64Array;
   readonly plusVolts: Volts;
   readonly plusOhms: Ohms;
@@ -35,7 +37,7 @@ export interface Predicted {
 
 /**
  * What every test point shows in each condition with faults planted (or none). Readings are taken after the complaint
- * was tried once from good fuses, so a fuse that the faults melt is out in all of them. Gives the rig back for reuse.
+ * was tried once from good fuses, so a fuse that the faults melt is out in all of them.
  */
 export function predict(
   circuit: Circuit,
@@ -43,19 +45,55 @@ export function predict(
   complaint: Condition,
   conditions: readonly Condition[],
   points: readonly TestPoint[],
-  givenUp?: Rig,
-): { readonly predicted: Predicted; readonly rig: Rig } {
-  const rig = new Rig(circuit, faults, [], givenUp);
-  const melted = meltedIn(rig, complaint);
-  const { nodes: named, plus } = rig.network;
-  const nodes = Int32Array.from([...points.map(({ point }) => named.get(point)!), plus]);
-  const clamps = Int32Array.from(points, ({ point }) => clampElement(circuit, rig, point));
-  const block = new Float64Array(3 * nodes.length * conditions.length);
+): Predicted {
+  return predictedIn(new Rig(circuit, faults), faults, complaint, conditions, points);
+}
+
+/**
+ * As `predict`, for one set of faults after the other: faster, for every search starts where that of the sound circuit
+ * ended. What is shown is kept in `room` where that is given.
+ */
+export function predictor(
+  circuit: Circuit,
+  complaint: Condition,
+  conditions: readonly Condition[],
+  points: readonly TestPoint[],
+): (faults: readonly Fault[], room?: Float64Array) => Predicted {
+  const starts: Starts = new Map();
+  const shownIn = (rig: Rig, faults: readonly Fault[], room?: Float64Array): Predicted => {
+    rig.startFrom(starts);
+    return predictedIn(rig, faults, complaint, conditions, points, room);
+  };
+  let last = new Rig(circuit);
+  const sound = shownIn(last, []);
+  return (faults, room) => {
+    if (faults.length === 0 && room === undefined) return sound;
+    const rig = new Rig(circuit, faults, [], last);
+    // One of another shape is used once, and the last is kept for those to come.
+    if (rig.solver === last.solver) last = rig;
+    return shownIn(rig, faults, room);
+  };
+}
+
+/** How many numbers one prediction holds, for those who keep many in one array. */
+export function roomFor(points: readonly TestPoint[], conditions: readonly Condition[]): number {
+  return 3 * (points.length + 1) * conditions.length;
+}
+
+function predictedIn(
+  rig: Rig,
+  faults: readonly Fault[],
+  complaint: Condition,
+  conditions: readonly Condition[],
+  points: readonly TestPoint[],
+  room: Float64Array = new Float64Array(roomFor(points, conditions)),
+): Predicted {
+  const asked = askedOf(rig, points);
   const shown: Shown[] = [];
-  inEach(rig, conditions, melted, (condition) => {
-    shown[condition] = shownBy(rig, { nodes, clamps }, block, condition);
+  inEach(rig, complaint, conditions, (condition) => {
+    shown[condition] = shownBy(rig, asked, room, condition);
   });
-  return { predicted: { shown, left: leftIn(rig), plugs: plugsWith(circuit, faults) }, rig };
+  return { shown, left: leftIn(rig), plugs: plugsWith(rig.circuit, faults) };
 }
 
 /** What is read of a settled rig: nodes, of which the last is "battery +", and elements that a clamp goes round. */
@@ -64,25 +102,36 @@ interface Asked {
   readonly clamps: Int32Array;
 }
 
-/** What a settled rig shows, kept in the room of this number of a block that holds all conditions. */
-function shownBy(rig: Rig, { nodes, clamps }: Asked, block: Float64Array, number: number): Shown {
-  const size = nodes.length;
-  const room = (part: number, length: number): Float64Array => {
-    const start = (3 * number + part) * size;
-    return block.subarray(start, start + length);
-  };
-  const plus = size - 1;
-  const [volts, ohms, amps] = [room(0, size), room(1, size), room(2, plus)];
-  rig.solver.readOut(nodes, volts, ohms);
-  for (let point = 0; point < plus; point++) amps[point] = ampsIn(rig, clamps[point]!);
+function lookedUp(circuit: Circuit, network: CircuitNetwork, points: readonly TestPoint[]): Asked {
+  const { nodes, plus } = network;
   return {
-    volts: room(0, plus),
-    sourceOhms: room(1, plus),
-    amps,
-    plusVolts: volts[plus]!,
-    plusOhms: ohms[plus]!,
-    states: new Map(rig.states),
+    nodes: Int32Array.from([...points.map(({ point }) => nodes.get(point)!), plus]),
+    clamps: Int32Array.from(points, ({ point }) => clampElement(circuit, network, point)),
   };
+}
+
+const askedWhenSound = remember((circuit: Circuit) =>
+  remember((points: readonly TestPoint[]) => lookedUp(circuit, networkOf(circuit), points)),
+);
+
+/** What is read at some points. Faults leave nodes and elements their numbers, but for wires that they cut in two. */
+function askedOf({ circuit, network }: Rig, points: readonly TestPoint[]): Asked {
+  return network.wires === networkOf(circuit).wires
+    ? askedWhenSound(circuit)(points)
+    : lookedUp(circuit, network, points);
+}
+
+/** What a settled rig shows, kept in the part of this number of the room for all conditions. */
+function shownBy(rig: Rig, { nodes, clamps }: Asked, room: Float64Array, number: number): Shown {
+  const size = nodes.length;
+  const plus = size - 1;
+  const start = 3 * number * size;
+  const volts = room.subarray(start, start + size);
+  const sourceOhms = room.subarray(start + size, start + 2 * size);
+  const amps = room.subarray(start + 2 * size, start + 3 * size - 1);
+  rig.solver.readOut(nodes, volts, sourceOhms);
+  rig.solver.readAmps(clamps, amps);
+  return { volts, sourceOhms, amps, plusVolts: volts[plus]!, plusOhms: sourceOhms[plus]!, states: rig.statesNow() };
 }
 
 /** Fuses that melt while the complaint is tried from good ones. */
@@ -94,8 +143,9 @@ export function meltedIn(rig: Rig, complaint: Condition): readonly PartId[] {
 export function leftIn(rig: Rig): ReadonlyMap<PartId, string> {
   const left = new Map<PartId, string>();
   for (const [id, { stands }] of rig.network.parts) {
+    if (stands.size === 0) continue;
     const words = [...stands].map(([control, position]) => (control === "" ? position : `${control} at ${position}`));
-    if (words.length > 0) left.set(id, words.join(", "));
+    left.set(id, words.join(", "));
   }
   return left;
 }

@@ -93,7 +93,7 @@ export function proofVolts(
     return lead === "battery -" ? 0 : volts[numbers.get(lead)!]!;
   };
   return (circuit, faults) => {
-    const { shown } = predict(circuit, faults, complaint, conditions, points).predicted;
+    const { shown } = predict(circuit, faults, complaint, conditions, points);
     return probes.map(({ red, black, condition }) => {
       const now = shown[condition]!;
       return leadVolts(now, red) - leadVolts(now, black);

@@ -2,7 +2,6 @@ import { remember } from "../base/memo.ts";
 import type { Minutes } from "../base/units.ts";
 import type { AccessGroup, Circuit, Condition } from "../circuit/circuit.ts";
 import { conditionText } from "../live/condition.ts";
-import type { Rig } from "../live/rig.ts";
 import { CLAMP_FROM } from "../trade/instruments.ts";
 import { type ActRows, actRows } from "./actRows.ts";
 import { openedBeforehand } from "./beforehand.ts";
@@ -12,7 +11,7 @@ import { lampRows } from "./lampRows.ts";
 import { ohmRows } from "./ohmRows.ts";
 import { type Column, columnOf } from "./outcomes.ts";
 import { MOST_TRIM, NOWHERE, type ProbeChoice, type Problem, type Stand } from "./plan/problem.ts";
-import { type Predicted, predict } from "./predict.ts";
+import { type Predicted, predictor } from "./predict.ts";
 import type { Reading } from "./reading.ts";
 import { scanRows } from "./scanRows.ts";
 import type { Fineness } from "./spread.ts";
@@ -106,14 +105,14 @@ function predictAll(
   const known = predictedFor(circuit).get(key) ?? new Map<string, Predicted>();
   predictedFor(circuit).set(key, known);
   const points = testPointsOf(circuit);
-  let rig: Rig | undefined;
+  let shownWith: ReturnType<typeof predictor> | undefined;
   return [{ id: "", faults: [] }, ...suspects].map(({ id, faults }) => {
     const before = known.get(id);
     if (before) return before;
-    const found = predict(circuit, faults, complaint, conditions, points, rig);
-    rig = found.rig;
-    known.set(id, found.predicted);
-    return found.predicted;
+    shownWith ??= predictor(circuit, complaint, conditions, points);
+    const found = shownWith(faults);
+    known.set(id, found);
+    return found;
   });
 }
 

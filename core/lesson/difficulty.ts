@@ -2,13 +2,12 @@ import type { Share } from "../base/units.ts";
 import type { Circuit, FunctionCheck } from "../circuit/circuit.ts";
 import { feedingOf } from "../diagnose/feeding.ts";
 import type { Possible } from "../diagnose/possible.ts";
-import { meterReads, predict } from "../diagnose/predict.ts";
+import { meterReads, predictor } from "../diagnose/predict.ts";
 import { complaintOf } from "../diagnose/seen.ts";
 import { gapAt } from "../diagnose/spread.ts";
 import type { Instrument } from "../diagnose/step.ts";
 import { testPointsOf } from "../diagnose/testPoint.ts";
 import { complaintNumber, triesFor } from "../diagnose/tries.ts";
-import type { Rig } from "../live/rig.ts";
 import { cupboardFor, type Heard } from "./cupboard.ts";
 import { DIFFICULTIES, type GradedFault } from "./graded.ts";
 import { canBeProven, type Ground, groundFor, minutesToEach, suspectFor } from "./ground.ts";
@@ -68,11 +67,10 @@ function misleadsOf({ circuit, complaint, rows }: Ground): (possible: Possible) 
   const points = testPointsOf(circuit).filter(({ point }) => telling.has(point));
   const plug = feedingOf(circuit)(check.load)?.plug;
   const unloaded = plug === undefined ? check.condition : { ...check.condition, apart: [plug] };
-  let rig: Rig | undefined;
+  const shownWith = predictor(circuit, check.condition, [unloaded], points);
   const reads = (faults: Possible["faults"]): readonly number[] => {
-    const asked = predict(circuit, faults, check.condition, [unloaded], points, rig);
-    rig = asked.rig;
-    return points.map((_, index) => meterReads(asked.predicted.shown[0]!, index));
+    const [shown] = shownWith(faults).shown;
+    return points.map((_, index) => meterReads(shown!, index));
   };
   const good = reads([]);
   return ({ faults }) => {

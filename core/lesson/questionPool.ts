@@ -47,7 +47,7 @@ export function questionPool(
 ): readonly Draft[] {
   const points = testPointsOf(circuit).filter(({ doNotProbe }) => doNotProbe === null);
   const batteryVolts = restVoltsOf(circuit);
-  const { shown } = predict(circuit, faults, {}, conditions, points).predicted;
+  const { shown } = predict(circuit, faults, {}, conditions, points);
   return conditions.flatMap((condition, index) => {
     const live = liveOf(circuit, condition, faults);
     const here: Here = { circuit, condition, live, shown: shown[index]!, points, batteryVolts };

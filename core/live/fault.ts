@@ -1,4 +1,5 @@
 import type { PointId } from "../base/ids.ts";
+import { remember } from "../base/memo.ts";
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { terminalPoint, wireSideOf } from "../circuit/points.ts";
@@ -49,12 +50,14 @@ export function faultModes(circuit: Circuit, target: Target): readonly FaultMode
   const part = circuit.parts.find((candidate) => candidate.id === target.id);
   const kind = part && kindOf(part.kind);
   if (!part || !kind) return [];
-  const ends = new Set(circuit.wires.flatMap(({ from, to }) => [from, to]));
-  const isBare = (terminal: string): boolean => !ends.has(wireSideOf(circuit, terminalPoint(part, terminal)));
+  const isBare = (terminal: string): boolean =>
+    !wireEndsOf(circuit).has(wireSideOf(circuit, terminalPoint(part, terminal)));
   return kind
     .faults(viewOf(kind, part, circuit.nominalVolts))
     .filter(({ unless }) => unless === undefined || unless.some(isBare));
 }
+
+const wireEndsOf = remember((circuit: Circuit) => new Set(circuit.wires.flatMap(({ from, to }) => [from, to])));
 
 /**
  * Whether a fault can come and go: what opens a wire, a pin, a ground, a splice or a contact, or adds ohms to it. All else stays

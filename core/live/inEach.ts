@@ -1,73 +1,114 @@
 import type { ControlKey, PartId } from "../base/ids.ts";
+import { remember } from "../base/memo.ts";
 import type { Condition } from "../circuit/circuit.ts";
 import { conditionText } from "./condition.ts";
 import type { Rig } from "./rig.ts";
-import { reach, restore, settle } from "./settle.ts";
+import { reach, restore, type Settled, settle } from "./settle.ts";
 
 /**
- * Brings a rig to each of several conditions as `reach` would, and has it read there; `read` is given the number of the
- * condition. What conditions begin with alike is thrown and settled once, so they come in an order of their own.
+ * Tries a complaint once from good fuses, then brings a rig to each of several conditions as `reach` would, what melted
+ * out in all of them, and has it read there; `read` is given the number of the condition, a second time where the first
+ * was before the complaint melted something. What conditions begin with alike is thrown and settled once, so they come
+ * in an order of their own.
  */
 export function inEach(
   rig: Rig,
+  complaint: Condition,
   conditions: readonly Condition[],
-  melted: readonly PartId[],
   read: (condition: number) => void,
 ): void {
-  for (const { first, throws } of orderOf(conditions)) {
-    reach(rig, { ...first, set: {} }, undefined, melted);
-    follow(rig, throws, read);
-  }
+  const order = orderOf(conditions)(complaint);
+  const trying: Trying = { melted: [], isDone: false };
+  if (goThrough(rig, order, read, trying)) return;
+  goThrough(rig, order, read, { melted: trying.melted, isDone: true });
+}
+
+/** What has melted since the rig set out to try the complaint, and whether that is done. */
+interface Trying {
+  readonly melted: PartId[];
+  isDone: boolean;
+}
+
+/** Conditions that say the same beside their controls, and their throws. */
+interface Tree {
+  readonly first: Condition;
+  readonly throws: Throws;
 }
 
 /** Controls thrown one after the other, as a tree: what is read where its throws are done, and what may be thrown next. */
 interface Throws {
   readonly numbers: number[];
   readonly next: Map<string, { readonly key: ControlKey; readonly position: string; readonly onward: Throws }>;
+  /** Whether the complaint is tried here; it is the first to be come to. */
+  isTried: boolean;
 }
 
-const orders = new WeakMap<readonly Condition[], readonly { readonly first: Condition; readonly throws: Throws }[]>();
+/** Conditions as trees of throws, that of the complaint first; remembered, for the same lists are asked for with every suspect. */
+const orderOf = remember((conditions: readonly Condition[]) =>
+  remember((complaint: Condition): readonly Tree[] => {
+    const trees = new Map<string, Tree>();
+    throwsOf(trees, complaint).isTried = true;
+    for (const [number, condition] of conditions.entries()) throwsOf(trees, condition).numbers.push(number);
+    return [...trees.values()];
+  }),
+);
 
-/** Conditions by what they say beside their controls, each as a tree of throws; remembered, for the same list is asked for with every suspect. */
-function orderOf(conditions: readonly Condition[]): readonly { readonly first: Condition; readonly throws: Throws }[] {
-  const known = orders.get(conditions);
-  if (known) return known;
-  const trees = new Map<string, { readonly first: Condition; readonly throws: Throws }>();
-  conditions.forEach((condition, number) => {
-    const around = conditionText({ ...condition, set: {} });
-    const tree = trees.get(around) ?? { first: condition, throws: nothingThrown() };
-    trees.set(around, tree);
-    let at = tree.throws;
-    for (const [key, position] of Object.entries(condition.set ?? {})) {
-      const name = `${key}=${position}`;
-      const next = at.next.get(name) ?? { key, position, onward: nothingThrown() };
-      at.next.set(name, next);
-      at = next.onward;
-    }
-    at.numbers.push(number);
-  });
-  const order = [...trees.values()];
-  orders.set(conditions, order);
-  return order;
+/** The place of a condition in its tree, both made where they are not there. */
+function throwsOf(trees: Map<string, Tree>, condition: Condition): Throws {
+  const around = conditionText({ ...condition, set: {} });
+  const tree = trees.get(around) ?? { first: condition, throws: nothingThrown() };
+  trees.set(around, tree);
+  let at = tree.throws;
+  for (const [key, position] of Object.entries(condition.set ?? {})) {
+    const name = `${key}=${position}`;
+    const next = at.next.get(name) ?? { key, position, onward: nothingThrown() };
+    at.next.set(name, next);
+    at = next.onward;
+  }
+  return at;
 }
 
 function nothingThrown(): Throws {
-  return { numbers: [], next: new Map() };
+  return { numbers: [], next: new Map(), isTried: false };
+}
+
+/** False as soon as the complaint was tried and has melted something: all must be gone through again without it. */
+function goThrough(rig: Rig, order: readonly Tree[], read: (condition: number) => void, trying: Trying): boolean {
+  const out = trying.isDone ? trying.melted : [];
+  return order.every(({ first, throws }) => {
+    note(trying, reach(rig, { ...first, set: {} }, undefined, out));
+    return follow(rig, throws, read, trying);
+  });
 }
 
 /** Reads where the rig stands and from there on; every control is back where it was in the end, what it moved is not. */
-function follow(rig: Rig, { numbers, next }: Throws, read: (condition: number) => void): void {
+function follow(
+  rig: Rig,
+  { numbers, next, isTried }: Throws,
+  read: (condition: number) => void,
+  trying: Trying,
+): boolean {
+  if (isTried && !trying.isDone) {
+    if (trying.melted.length > 0) return false;
+    trying.isDone = true;
+  }
   for (const number of numbers) read(number);
   let left = next.size;
-  const states = left > 1 ? new Map(rig.states) : null;
+  const states = left > 1 ? rig.statesNow() : null;
   for (const { key, position, onward } of next.values()) {
     const before = rig.position(key);
     if (before !== position) {
       rig.throwControl(key, position);
-      settle(rig);
+      note(trying, settle(rig));
     }
-    follow(rig, onward, read);
+    if (!follow(rig, onward, read, trying)) return false;
     rig.throwControl(key, before);
     if (--left > 0 && states) restore(rig, states);
   }
+  return true;
+}
+
+function note(trying: Trying, { happenings }: Settled): void {
+  if (trying.isDone) return;
+  for (const happening of happenings) if (happening.what === "melted") trying.melted.push(happening.part);
 }

@@ -132,9 +132,10 @@ interface Bridge {
 class Layout {
   readonly pinAt = new Map<PointId, number>();
   private readonly elements: Placed[];
-  private readonly nodes: Map<string, NodeIndex>;
-  private readonly parts: Map<PartId, PlacedPart>;
-  private readonly wires: Map<WireId, readonly [number, number]>;
+  /** Those of the sound network until something is added. */
+  private nodes: ReadonlyMap<string, NodeIndex>;
+  private parts: ReadonlyMap<PartId, PlacedPart>;
+  private wires: ReadonlyMap<WireId, readonly [number, number]>;
   private readonly pins = new Map<ConnectorId, number[]>();
   private readonly bridges: Bridge[] = [];
   private readonly effects = new Map<string, FaultEffect[]>();
@@ -149,9 +150,9 @@ class Layout {
     this.sound = sound;
     this.reference = referenceBattery(circuit);
     this.elements = [...(sound?.network.elements ?? [])];
-    this.nodes = new Map(sound?.network.nodes);
-    this.parts = new Map(sound?.network.parts);
-    this.wires = new Map(sound?.network.wires);
+    this.nodes = sound?.network.nodes ?? new Map();
+    this.parts = sound?.network.parts ?? new Map();
+    this.wires = sound?.network.wires ?? new Map();
     if (this.reference) this.node(terminalPoint(this.reference, "-"));
     else this.node("=body:chassis");
   }
@@ -180,7 +181,7 @@ class Layout {
   private node(name: string): NodeIndex {
     const known = this.nodes.get(name);
     if (known !== undefined) return known;
-    this.nodes.set(name, this.nodes.size);
+    this.nodes = ours(this.nodes, this.sound?.network.nodes).set(name, this.nodes.size);
     return this.nodes.size - 1;
   }
 
@@ -289,7 +290,7 @@ class Layout {
       if (effect.does === "bridge")
         this.bridges.push({ from: name(effect.from), to: name(effect.to), ohms: effect.ohms, owner: part.id });
     }
-    this.parts.set(part.id, {
+    this.parts = ours(this.parts, this.sound?.network.parts).set(part.id, {
       part,
       kind,
       view,
@@ -322,14 +323,14 @@ class Layout {
     const sound = this.sound?.network.wires.get(wire.id)?.[0];
     if (!this.midWires.has(wire.id)) {
       const index = this.add([wire.from, wire.to], { law: "resistor", ohms }, of, effects, sound);
-      this.wires.set(wire.id, [index, index]);
+      if (sound === undefined) this.wires = ours(this.wires, this.sound?.network.wires).set(wire.id, [index, index]);
       return;
     }
     const half: Law = { law: "resistor", ohms: ohms / 2 };
     const middle = `${wire.id}~mid`;
     const first = this.add([wire.from, middle], half, of, effects, sound);
     const second = this.add([middle, wire.to], half, { ...of, key: "wire-far" }, []);
-    this.wires.set(wire.id, [first, second]);
+    this.wires = ours(this.wires, this.sound?.network.wires).set(wire.id, [first, second]);
   }
 
   placePin(connector: ConnectorId, point: PointId, terminal: PointId): void {
@@ -385,6 +386,11 @@ class Layout {
       attached,
     };
   }
+}
+
+/** A map that may be added to: a copy while it is the sound network's. */
+function ours<K, V>(map: ReadonlyMap<K, V>, sound: ReadonlyMap<K, V> | undefined): Map<K, V> {
+  return map === sound ? new Map(map) : (map as Map<K, V>);
 }
 
 /** A cavity's fault speaks of its `pin`; in an in-line joint the element carries the cavity's number. */

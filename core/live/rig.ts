@@ -6,8 +6,9 @@ import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { controlAt, controlsOf, isInLine, springsBack, terminalPoint } from "../circuit/points.ts";
 import type { Around, Sees } from "../parts/kind.ts";
 import type { Law, Network } from "../solve/element.ts";
+import { extended } from "../solve/extend.ts";
 import { compile, type Pattern } from "../solve/pattern.ts";
-import { Solver } from "../solve/solver.ts";
+import { type Solution, Solver, type State } from "../solve/solver.ts";
 import { copperRatio } from "../trade/wire.ts";
 import type { Attachment } from "./attachment.ts";
 import type { Fault } from "./fault.ts";
@@ -18,6 +19,9 @@ const OPEN: Law = { law: "resistor", ohms: Number.POSITIVE_INFINITY };
 const GOOD = "good";
 /** Ambient of the tables: copper has its stated ohms here. */
 export const TABLE_CELSIUS: Celsius = 20;
+
+/** Where searches of a sound circuit ended, by a number that says how its contacts stood. Begins empty; one rig fills it. */
+export type Starts = Map<number, State>;
 
 /** A part that may melt: the element that does, and its rating. */
 export interface Meltable {
@@ -36,46 +40,89 @@ export class Rig {
   readonly solver: Solver;
   /** Per element, whether it passes nothing now. */
   readonly isOpen: Uint8Array;
+  /** Per element, whether it was laid open, whatever faults do to it; all of them as one number that tells most of these apart. */
+  private readonly isLaidOpen: Uint8Array;
+  private standing = 0;
+  /** Where searches start, by that number. */
+  private starts: Starts | null = null;
   /** State of every part that has states: "pulled-in", "melted". */
-  readonly states = new Map<PartId, string>();
+  readonly states: Map<PartId, string>;
   /** Parts that may move by themselves, and parts that may melt. */
   readonly movable: readonly PlacedPart[];
   readonly meltable: readonly Meltable[];
   /** Parts that ever leave the state they start in. */
-  private readonly changeable: readonly PlacedPart[];
-  private readonly positions = new Map<ControlKey, string>();
-  private readonly closedKeys = new Map<PartId, ReadonlySet<string>>();
+  readonly changeable: readonly PlacedPart[];
+  /** Parts that have a state, whether or not a fault holds it. */
+  private readonly stateful: readonly PlacedPart[];
+  private readonly positions: Map<ControlKey, string>;
+  private readonly closedKeys: Map<PartId, ReadonlySet<string>>;
   /** What parts see, and what stands around them until a throw changes it: made once, since every pass asks for them. */
   private readonly seen = new Map<PlacedPart, Sees>();
   private readonly surroundings = new Map<PlacedPart, Around>();
   private condition: Condition = {};
+  private copied: ReadonlyMap<PartId, string> | null = null;
 
-  /** Where another rig of the same circuit is given up for this one, its solver is taken over if the shape is the same. */
+  /** Where another rig of the same circuit and shape is given up for this one, all is taken over that faults leave alone. */
   constructor(circuit: Circuit, faults: readonly Fault[] = [], clipped: readonly Attachment[] = [], givenUp?: Rig) {
     this.circuit = circuit;
     this.network = networkOf(circuit, faults, clipped);
     const { elements } = this.network;
-    if (givenUp && hasShapeOf(this.network, givenUp.network)) {
-      givenUp.surround({});
-      this.solver = givenUp.solver;
-      this.isOpen = givenUp.isOpen;
-      elements.forEach((placed, index) => {
-        const { element } = placed;
-        if (placed === givenUp.network.elements[index] || element.law === "joint") return;
-        this.solver.setElement(index, element);
-        this.isOpen[index] = passesNothing(element) ? 1 : 0;
-      });
-    } else {
-      this.solver = new Solver(patternOf(this.network));
-      this.isOpen = Uint8Array.from(elements, ({ element }) => (passesNothing(element) ? 1 : 0));
+    const moving = this.network.parts === networkOf(circuit).parts ? soundMoving(circuit) : movingOf(this.network);
+    this.stateful = moving.stateful;
+    this.changeable = moving.changeable;
+    this.movable = moving.movable;
+    this.meltable = moving.meltable;
+    const taken = givenUp?.circuit === circuit && hasShapeOf(this.network, givenUp.network) ? givenUp : null;
+    taken?.toRest();
+    this.solver = taken?.solver ?? new Solver(patternOf(this.network));
+    this.isOpen = taken?.isOpen ?? Uint8Array.from(elements, ({ element }) => (passesNothing(element) ? 1 : 0));
+    this.isLaidOpen = taken?.isLaidOpen ?? new Uint8Array(elements.length);
+    this.standing = taken?.standing ?? 0;
+    this.states = taken?.states ?? new Map();
+    this.positions = taken?.positions ?? new Map(controlsOf(circuit).map(({ key, rest }) => [key, rest]));
+    this.closedKeys = taken?.closedKeys ?? new Map();
+    if (taken) this.takeOverFrom(taken.network);
+    for (const [id, placed] of this.network.parts) {
+      if (taken?.network.parts.get(id) === placed) continue;
+      this.states.set(id, placed.held ?? placed.kind.start);
+      this.pose(placed);
     }
-    const parts = [...this.network.parts.values()];
-    this.meltable = parts.filter(({ kind }) => kind.start === GOOD).map(meltableOf);
-    this.movable = parts.filter(({ kind, held }) => kind.start !== "" && kind.start !== GOOD && held === null);
-    this.changeable = parts.filter(({ kind, held }) => kind.start !== "" && held === null);
-    for (const { part, kind, held } of parts) this.states.set(part.id, held ?? kind.start);
-    for (const { key, rest } of controlsOf(circuit)) this.positions.set(key, rest);
-    for (const placed of parts) this.pose(placed);
+  }
+
+  /** Gives the solver, which stands as another network of this shape at rest, the elements that differ. */
+  private takeOverFrom({ elements: others, parts }: CircuitNetwork): void {
+    const { elements } = this.network;
+    for (const id of parts.keys()) {
+      if (this.network.parts.has(id)) continue;
+      this.states.delete(id);
+      this.closedKeys.delete(id);
+    }
+    for (let index = 0; index < elements.length; index++) {
+      const { element } = elements[index]!;
+      if (elements[index] === others[index] || element.law === "joint") continue;
+      this.solver.setElement(index, element);
+      this.isOpen[index] = passesNothing(element) ? 1 : 0;
+    }
+  }
+
+  /**
+   * Has every search of this rig start where one of the sound circuit ended with its contacts standing alike. Without
+   * faults, it is this rig that says where it ended.
+   */
+  startFrom(starts: Starts): void {
+    this.starts = starts;
+  }
+
+  /** Finds the operating point as everything stands now. */
+  solve(): Solution {
+    const { starts, solver } = this;
+    if (starts === null || solver.isSolved) return solver.solve();
+    const start = starts.get(this.standing);
+    if (start) solver.startFrom(start);
+    const solved = solver.solve();
+    const ended = start || this.network !== networkOf(this.circuit) ? null : solver.save();
+    if (ended) starts.set(this.standing, ended);
+    return solved;
   }
 
   /** Every control at rest, plugs home, relays released, fuses good; nothing is solved yet. */
@@ -124,10 +171,20 @@ export class Rig {
     this.pose(placed);
   }
 
+  /** A copy of the states, without parts that have none; the same one until a part enters another. */
+  statesNow(): ReadonlyMap<PartId, string> {
+    if (this.copied) return this.copied;
+    const copy = new Map<PartId, string>();
+    for (const { part } of this.stateful) copy.set(part.id, this.states.get(part.id)!);
+    this.copied = copy;
+    return copy;
+  }
+
   /** Puts a part into a state, unless a fault holds it; true where that changed anything. */
   enter(placed: PlacedPart, state: string): boolean {
     if (placed.held !== null || this.states.get(placed.part.id) === state) return false;
     this.states.set(placed.part.id, state);
+    this.copied = null;
     this.pose(placed);
     return true;
   }
@@ -232,33 +289,54 @@ export class Rig {
   /** Gives the solver an element's law for the present ambient, or an open where it passes nothing. */
   private lay(index: number, isOpen: boolean, again: boolean): void {
     const { element, copper } = this.network.elements[index]!;
+    if (isOpen !== (this.isLaidOpen[index] === 1)) {
+      this.isLaidOpen[index] = isOpen ? 1 : 0;
+      this.standing ^= scatter(index);
+    }
     const wasOpen = this.isOpen[index] === 1;
     const open = isOpen || passesNothing(element);
     if (open === wasOpen && !again) return;
     this.isOpen[index] = open ? 1 : 0;
     if (element.law === "joint") return;
     const law = open ? OPEN : copper ? atAmbient(element, this.condition.ambientC ?? TABLE_CELSIUS) : element;
-    this.solver.setElement(index, { ...law, a: element.a, b: element.b });
+    // A contact is a resistor shut or open.
+    if (element.law === "resistor" && law.law === "resistor") this.solver.setOhms(index, law.ohms);
+    else this.solver.setElement(index, { ...law, a: element.a, b: element.b });
   }
 }
 
-const soundPattern = remember((circuit: Circuit) => compiled(networkOf(circuit)));
+/** 32 bits for a number, far apart for numbers that are near (the golden ratio's multiplier, folded). */
+function scatter(index: number): number {
+  const product = Math.imul(index + 1, 0x9e3779b1);
+  return Math.imul(product ^ (product >>> 15), 0x85ebca77);
+}
+
+const soundPattern = remember((circuit: Circuit) => compile(elementsOf(networkOf(circuit))));
 
 /** The pattern of a network: that of the sound circuit wherever faults leave its shape. */
 function patternOf(network: CircuitNetwork): Pattern {
   const sound = networkOf(network.circuit);
   const pattern = soundPattern(network.circuit);
   if (network === sound) return pattern;
-  return hasShapeOf(network, sound) ? { ...pattern, network: elementsOf(network) } : compiled(network);
-}
-
-function compiled(network: CircuitNetwork): Pattern {
-  return compile(elementsOf(network));
+  return hasShapeOf(network, sound)
+    ? { ...pattern, network: elementsOf(network) }
+    : extended(pattern, elementsOf(network));
 }
 
 function elementsOf({ nodeCount, elements }: CircuitNetwork): Network {
   return { nodeCount, elements: elements.map(({ element }) => element) };
 }
+
+/** The parts of a network that have a state, those that ever leave it, those that do so by themselves, and those that may melt. */
+function movingOf({ parts }: CircuitNetwork) {
+  const stateful = [...parts.values()].filter(({ kind, held }) => (held ?? kind.start) !== "");
+  const changeable = stateful.filter(({ held }) => held === null);
+  const movable = changeable.filter(({ kind }) => kind.start !== GOOD);
+  const meltable = stateful.filter(({ kind }) => kind.start === GOOD).map(meltableOf);
+  return { stateful, changeable, movable, meltable };
+}
+
+const soundMoving = remember((circuit: Circuit) => movingOf(networkOf(circuit)));
 
 function meltableOf(placed: PlacedPart): Meltable {
   const element = placed.elements.get("link");

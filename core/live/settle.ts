@@ -48,7 +48,7 @@ export function settle(rig: Rig, beforeMelt: () => void = () => {}): Settled {
   for (let melts = 0; ; melts++) {
     const { calm, moved, round } = untilStill(rig);
     if (!calm) {
-      const solved = rig.solver.solve();
+      const solved = rig.solve();
       if (!solved.converged) happenings.push({ what: "not-solved", residualAmps: solved.residualAmps });
       else happenings.push({ what: "chatters", parts: moved });
       return { calm: false, happenings, round };
@@ -81,7 +81,7 @@ function untilStill(rig: Rig): Still {
   let seen: Map<string, number> | null = null;
   const history: ReadonlyMap<PartId, string>[] = [];
   for (let pass = 0; pass < MOST_PASSES; pass++) {
-    if (!rig.solver.solve().converged) return LOST;
+    if (!rig.solve().converged) return LOST;
     const moves = wanted(rig);
     if (moves.length === 0) return CALM;
     const key = spell(rig);
@@ -89,7 +89,7 @@ function untilStill(rig: Rig): Still {
     const before = seen.get(key);
     if (before !== undefined) return oneAtATime(rig, history[0]!, history.slice(before));
     seen.set(key, pass);
-    history.push(new Map(rig.states));
+    history.push(rig.statesNow());
     for (const [placed, state] of moves) rig.enter(placed, state);
   }
   return { calm: false, moved: movers(history), round: history };
@@ -106,7 +106,7 @@ function oneAtATime(
   restore(rig, start);
   const seen = new Set<string>();
   for (let pass = 0; pass < MOST_PASSES; pass++) {
-    if (!rig.solver.solve().converged) return LOST;
+    if (!rig.solve().converged) return LOST;
     const key = spell(rig);
     if (seen.has(key)) break;
     seen.add(key);
@@ -119,7 +119,7 @@ function oneAtATime(
 
 /** Puts every part into the state a map gives it. */
 export function restore(rig: Rig, states: ReadonlyMap<PartId, string>): void {
-  for (const placed of rig.network.parts.values()) rig.enter(placed, states.get(placed.part.id) ?? placed.kind.start);
+  for (const placed of rig.changeable) rig.enter(placed, states.get(placed.part.id) ?? placed.kind.start);
 }
 
 const NO_MOVES: (readonly [PlacedPart, string])[] = [];
@@ -198,7 +198,7 @@ export function reach(
 export function moveTo(rig: Rig, condition: Condition, beforeMelt?: () => void): Settled {
   rig.surround(condition);
   // An automatic breaker that cycles is tried again with every new condition.
-  for (const placed of rig.network.parts.values())
+  for (const placed of rig.changeable)
     if (rig.states.get(placed.part.id) === "cycling") rig.enter(placed, placed.kind.start);
   let settled = settle(rig, beforeMelt);
   const happenings = [...settled.happenings];

@@ -1,6 +1,9 @@
-import type { Amps } from "../base/units.ts";
+import type { Amps, Volts } from "../base/units.ts";
 import type { Companion } from "./companion.ts";
-import { ampsAcross } from "./laws.ts";
+import { ampsAcross, DIODE, LAMP } from "./laws.ts";
+
+/** So near where its line touches, a lamp or diode leaves it by less than the last digit: as the square of the volts. */
+export const UNMOVED_VOLTS: Volts = 1e-10;
 
 /** A node may be out of balance by this many amps in a solution. */
 export const BALANCED_AMPS: Amps = 1e-9;
@@ -11,11 +14,12 @@ export const BALANCED_AMPS: Amps = 1e-9;
 const LAST_DIGITS = 16 * 2 ** -52;
 
 /**
- * Draws up Kirchhoff's current law at these volts of the unknowns, by the true laws: `excess` (size n) is filled with the
+ * Draws up Kirchhoff's current law at these volts of the unknowns, by the true laws, of which a line tells the last digit
+ * where it touches: `excess` (size n) is filled with the
  * amps that flow out of each unknown and are not made good. True where all are within what is allowed.
  */
 export function isBalanced(companion: Companion, volts: Float64Array, excess: Float64Array): boolean {
-  const { pattern, table, siemens, plain, pushing } = companion;
+  const { pattern, table, at, ampsAt, siemens, plain, pushing } = companion;
   const { aOf, bOf } = pattern;
   excess.fill(0);
   for (let k = 0; k < plain.length; k++) {
@@ -30,7 +34,11 @@ export function isBalanced(companion: Companion, volts: Float64Array, excess: Fl
     const e = pushing[k]!;
     const a = aOf[e]!;
     const b = bOf[e]!;
-    const passed = ampsAcross(table, e, (a >= 0 ? volts[a]! : 0) - (b >= 0 ? volts[b]! : 0));
+    const across = (a >= 0 ? volts[a]! : 0) - (b >= 0 ? volts[b]! : 0);
+    const moved = across - at[e]!;
+    const code = table.code[e];
+    const isOnLine = (code === LAMP || code === DIODE) && Math.abs(moved) <= UNMOVED_VOLTS;
+    const passed = isOnLine ? ampsAt[e]! + siemens[e]! * moved : ampsAcross(table, e, across);
     if (a >= 0) excess[a] = excess[a]! + passed;
     if (b >= 0) excess[b] = excess[b]! - passed;
   }

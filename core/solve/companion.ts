@@ -8,17 +8,9 @@ import { type Reach, reachOf, solveFar, solveNear, solveTriangles } from "./tria
  * The straight network that stands for the real one in one pass of Newton's method: every law is replaced by a line
  * that touches it. Sizes: E elements, n unknowns.
  */
-export interface Companion {
+export interface Companion extends Lines {
   readonly pattern: Pattern;
   readonly table: LawTable;
-  /** Where each bent element's line touches its law: volts (NaN for a line that only starts a search) and amps. Size E. */
-  readonly at: Float64Array;
-  readonly ampsAt: Float64Array;
-  /** Slope of each line, and its amps at 0 volts. Size E. */
-  readonly siemens: Float64Array;
-  readonly offset: Float64Array;
-  /** Straight piece that a motor or regulated source is on: -1, 0 or 1 with rising volts. Size E. */
-  readonly piece: Int8Array;
   readonly factor: Factor;
   /** Amps pushed into the unknowns, and their volts. Size n. */
   readonly amps: Float64Array;
@@ -31,6 +23,18 @@ export interface Companion {
   reach: Reach;
   /** Room for a list of bent elements. Size E. */
   readonly unsettled: Int32Array;
+}
+
+/** The lines that stand for the laws. Size E each. */
+export interface Lines {
+  /** Where each bent element's line touches its law: volts (NaN for a line that only starts a search) and amps. */
+  readonly at: Float64Array;
+  readonly ampsAt: Float64Array;
+  /** Slope of each line, and its amps at 0 volts. */
+  readonly siemens: Float64Array;
+  readonly offset: Float64Array;
+  /** Straight piece that a motor or regulated source is on: -1, 0 or 1 with rising volts. */
+  readonly piece: Int8Array;
 }
 
 /** The companion of a network, its lines not yet drawn. */
@@ -191,11 +195,27 @@ export function drawAt(companion: Companion, e: number, volts: Volts): void {
   drawThrough(companion, e, volts, amps, slope);
 }
 
-/** Draws a bent element's line anew from where it is said to touch and the piece it is said to be on. */
-export function drawAgain(companion: Companion, e: number): void {
+/** A copy of a companion's lines. */
+export function copyOfLines({ at, ampsAt, siemens, offset, piece }: Companion): Lines {
+  return {
+    at: at.slice(),
+    ampsAt: ampsAt.slice(),
+    siemens: siemens.slice(),
+    offset: offset.slice(),
+    piece: piece.slice(),
+  };
+}
+
+/** Takes the line of bent element e over; where its law has other numbers now, one that touches it at the same volts or piece. */
+export function takeLine(companion: Companion, e: number, lines: Lines, isSameLaw: boolean): void {
   const code = companion.table.code[e];
-  if (code === MOTOR || code === REGULATED) drawPiece(companion, e, companion.piece[e]!, companion.at[e]!);
-  else drawAt(companion, e, companion.at[e]!);
+  if (isSameLaw) {
+    companion.at[e] = lines.at[e]!;
+    companion.ampsAt[e] = lines.ampsAt[e]!;
+    companion.piece[e] = lines.piece[e]!;
+    setLine(companion, e, lines.siemens[e]!, lines.offset[e]!);
+  } else if (code === MOTOR || code === REGULATED) drawPiece(companion, e, lines.piece[e]!, lines.at[e]!);
+  else drawAt(companion, e, lines.at[e]!);
 }
 
 /** Piece of a motor's or regulated source's law at these volts: -1, 0 or 1. */

@@ -8,6 +8,8 @@ import type { Pattern } from "./pattern.ts";
  * M-matrices. Sizes: n unknowns, m edges.
  */
 export interface Factor {
+  /** All that follows up to `ohms`, one after the other. Size 3 m + 3 n. */
+  readonly numbers: Float64Array;
   /** Sums of the elements at each place: m edges, then n leaks. Size m + n, siemens. */
   readonly placed: Float64Array;
   /** Edges and leaks after elimination of all earlier columns. Sizes m and n, siemens. */
@@ -30,12 +32,14 @@ export interface Factor {
 /** An empty factor in which every place is touched, so that the first refactor does all columns. */
 export function emptyFactor(pattern: Pattern): Factor {
   const { unknowns: n, edges: m } = pattern;
+  const numbers = new Float64Array(3 * m + 3 * n);
   const factor: Factor = {
-    placed: new Float64Array(m + n),
-    edge: new Float64Array(m),
-    leak: new Float64Array(n),
-    share: new Float64Array(m),
-    ohms: new Float64Array(n),
+    numbers,
+    placed: numbers.subarray(0, m + n),
+    edge: numbers.subarray(m + n, 2 * m + n),
+    leak: numbers.subarray(2 * m + n, 2 * m + 2 * n),
+    share: numbers.subarray(2 * m + 2 * n, 3 * m + 2 * n),
+    ohms: numbers.subarray(3 * m + 2 * n),
     touched: new Int32Array(m + n),
     touchedCount: 0,
     isTouched: new Uint8Array(m + n),
@@ -44,6 +48,43 @@ export function emptyFactor(pattern: Pattern): Factor {
   };
   touchAll(factor);
   return factor;
+}
+
+/** A copy of a factor that has nothing touched. */
+export function copyOf(pattern: Pattern, factor: Factor): Factor {
+  const copy = emptyFactor(pattern);
+  copyFactor(factor, copy);
+  return copy;
+}
+
+/** Makes a factor what another of the same pattern is, which has nothing touched. */
+export function copyFactor(from: Factor, to: Factor): void {
+  to.numbers.set(from.numbers);
+  to.zeroPivots = from.zeroPivots;
+  forgetTouched(to);
+}
+
+/** Makes a factor of an extended pattern what one of its base is, which has nothing touched, but for where the two differ. */
+export function growFactor(pattern: Pattern, from: Factor, to: Factor): void {
+  const { pattern: base, added, edgeAt, otherPlaces } = pattern.base!;
+  to.numbers.fill(0);
+  for (let p = 0; p < edgeAt.length; p++) {
+    const at = edgeAt[p]!;
+    to.placed[at] = from.placed[p]!;
+    to.edge[at] = from.edge[p]!;
+    to.share[at] = from.share[p]!;
+  }
+  to.placed.set(from.placed.subarray(base.edges), pattern.edges + added);
+  to.leak.set(from.leak, added);
+  to.ohms.set(from.ohms, added);
+  to.zeroPivots = from.zeroPivots + added;
+  forgetTouched(to);
+  for (let k = 0; k < otherPlaces.length; k++) touch(to, otherPlaces[k]!);
+}
+
+function forgetTouched(factor: Factor): void {
+  for (let k = 0; k < factor.touchedCount; k++) factor.isTouched[factor.touched[k]!] = 0;
+  factor.touchedCount = 0;
 }
 
 /** Says that an element at this place has new siemens. A place below 0 is none. */

@@ -1,4 +1,5 @@
 import type { Amps, Volts } from "../base/units.ts";
+import { UNMOVED_VOLTS } from "./balance.ts";
 import { type Companion, drawAt, drawPiece, pieceAt, voltsOver } from "./companion.ts";
 import { ampsAcross, DIODE, LAMP, REGULATED } from "./laws.ts";
 
@@ -8,8 +9,6 @@ const SETTLED_AMPS: Amps = 2e-11;
 const SETTLED_SHARE = 1e-3;
 /** ... and by a few last digits of the volts at its ends, about 9 units, times its slope. */
 const LAST_DIGITS = 2e-15;
-/** A lamp or diode that is so near where its line touches need not be looked at: the line leaves the law as the square. */
-const UNMOVED_VOLTS: Volts = 1e-10;
 /** Below this many volts a lamp may change sign without the guard: it is dark on both sides. */
 const DARK_VOLTS: Volts = 1e-6;
 

@@ -19,6 +19,13 @@ export function inverseDiagonal(
   for (let j = unknowns - 1; j >= 0; j--) {
     const start = columnStart[j]!;
     const end = columnStart[j + 1]!;
+    if (end === start + 1) {
+      // Most columns have one edge, and then there is nothing between edges.
+      const part = share[start]!;
+      off[start] = part * diagonal[rowOf[start]!]!;
+      diagonal[j] = ohms[j]! + part * off[start]!;
+      continue;
+    }
     for (let p = start; p < end; p++) off[p] = share[p]! * diagonal[rowOf[p]!]!;
     for (let p = start; p < end; p++) {
       const part = share[p]!;

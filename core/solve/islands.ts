@@ -6,16 +6,25 @@ export const GROUNDED = -1;
 
 /**
  * Which island each unknown lies on (size n): `GROUNDED`, or the last column of a floating one. Exact, with no
- * threshold: what conducts anything at all has an edge or a leak above 0.
+ * threshold: what conducts anything at all has an edge or a leak above 0. `island` is room for it (size n).
  */
-export function islandsOf(pattern: Pattern, factor: Factor): Int32Array {
-  const { unknowns, rowOf, columnOf } = pattern;
+export function islandsOf(
+  pattern: Pattern,
+  factor: Factor,
+  island: Int32Array = new Int32Array(pattern.unknowns),
+): Int32Array {
+  const { unknowns, rowOf, columnStart } = pattern;
   const { leak, edge } = factor;
-  const island = new Int32Array(unknowns);
-  for (let j = 0; j < unknowns; j++) island[j] = leak[j]! > 0 ? GROUNDED : j;
-  for (let p = rowOf.length - 1; p >= 0; p--) {
-    const column = columnOf[p]!;
-    if (island[column] === column && edge[p]! > 0) island[column] = island[rowOf[p]!]!;
+  for (let j = unknowns - 1; j >= 0; j--) {
+    if (leak[j]! > 0) {
+      island[j] = GROUNDED;
+      continue;
+    }
+    // All that a column has an edge to lies on its island.
+    let p = columnStart[j]!;
+    const end = columnStart[j + 1]!;
+    while (p < end && edge[p] === 0) p++;
+    island[j] = p < end ? island[rowOf[p]!]! : j;
   }
   return island;
 }

@@ -51,10 +51,17 @@ export function tableOf(laws: readonly Law[]): LawTable {
 /** Puts the law of element e into the table. Throws where a number makes no sense. */
 export function writeLaw(table: LawTable, e: number, law: Law): void {
   const numbers = numbersOf(law);
-  for (const number of numbers) assert(Number.isFinite(number), `${law.law} ${e} has numbers that make sense`);
+  assert(numbers.every(Number.isFinite), "a law has numbers that make sense");
   table.code[e] = CODES[law.law];
   table.numbers.fill(0, 4 * e, 4 * e + 4);
   table.numbers.set(numbers, 4 * e);
+}
+
+/** True where element e has the same law with the same numbers in both tables. */
+export function isSameLaw(one: LawTable, other: LawTable, e: number): boolean {
+  if (one.code[e] !== other.code[e]) return false;
+  for (let n = 4 * e; n < 4 * e + 4; n++) if (one.numbers[n] !== other.numbers[n]) return false;
+  return true;
 }
 
 /** True for the laws whose amps are no straight line over the volts. */

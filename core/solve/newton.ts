@@ -74,13 +74,15 @@ function redrawUnsettled(companion: Companion, slack: number): boolean {
 function holdIsland(companion: Companion): boolean {
   const { pattern, factor, table, piece, bent } = companion;
   if (factor.zeroPivots === 0) return false;
-  const isBlocked = (e: number): boolean =>
-    table.code[e] === REGULATED && piece[e]! > 0 && table.numbers[4 * e + 2]! > 0;
-  if (!bent.some(isBlocked)) return false;
-  const islands = islandsOf(pattern, factor);
-  const islandOf = (unknown: number): number => (unknown < 0 ? GROUNDED : islands[unknown]!);
-  const holding = bent.find((e) => isBlocked(e) && islandOf(pattern.aOf[e]!) !== islandOf(pattern.bOf[e]!));
-  if (holding === undefined) return false;
-  drawPiece(companion, holding, 0, 0);
-  return true;
+  let islands: Int32Array | null = null;
+  for (let k = 0; k < bent.length; k++) {
+    const e = bent[k]!;
+    if (table.code[e] !== REGULATED || piece[e]! <= 0 || table.numbers[4 * e + 2]! <= 0) continue;
+    islands ??= islandsOf(pattern, factor);
+    const [a, b] = [pattern.aOf[e]!, pattern.bOf[e]!];
+    if ((a < 0 ? GROUNDED : islands[a]) === (b < 0 ? GROUNDED : islands[b])) continue;
+    drawPiece(companion, e, 0, 0);
+    return true;
+  }
+  return false;
 }

@@ -35,6 +35,19 @@ export interface Pattern {
   /** For edge p = (i, j) and each later edge (k, j) of its column in turn: the edge (k, i). Sizes m and all pairs. */
   readonly targetStart: Int32Array;
   readonly target: Int32Array;
+  /** What this one was extended from; null where it was compiled. */
+  readonly base: Base | null;
+}
+
+/** The pattern that another was extended from. */
+export interface Base {
+  readonly pattern: Pattern;
+  /** How many unknowns come before its own. */
+  readonly added: number;
+  /** Where each of its edges has gone. Size m of this pattern. */
+  readonly edgeAt: Int32Array;
+  /** Places of the extended pattern whose elements are not those of the base. */
+  readonly otherPlaces: Int32Array;
 }
 
 /** The pattern of a network. Throws where an end is no node of it. */
@@ -48,8 +61,13 @@ export function compile(network: Network): Pattern {
   const { step, joined } = leastDegree(neighboursOf(network, groupOf, groups));
 
   const unknownOf = groupOf.map((group) => (group < 0 ? -1 : step[group]!));
-  const columns = columnsOf(step, joined);
-  const rows = rowsOf(groups, columns);
+  return patternOver(network, unknownOf, groups, columnsOf(step, joined));
+}
+
+/** The pattern of a network whose unknowns have their numbers and their columns. */
+export function patternOver(network: Network, unknownOf: Int32Array, unknowns: number, columns: Columns): Pattern {
+  const { elements } = network;
+  const rows = rowsOf(unknowns, columns);
   const aOf = Int32Array.from(elements, (element) => unknownOf[element.a]!);
   const bOf = Int32Array.from(elements, (element) => unknownOf[element.b]!);
   const placeOf = Int32Array.from(elements, (element, e) =>
@@ -57,16 +75,17 @@ export function compile(network: Network): Pattern {
   );
   return {
     network,
-    unknowns: groups,
+    unknowns,
     edges: columns.rowOf.length,
     unknownOf,
     aOf,
     bOf,
     placeOf,
-    ...elementsByPlace(placeOf, columns.rowOf.length + groups),
+    ...elementsByPlace(placeOf, columns.rowOf.length + unknowns),
     ...columns,
     ...rows,
     ...targetsOf(columns, rows),
+    base: null,
   };
 }
 
@@ -114,7 +133,8 @@ function neighboursOf(network: Network, groupOf: Int32Array, groups: number): nu
 
 // ---------------------------------------------------------------- the factor's places
 
-type Columns = Pick<Pattern, "columnStart" | "rowOf" | "columnOf" | "parentOf">;
+/** The part of a pattern that says which edges its columns have. */
+export type Columns = Pick<Pattern, "columnStart" | "rowOf" | "columnOf" | "parentOf">;
 type Rows = Pick<Pattern, "rowStart" | "edgeInRow">;
 
 function columnsOf(step: Int32Array, joined: readonly (readonly number[])[]): Columns {
@@ -124,14 +144,22 @@ function columnsOf(step: Int32Array, joined: readonly (readonly number[])[]): Co
   const columnStart = new Int32Array(n + 1);
   for (let j = 0; j < n; j++) columnStart[j + 1] = columnStart[j]! + joined[nodeAt[j]!]!.length;
   const rowOf = new Int32Array(columnStart[n]!);
-  const columnOf = new Int32Array(columnStart[n]!);
-  const parentOf = new Int32Array(n).fill(-1);
   for (let j = 0; j < n; j++) {
     const start = columnStart[j]!;
-    const end = columnStart[j + 1]!;
     const members = joined[nodeAt[j]!]!;
     for (let k = 0; k < members.length; k++) rowOf[start + k] = step[members[k]!]!;
-    rowOf.subarray(start, end).sort();
+    rowOf.subarray(start, columnStart[j + 1]!).sort();
+  }
+  return columnsWith(columnStart, rowOf);
+}
+
+/** Columns whose rows are known and rise. */
+export function columnsWith(columnStart: Int32Array, rowOf: Int32Array): Columns {
+  const columnOf = new Int32Array(rowOf.length);
+  const parentOf = new Int32Array(columnStart.length - 1).fill(-1);
+  for (let j = 0; j < parentOf.length; j++) {
+    const start = columnStart[j]!;
+    const end = columnStart[j + 1]!;
     columnOf.fill(j, start, end);
     if (end > start) parentOf[j] = rowOf[start]!;
   }

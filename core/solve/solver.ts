@@ -4,20 +4,22 @@ import { isBalanced, worstAmps } from "./balance.ts";
 import {
   type Companion,
   companionOf,
-  drawAgain,
+  copyOfLines,
   drawAt,
   drawCold,
   drawStraight,
+  type Lines,
   listBent,
+  takeLine,
   voltsOver,
 } from "./companion.ts";
 import { searchDamped } from "./damped.ts";
 import type { Element, NodeIndex } from "./element.ts";
-import { emptyFactor, type Factor, refactor, touch } from "./factor.ts";
+import { copyFactor, copyOf, emptyFactor, type Factor, growFactor, refactor, touch } from "./factor.ts";
 import { drawFirst } from "./guards.ts";
 import { inverseDiagonal } from "./inverse.ts";
 import { GROUNDED, islandsOf } from "./islands.ts";
-import { ampsAcross, chordAt, isBent, JOINT, RESISTOR, writeLaw } from "./laws.ts";
+import { ampsAcross, chordAt, isBent, isSameLaw, JOINT, type LawTable, RESISTOR, writeLaw } from "./laws.ts";
 import { searchByNewton, type Work } from "./newton.ts";
 import type { Pattern } from "./pattern.ts";
 import { solveTriangles } from "./triangles.ts";
@@ -32,16 +34,20 @@ export interface Solution {
   readonly residualAmps: Amps;
 }
 
-/** Where the next search starts: the lines of the last one. To be given back to the solver it came from. */
+/** Where a search may start: the lines that another ended with, and the factors of these and of the dead network. */
 export interface State {
-  readonly at: Float64Array;
-  readonly piece: Int8Array;
-  readonly isWarm: boolean;
+  readonly pattern: Pattern;
+  readonly table: LawTable;
+  readonly lines: Lines;
+  readonly factor: Factor;
+  readonly dead: Pick<DeadNetwork, "siemens" | "factor">;
 }
 
 const WARM_PASSES = 30;
 const COLD_PASSES = 60;
 const DAMPED_PASSES = 200;
+/** Chords that are apart by no more than this share are the same: volts found twice differ in their last digits. */
+const SAME_SIEMENS = 1e-12;
 
 /**
  * A network with its present numbers and its operating point. Numbers are changed, then `solve` is called, then volts
@@ -56,6 +62,7 @@ export class Solver {
   private isWarm = false;
   private last: Solution | null = null;
   private islands: Int32Array | null = null;
+  private readonly roomForIslands: Int32Array;
   private dead: DeadNetwork | null = null;
   private isDeadFresh = false;
   /** What the source ohms are worked out in: sizes n and m. */
@@ -65,6 +72,7 @@ export class Solver {
     this.pattern = pattern;
     this.companion = companionOf(pattern);
     this.excess = new Float64Array(pattern.unknowns);
+    this.roomForIslands = new Int32Array(pattern.unknowns);
   }
 
   // -------------------------------------------------------------- changing numbers
@@ -125,20 +133,60 @@ export class Solver {
     return isBalanced(companion, found, excess);
   }
 
-  /** A copy of where the next search would start. */
-  save(): State {
-    return { at: this.companion.at.slice(), piece: this.companion.piece.slice(), isWarm: this.isWarm };
+  /** Whether there is nothing to solve: no number has changed since the last search. */
+  get isSolved(): boolean {
+    return this.last !== null;
   }
 
-  /** Starts the next search from a saved state. Numbers of elements are not part of it: give those back first. */
-  restore(state: State): void {
+  /** A copy of where the last search ended; null where none has found anything. */
+  save(): State | null {
+    if (!this.isWarm || this.last === null) return null;
+    const { pattern, companion } = this;
+    const { siemens, factor } = this.deadNetwork();
+    return {
+      pattern,
+      table: { code: companion.table.code.slice(), numbers: companion.table.numbers.slice() },
+      lines: copyOfLines(companion),
+      factor: copyOf(pattern, companion.factor),
+      dead: { siemens: siemens.slice(), factor: copyOf(pattern, factor) },
+    };
+  }
+
+  /**
+   * Starts the next search where one ended in this network or another whose elements begin alike; what has changed since
+   * is seen and factored anew. Numbers of elements are no part of a state.
+   */
+  startFrom(state: State): void {
     const { companion } = this;
-    this.isWarm = state.isWarm;
+    const { bent, table } = companion;
     this.last = null;
-    if (!state.isWarm) return;
-    companion.at.set(state.at);
-    companion.piece.set(state.piece);
-    for (const e of companion.bent) drawAgain(companion, e);
+    const isOfThisShape = state.pattern.target === this.pattern.target;
+    if (isOfThisShape) this.takeFactors(state, copyFactor);
+    else if (this.pattern.base?.pattern.target === state.pattern.target)
+      this.takeFactors(state, (from, to) => growFactor(this.pattern, from, to));
+    const wasWarm = this.isWarm;
+    this.isWarm = true;
+    for (let k = 0; k < bent.length; k++) {
+      const e = bent[k]!;
+      if (state.table.code[e] === table.code[e]) takeLine(companion, e, state.lines, isSameLaw(state.table, table, e));
+      else if (isOfThisShape && wasWarm) drawFirst(companion, e);
+      else this.isWarm = false;
+    }
+  }
+
+  /** Takes a state's factors over, and says where the elements are others than it was made for. */
+  private takeFactors(state: State, take: (from: Factor, to: Factor) => void): void {
+    const { companion, pattern } = this;
+    const dead = this.roomForDead();
+    take(state.factor, companion.factor);
+    take(state.dead.factor, dead.factor);
+    dead.siemens.set(state.dead.siemens);
+    // What stands otherwise in the factor than it does now is factored anew.
+    const { siemens, bent } = companion;
+    const factored = state.lines.siemens;
+    for (let k = 0; k < bent.length; k++) siemens[bent[k]!] = factored[bent[k]!]!;
+    for (let e = 0; e < siemens.length; e++)
+      if (siemens[e] !== factored[e]) touch(companion.factor, pattern.placeOf[e]!);
   }
 
   // -------------------------------------------------------------- reading
@@ -152,9 +200,15 @@ export class Solver {
   /** True where nothing that conducts leads from the node to node 0. A reverse diode conducts, an open contact does not. */
   isFloating(node: NodeIndex): boolean {
     const unknown = this.pattern.unknownOf[node]!;
-    if (unknown < 0 || this.companion.factor.zeroPivots === 0) return false;
-    this.islands ??= islandsOf(this.pattern, this.companion.factor);
-    return this.islands[unknown] !== GROUNDED;
+    return unknown >= 0 && (this.islandsNow()?.[unknown] ?? GROUNDED) !== GROUNDED;
+  }
+
+  /** Islands of the last search; null where nothing floats. */
+  private islandsNow(): Int32Array | null {
+    const { factor } = this.companion;
+    if (factor.zeroPivots === 0) return null;
+    this.islands ??= islandsOf(this.pattern, factor, this.roomForIslands);
+    return this.islands;
   }
 
   /** Volts from a to b of element `index`, on a floating island too. */
@@ -172,35 +226,48 @@ export class Solver {
 
   /** Ohms from each node to node 0 with the sources dead and each element at its present volts over amps. Size nodeCount. */
   sourceOhms(): Float64Array {
-    const { unknownOf } = this.pattern;
-    const diagonal = this.sourceOhmsOfUnknowns();
-    return Float64Array.from(unknownOf, (unknown) => (unknown < 0 ? 0 : diagonal[unknown]!));
+    const { diagonal, islands } = this.sourceOhmsOfUnknowns();
+    return Float64Array.from(this.pattern.unknownOf, (unknown) => {
+      if (unknown < 0) return 0;
+      return islands === null || islands[unknown] === GROUNDED ? diagonal[unknown]! : Number.POSITIVE_INFINITY;
+    });
   }
 
   /** Fills in volts and source ohms of some nodes, as `volts` and `sourceOhms` tell them. Sizes as many as are asked for. */
   readOut(nodes: Int32Array, volts: Float64Array, sourceOhms: Float64Array): void {
-    const { companion, pattern } = this;
-    const { unknownOf } = pattern;
-    const diagonal = this.sourceOhmsOfUnknowns();
-    if (companion.factor.zeroPivots > 0) this.islands ??= islandsOf(pattern, companion.factor);
-    const islands = companion.factor.zeroPivots > 0 ? this.islands : null;
+    const { unknownOf } = this.pattern;
+    const found = this.companion.volts;
+    const { diagonal, islands: deadIslands } = this.sourceOhmsOfUnknowns();
+    const islands = this.islandsNow();
     for (let at = 0; at < nodes.length; at++) {
       const unknown = unknownOf[nodes[at]!]!;
-      const isHere = unknown >= 0 && (islands === null || islands[unknown] === GROUNDED);
-      volts[at] = isHere ? companion.volts[unknown]! : 0;
-      sourceOhms[at] = unknown < 0 ? 0 : diagonal[unknown]!;
+      volts[at] = 0;
+      sourceOhms[at] = 0;
+      if (unknown < 0) continue;
+      if (islands === null || islands[unknown] === GROUNDED) volts[at] = found[unknown]!;
+      sourceOhms[at] =
+        deadIslands === null || deadIslands[unknown] === GROUNDED ? diagonal[unknown]! : Number.POSITIVE_INFINITY;
     }
   }
 
-  /** Good until they are asked for again. */
-  private sourceOhmsOfUnknowns(): Float64Array {
+  /** Fills in amps without sign of some elements; 0 for an element of -1. Throws for a joint. Sizes as many as are asked for. */
+  readAmps(elements: Int32Array, amps: Float64Array): void {
+    const { pattern, companion } = this;
+    const { code } = companion.table;
+    for (let at = 0; at < elements.length; at++) {
+      const e = elements[at]!;
+      if (e < 0) amps[at] = 0;
+      else if (code[e] === RESISTOR)
+        amps[at] = Math.abs(companion.siemens[e]! * voltsOver(pattern, companion.volts, e));
+      else amps[at] = Math.abs(this.amps(e));
+    }
+  }
+
+  /** Ohms of every unknown, which mean nothing where it lies on an island; good until they are asked for again. */
+  private sourceOhmsOfUnknowns(): { readonly diagonal: Float64Array; readonly islands: Int32Array | null } {
     const { factor, islands } = this.deadNetwork();
     this.room ??= { diagonal: new Float64Array(this.pattern.unknowns), off: new Float64Array(this.pattern.edges) };
-    const ohms = inverseDiagonal(this.pattern, factor, this.room.diagonal, this.room.off);
-    if (islands !== null)
-      for (let unknown = 0; unknown < ohms.length; unknown++)
-        if (islands[unknown] !== GROUNDED) ohms[unknown] = Number.POSITIVE_INFINITY;
-    return ohms;
+    return { diagonal: inverseDiagonal(this.pattern, factor, this.room.diagonal, this.room.off), islands };
   }
 
   /** Ohms between two nodes with the sources dead, as for `sourceOhms`; `Infinity` where nothing joins them. */
@@ -219,24 +286,35 @@ export class Solver {
     return (from < 0 ? 0 : volts[from]!) - (to < 0 ? 0 : volts[to]!);
   }
 
+  private roomForDead(): DeadNetwork {
+    const { pattern } = this;
+    this.dead ??= {
+      siemens: new Float64Array(pattern.placeOf.length),
+      factor: emptyFactor(pattern),
+      islands: null,
+      roomForIslands: new Int32Array(pattern.unknowns),
+    };
+    return this.dead;
+  }
+
   private deadNetwork(): DeadNetwork {
     const { pattern, companion } = this;
-    this.dead ??= { siemens: new Float64Array(pattern.placeOf.length), factor: emptyFactor(pattern), islands: null };
-    if (this.isDeadFresh) return this.dead;
-    const { siemens, factor } = this.dead;
+    const dead = this.roomForDead();
+    if (this.isDeadFresh) return dead;
+    const { siemens, factor } = dead;
     const { code } = companion.table;
     for (let e = 0; e < siemens.length; e++) {
       const now = isBent(code[e]!)
         ? chordAt(companion.table, e, voltsOver(pattern, companion.volts, e), companion.piece[e] === 0)
         : companion.siemens[e]!;
-      if (now === siemens[e]) continue;
+      if (Math.abs(now - siemens[e]!) <= SAME_SIEMENS * now) continue;
       siemens[e] = now;
       touch(factor, pattern.placeOf[e]!);
     }
     this.work.columns += refactor(pattern, factor, siemens);
-    this.dead.islands = factor.zeroPivots === 0 ? null : islandsOf(pattern, factor);
+    dead.islands = factor.zeroPivots === 0 ? null : islandsOf(pattern, factor, dead.roomForIslands);
     this.isDeadFresh = true;
-    return this.dead;
+    return dead;
   }
 }
 
@@ -246,4 +324,5 @@ interface DeadNetwork {
   readonly factor: Factor;
   /** Null where nothing floats. */
   islands: Int32Array | null;
+  readonly roomForIslands: Int32Array;
 }

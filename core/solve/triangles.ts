@@ -34,16 +34,25 @@ export interface Reach {
 
 /** The least such set with these unknowns; -1 is passed over. */
 export function reachOf(pattern: Pattern, unknowns: Iterable<number>): Reach {
-  const { parentOf, columnOf } = pattern;
+  const { parentOf, columnOf, columnStart } = pattern;
   const isIn = new Uint8Array(parentOf.length);
+  let [columnCount, nearCount] = [0, 0];
   for (const unknown of unknowns) {
-    for (let column = unknown; column >= 0 && isIn[column] === 0; column = parentOf[column]!) isIn[column] = 1;
+    for (let column = unknown; column >= 0 && isIn[column] === 0; column = parentOf[column]!) {
+      isIn[column] = 1;
+      columnCount++;
+      nearCount += columnStart[column + 1]! - columnStart[column]!;
+    }
   }
-  return {
-    columns: Int32Array.from([...isIn.keys()].filter((column) => isIn[column] === 1)),
-    near: Int32Array.from([...columnOf.keys()].filter((p) => isIn[columnOf[p]!] === 1)),
-    far: Int32Array.from([...columnOf.keys()].filter((p) => isIn[columnOf[p]!] === 0)),
-  };
+  const columns = new Int32Array(columnCount);
+  const near = new Int32Array(nearCount);
+  const far = new Int32Array(columnOf.length - nearCount);
+  for (let column = 0, k = 0; column < isIn.length; column++) if (isIn[column] === 1) columns[k++] = column;
+  for (let p = 0, nears = 0, fars = 0; p < columnOf.length; p++) {
+    if (isIn[columnOf[p]!] === 1) near[nears++] = p;
+    else far[fars++] = p;
+  }
+  return { columns, near, far };
 }
 
 /** As `solveTriangles`, where nothing is pushed outside the reach; fills the volts of the reach, and 0 elsewhere. */

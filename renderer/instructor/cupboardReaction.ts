@@ -3,7 +3,7 @@ import { sentence } from "../../core/base/words.ts";
 import { INSTRUMENTS } from "../../core/diagnose/reading.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
 import type { Host } from "../host/host.ts";
-import { fileSaved, type Page } from "../state/going.ts";
+import { type FilePage, fileSaved } from "../state/going.ts";
 import type { Open } from "../state/state.ts";
 import type { AppStore, Reaction } from "../state/store.ts";
 import { fileNameFor } from "../words/library.ts";
@@ -14,13 +14,13 @@ import { makeWanted } from "./draftChoice.ts";
 /** What the errands of the cupboard need. */
 interface Going {
   readonly host: Host;
-  readonly page: Page;
+  readonly page: FilePage;
   readonly store: AppStore;
   readonly open: Open;
 }
 
 /** Has the worker grade faults, find what they make fail, and make exercises; a bench that is put away takes its errands with it. */
-export function cupboardReaction(host: Host, page: Page, start: () => DeskPort): Reaction {
+export function cupboardReaction(host: Host, page: FilePage, start: () => DeskPort): Reaction {
   const grading = deskAsker(start);
   const asker = deskAsker(start);
   return (action, state, before, store) => {

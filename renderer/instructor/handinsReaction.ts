@@ -7,7 +7,7 @@ import { marksOf, readTasks, taskRows } from "../../core/lesson/tasks.ts";
 import { csvOf } from "../../core/paper/csv.ts";
 import type { Argument } from "../../schemas/calls.ts";
 import type { Host } from "../host/host.ts";
-import { fileSaved, type Going, type Page, refused } from "../state/going.ts";
+import { type FilePage, fileSaved, type Going, refused } from "../state/going.ts";
 import type { AppStore, Reaction } from "../state/store.ts";
 import { type DeskAsker, type DeskPort, deskAsker } from "./deskAsker.ts";
 import { type HandinsAct, isWaiting, markedHandins, momentText, type RouteMoment, unread } from "./handins.ts";
@@ -15,7 +15,7 @@ import { type HandinsAct, isWaiting, markedHandins, momentText, type RouteMoment
 const WORDS = GRADE_WORDS.sheet;
 
 /** Opens exercises, grades hand-ins one after the other, and draws their routes, all in the instructor's worker. */
-export function handinsReaction(host: Host, page: Page, start: () => DeskPort): Reaction {
+export function handinsReaction(host: Host, page: FilePage, start: () => DeskPort): Reaction {
   let begun = 0;
   let theStore: AppStore | null = null;
   const asker = deskAsker(() => {
@@ -102,7 +102,7 @@ async function marked(store: AppStore, asker: DeskAsker, turn: { grading: number
 }
 
 /** The table as it is listed, and after it the task list. */
-async function saved(going: Pick<Going, "host" | "page" | "store">, as: "csv" | "pdf"): Promise<void> {
+async function saved(going: Parameters<typeof fileSaved>[0], as: "csv" | "pdf"): Promise<void> {
   const { handins, settings } = going.store.getState();
   const marked = markedHandins(handins);
   if (as === "csv") return fileSaved(going, `${WORDS.title}.csv`, csvOf(gradeTable(marked)), "text");

@@ -4,7 +4,7 @@ import type { KeptAttempt } from "../../schemas/calls.ts";
 import { readExercise } from "../../schemas/exercise.ts";
 import type { Host } from "../host/host.ts";
 import type { Autosave } from "../state/autosave.ts";
-import { fileSaved, type Page, refused } from "../state/going.ts";
+import { type FilePage, fileSaved, refused } from "../state/going.ts";
 import type { AppStore, Reaction } from "../state/store.ts";
 import { GONE_WORDS } from "../words/gone.ts";
 import { handinSaved, LEARNER_WORDS } from "../words/learner.ts";
@@ -15,7 +15,7 @@ import type { AskVehicle } from "./vehicle.ts";
 /** What the errands of a learner need on their way. */
 interface Going {
   readonly host: Host;
-  readonly page: Page;
+  readonly page: FilePage;
   readonly autosave: Autosave;
   readonly ask: AskVehicle;
   readonly store: AppStore;
@@ -32,7 +32,7 @@ interface Going {
  */
 export function learnerReaction(
   host: Host,
-  page: Page,
+  page: FilePage,
   autosave: Autosave,
   ask: AskVehicle,
   now: () => Date,

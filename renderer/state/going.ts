@@ -7,15 +7,19 @@ import type { Autosave } from "./autosave.ts";
 import type { Notice } from "./state.ts";
 import type { AppStore } from "./store.ts";
 
-/** What the page itself must do for an errand: show its field for files, or hand a file to the browser. */
-export interface Page {
+/** What a page does about files where its host has no dialogs: it shows its own field, or hands one to the browser. */
+export interface FilePage {
   chooseFile(): void;
+  download(name: string, content: string, encoding: "text" | "base64"): void;
+}
+
+/** What the page itself must do for an errand: files, and the window that a class sees. */
+export interface Page extends FilePage {
   /** Opens the class window where a person lets it, or where there is a second screen to put it on; says where it is shown. */
   openClass(where: "any" | "window" | "here"): "window" | "here" | "forbidden";
   closeClass(): void;
   /** What the class window knows this one by. */
   readonly classId: string;
-  download(name: string, content: string, encoding: "text" | "base64"): void;
 }
 
 /** What an errand needs on its way. */
@@ -92,7 +96,7 @@ const HANDED_OUT: Omit<Notice, "id"> = {
 
 /** Has a file written where the person says, or hands it to the browser. */
 export async function fileSaved(
-  { host, page, store }: Pick<Going, "host" | "page" | "store">,
+  { host, page, store }: Pick<Going, "host" | "store"> & { readonly page: FilePage },
   name: string,
   content: string,
   encoding: "text" | "base64",

@@ -4,7 +4,8 @@ import { Worker } from "node:worker_threads";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { Rig } from "../../core/live/rig.ts";
 import { circuitsOf } from "./circuits.ts";
-import { dictionaryOf, fill } from "./dictionaryOf.ts";
+import { dictionaryOf, fill, numbersIn } from "./dictionaryOf.ts";
+import type { Share } from "./dictionaryWorker.ts";
 import { median, medianMs } from "./measure.ts";
 import { referenceMs } from "./yardsticks.ts";
 
@@ -17,7 +18,7 @@ interface Row {
   readonly unknowns: number;
   /** One process of the reference for one operating point. */
   readonly processMs: number;
-  /** The whole dictionary on one thread, and shared out to a thread a core: started before, answers sent back. */
+  /** The whole dictionary on one thread, and shared out to a thread a core: started before, numbers in shared memory. */
   readonly aloneMs: number;
   readonly sharedMs: number;
 }
@@ -28,24 +29,25 @@ async function measure(seed: number, circuit: Circuit): Promise<Row> {
   // Process and dictionary by turns: what else runs on the machine slows both alike.
   const processes: number[] = [];
   const before = (): void => void processes.push(referenceMs(rig, 1));
-  const aloneMs = medianMs(() => fill(dictionary), { times: TIMES, mostMs: 10_000, before });
+  const numbers = new Float64Array(numbersIn(dictionary));
+  const aloneMs = medianMs(() => fill(dictionary, numbers), { times: TIMES, mostMs: 10_000, before });
   return {
     seed,
     unknowns: rig.solver.pattern.unknowns,
     processMs: median(processes),
     aloneMs,
-    sharedMs: await sharedMs(circuit),
+    sharedMs: await sharedMs(circuit, numbers.byteLength),
   };
 }
 
-/** Milliseconds until all threads have filled their shares and sent them. */
-async function sharedMs(circuit: Circuit): Promise<number> {
+/** Milliseconds until all threads have filled their shares of one array of so many bytes, and sent what else they found. */
+async function sharedMs(circuit: Circuit, bytes: number): Promise<number> {
   const cores = availableParallelism();
-  const threads = Array.from(
-    { length: cores },
-    (_, from) =>
-      new Worker(new URL("./dictionaryWorker.ts", import.meta.url), { workerData: { circuit, from, cores } }),
-  );
+  const numbers = new SharedArrayBuffer(bytes);
+  const threads = Array.from({ length: cores }, (_, from) => {
+    const workerData: Share = { circuit, from, cores, numbers };
+    return new Worker(new URL("./dictionaryWorker.ts", import.meta.url), { workerData });
+  });
   const spent: number[] = [];
   // The first half warms the threads up.
   for (let run = 0; run < 2 * TIMES; run++) {

@@ -1,9 +1,8 @@
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
 import { controlsOf } from "../../core/circuit/points.ts";
 import { type Possible, possibleFaults } from "../../core/diagnose/possible.ts";
-import { type Predicted, predict } from "../../core/diagnose/predict.ts";
+import { type Predicted, predictor, roomFor } from "../../core/diagnose/predict.ts";
 import { testPointsOf } from "../../core/diagnose/testPoint.ts";
-import type { Rig } from "../../core/live/rig.ts";
 
 const FAULTS = 150;
 const STATES = 16;
@@ -31,16 +30,26 @@ export function dictionaryOf(circuit: Circuit): Dictionary {
   };
 }
 
-/** What every test point shows with every `cores`-th fault from this one on, in every condition. */
-export function fill({ circuit, faults, conditions }: Dictionary, from = 0, cores = 1): readonly Predicted[] {
+/** How many numbers a dictionary comes to. */
+export function numbersIn({ circuit, faults, conditions }: Dictionary): number {
+  return faults.length * roomFor(testPointsOf(circuit), conditions);
+}
+
+/**
+ * What every test point shows with every `cores`-th fault from this one on, in every condition. The numbers of a fault lie
+ * at its place among those of all, so that threads that share them fill one array.
+ */
+export function fill(
+  { circuit, faults, conditions }: Dictionary,
+  numbers: Float64Array,
+  from = 0,
+  cores = 1,
+): readonly Predicted[] {
   const points = testPointsOf(circuit);
-  const complaint = conditions.at(-1)!;
+  const size = roomFor(points, conditions);
+  const shownWith = predictor(circuit, conditions.at(-1)!, conditions, points);
   const filled: Predicted[] = [];
-  let rig: Rig | undefined;
-  for (let at = from; at < faults.length; at += cores) {
-    const found = predict(circuit, faults[at]!.faults, complaint, conditions, points, rig);
-    rig = found.rig;
-    filled.push(found.predicted);
-  }
+  for (let at = from; at < faults.length; at += cores)
+    filled.push(shownWith(faults[at]!.faults, numbers.subarray(at * size, (at + 1) * size)));
   return filled;
 }

@@ -23,7 +23,7 @@ test("a lamp from battery plus is dark at every point where the plus hangs on no
     { target: "W2", mode: "open" },
     { target: "W1", mode: "open" },
   ];
-  const [shown] = predict(SERIES, cut, {}, [{}], points).predicted.shown;
+  const [shown] = predict(SERIES, cut, {}, [{}], points).shown;
   expect(shown!.plusOhms).toBe(Number.POSITIVE_INFINITY);
   points.forEach(({ point }, number) => {
     const { across, pointVolts } = lampReads(shown!, number, "battery +", testLamp("heavy", 24));
