@@ -7,7 +7,7 @@ import { marksOf, readTasks, taskRows } from "../../core/lesson/tasks.ts";
 import { csvOf } from "../../core/paper/csv.ts";
 import type { Argument } from "../../schemas/calls.ts";
 import type { Host } from "../host/host.ts";
-import { type FilePage, fileSaved, type Going, refused } from "../state/going.ts";
+import { type FilePage, fileSaved, refused } from "../state/going.ts";
 import type { AppStore, Reaction } from "../state/store.ts";
 import { type DeskAsker, type DeskPort, deskAsker } from "./deskAsker.ts";
 import { type HandinsAct, isWaiting, markedHandins, momentText, type RouteMoment, unread } from "./handins.ts";
