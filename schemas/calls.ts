@@ -7,6 +7,7 @@ import { CIRCUIT_CALLS } from "./calls/circuits.ts";
 import { EXPORT_CALLS } from "./calls/export.ts";
 import { FILE_CALLS } from "./calls/files.ts";
 import { JOB_CALLS } from "./calls/jobs.ts";
+import { MARK_CALLS } from "./calls/marks.ts";
 import { PICTURE_CALLS } from "./calls/pictures.ts";
 import { PRINT_CALLS } from "./calls/print.ts";
 import { SAMPLE_CALLS } from "./calls/samples.ts";
@@ -17,6 +18,7 @@ export type { CallName } from "./callNames.ts";
 export type { AttemptRow, KeptAttempt } from "./calls/attempts.ts";
 export type { CircuitRow, OpenedCircuit, VersionRow } from "./calls/circuits.ts";
 export type { JobRow } from "./calls/jobs.ts";
+export type { KeptMark } from "./calls/marks.ts";
 export type { SampleRow } from "./calls/samples.ts";
 export type { WindowRequest } from "./calls/window.ts";
 
@@ -29,6 +31,7 @@ export const CALLS = {
   ...SAMPLE_CALLS,
   ...SETTING_CALLS,
   ...FILE_CALLS,
+  ...MARK_CALLS,
   ...PICTURE_CALLS,
   ...PRINT_CALLS,
   ...EXPORT_CALLS,

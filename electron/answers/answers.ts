@@ -5,6 +5,7 @@ import { EXPORT_ANSWERS } from "./export.ts";
 import { FILE_ANSWERS } from "./files.ts";
 import type { AnswerOf } from "./host.ts";
 import { JOB_ANSWERS } from "./jobs.ts";
+import { MARK_ANSWERS } from "./marks.ts";
 import { PICTURE_ANSWERS } from "./pictures.ts";
 import { PRINT_ANSWERS } from "./print.ts";
 import { SAMPLE_ANSWERS } from "./samples.ts";
@@ -22,6 +23,7 @@ export const ANSWERS: { readonly [N in CallName]: AnswerOf<N> } = {
   ...SAMPLE_ANSWERS,
   ...SETTING_ANSWERS,
   ...FILE_ANSWERS,
+  ...MARK_ANSWERS,
   ...PICTURE_ANSWERS,
   ...PRINT_ANSWERS,
   ...EXPORT_ANSWERS,

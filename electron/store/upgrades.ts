@@ -1,5 +1,6 @@
 import { ATTEMPTS_UPGRADE } from "./attemptsUpgrade.ts";
 import { JOBS_UPGRADE } from "./jobsUpgrade.ts";
+import { MARKS_UPGRADE } from "./marksUpgrade.ts";
 import { PICTURES_UPGRADE } from "./picturesUpgrade.ts";
 
 /** A step that brings the tables of a library to their next form. Applied once, in one transaction with its name. */
@@ -74,4 +75,5 @@ INSERT INTO search (search, rank) VALUES ('rank', 'bm25(10.0, 5.0, 1.0)');`,
   },
   JOBS_UPGRADE,
   ATTEMPTS_UPGRADE,
+  MARKS_UPGRADE,
 ];

@@ -11,6 +11,7 @@ import { FIRST_SETTINGS, type Settings } from "../../schemas/settings.ts";
 import { bytesOf } from "./base64.ts";
 import type { Host } from "./host.ts";
 import { memoryAttempts } from "./memoryAttempts.ts";
+import { memoryMarks } from "./memoryMarks.ts";
 
 interface KeptJob {
   readonly row: JobRow;
@@ -153,6 +154,7 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
     "jobs.remove": (place) => moveJob(place, moment()),
     "jobs.restore": (place) => moveJob(place, null),
     ...memoryAttempts(moment),
+    ...memoryMarks(),
     "circuits.fromSample": ({ sample }) => {
       const circuit = samples.get(sample);
       return circuit ? ok(create(circuit, null)) : refuse("sample-unknown", { sample });

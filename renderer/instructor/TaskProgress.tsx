@@ -1,16 +1,19 @@
 import { useMemo } from "react";
 import { GRADE_WORDS as WORDS } from "../../core/base/words/grade.ts";
-import { learnersIn, marksOf, progressOf, readTasks } from "../../core/lesson/tasks.ts";
+import { learnersIn, progressOf, readTasks } from "../../core/lesson/tasks.ts";
+import { Icon } from "../panels/Icon.tsx";
 import { useApp } from "../state/AppContext.tsx";
-import { markedHandins } from "./handins.ts";
+import { allMarks, ownMarks } from "./handins.ts";
 import { useHandins } from "./useHandins.ts";
 
 /** How far each learner is with the school's task list. */
 export function TaskProgress() {
-  const { desk } = useHandins();
+  const { desk, ask } = useHandins();
   const typed = useApp(({ settings }) => settings.tasks);
   const tasks = useMemo(() => readTasks(typed), [typed]);
-  const marks = useMemo(() => marksOf(markedHandins(desk)), [desk]);
+  const marks = useMemo(() => allMarks(desk), [desk]);
+  // Whoever has a hand-in on the desk would only come back.
+  const onDesk = new Set(ownMarks(desk).map(({ learner }) => learner));
   if (!tasks.ok || marks.length === 0) return null;
   return (
     <section className="handins-progress" aria-label="Progress with the task list">
@@ -25,6 +28,7 @@ export function TaskProgress() {
                   {task}
                 </th>
               ))}
+              <td />
             </tr>
           </thead>
           <tbody>
@@ -39,6 +43,19 @@ export function TaskProgress() {
                     </td>
                   );
                 })}
+                <td>
+                  {!onDesk.has(learner) && (
+                    <button
+                      type="button"
+                      className="icon-button is-small"
+                      aria-label={`Forget what ${learner} showed`}
+                      title="Forget what this learner showed"
+                      onClick={() => ask({ act: "forget", learner })}
+                    >
+                      <Icon name="close" size={16} />
+                    </button>
+                  )}
+                </td>
               </tr>
             ))}
           </tbody>

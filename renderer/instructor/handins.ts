@@ -1,5 +1,7 @@
 import type { Refusal } from "../../core/base/outcome.ts";
 import type { Share } from "../../core/base/units.ts";
+import { type Mark, marksOf } from "../../core/lesson/tasks.ts";
+import type { KeptMark } from "../../schemas/calls.ts";
 import type { ExerciseSeen, HandinMarked } from "./deskQuestion.ts";
 import { type Column, sortedBy } from "./handinColumns.ts";
 
@@ -42,6 +44,8 @@ export interface Handins {
   /** How far the grading of those that wait is; null while nothing is graded. */
   readonly done: Share | null;
   readonly isOpening: boolean;
+  /** What learners showed in hand-ins that were graded here before; null while the library was not asked. */
+  readonly kept: readonly KeptMark[] | null;
   /** What the program itself got wrong, or null. */
   readonly trouble: string | null;
   readonly sort: { readonly by: Column; readonly isDown: boolean } | null;
@@ -57,6 +61,7 @@ export const CLEAR_DESK: Handins = {
   handins: [],
   done: null,
   isOpening: false,
+  kept: null,
   trouble: null,
   sort: null,
   shown: null,
@@ -83,13 +88,18 @@ export type HandinsAct =
       readonly trouble: string | null;
     }
   | { readonly act: "marked"; readonly key: number; readonly marked: HandinMarked }
-  | { readonly act: "set"; readonly change: Partial<Pick<Handins, "done" | "isOpening" | "trouble" | "picture">> }
+  | {
+      readonly act: "set";
+      readonly change: Partial<Pick<Handins, "done" | "isOpening" | "kept" | "trouble" | "picture">>;
+    }
   | { readonly act: "put-away"; readonly key: number }
   | { readonly act: "put-exercise-away"; readonly text: string }
   | { readonly act: "sort"; readonly by: Column }
   | { readonly act: "look"; readonly key: number | null }
   /** Has the table written for a spreadsheet, or as sheets to be printed. */
   | { readonly act: "save"; readonly as: "csv" | "pdf" }
+  /** Forgets all that one learner showed. */
+  | { readonly act: "forget"; readonly learner: string }
   /** Has a moment of the route drawn that is looked at. */
   | { readonly act: "draw"; readonly moment: RouteMoment };
 
@@ -144,6 +154,7 @@ export function reduceHandins(desk: Handins, act: HandinsAct): Handins {
     case "look":
       return { ...desk, shown: act.key, picture: null };
     case "save":
+    case "forget":
     case "draw":
       return desk;
   }
@@ -187,6 +198,20 @@ export function listedHandins({ handins, sort }: Pick<Handins, "handins" | "sort
 /** The hand-ins that were looked at, in the order in which they are listed. */
 export function markedHandins(desk: Pick<Handins, "handins" | "sort">): readonly HandinMarked[] {
   return listedHandins(desk).flatMap(({ marked }) => (marked ? [marked] : []));
+}
+
+/** The marks of the hand-ins on the desk, as the library keeps them. */
+export function ownMarks({ handins }: Pick<Handins, "handins">): readonly KeptMark[] {
+  return handins.flatMap(({ marked }) =>
+    marked?.id ? marksOf([marked]).map((mark) => ({ ...mark, id: marked.id! })) : [],
+  );
+}
+
+/** All marks that are known: those that were kept, and those of the desk. */
+export function allMarks(desk: Pick<Handins, "handins" | "kept">): readonly Mark[] {
+  const own = ownMarks(desk);
+  const ids = new Set(own.map(({ id }) => id));
+  return [...(desk.kept ?? []).filter(({ id }) => !ids.has(id)), ...own];
 }
 
 /** Whether a hand-in is still to be graded: never looked at, or of an exercise that was shut when it was. */

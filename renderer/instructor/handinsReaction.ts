@@ -1,16 +1,26 @@
-import { refuse } from "../../core/base/outcome.ts";
+import { type Outcome, refuse } from "../../core/base/outcome.ts";
 import { GRADE_WORDS } from "../../core/base/words/grade.ts";
 import { sentence } from "../../core/base/words.ts";
 import { type ClassRow, classRows } from "../../core/lesson/classRows.ts";
 import { gradeTable } from "../../core/lesson/gradeTable.ts";
-import { marksOf, readTasks, taskRows } from "../../core/lesson/tasks.ts";
+import { readTasks, taskRows } from "../../core/lesson/tasks.ts";
 import { csvOf } from "../../core/paper/csv.ts";
-import type { Argument } from "../../schemas/calls.ts";
+import type { Answer, Argument } from "../../schemas/calls.ts";
 import type { Host } from "../host/host.ts";
 import { type FilePage, fileSaved, refused } from "../state/going.ts";
 import type { AppStore, Reaction } from "../state/store.ts";
+import { GONE_WORDS } from "../words/gone.ts";
 import { type DeskAsker, type DeskPort, deskAsker } from "./deskAsker.ts";
-import { type HandinsAct, isWaiting, markedHandins, momentText, type RouteMoment, unread } from "./handins.ts";
+import {
+  allMarks,
+  type HandinsAct,
+  isWaiting,
+  markedHandins,
+  momentText,
+  ownMarks,
+  type RouteMoment,
+  unread,
+} from "./handins.ts";
 
 const WORDS = GRADE_WORDS.sheet;
 
@@ -29,15 +39,22 @@ export function handinsReaction(host: Host, page: FilePage, start: () => DeskPor
     theStore = store;
     if (action.do !== "handins") return;
     const { act } = action;
+    const graded = async (): Promise<void> => {
+      await marked(store, asker, turn);
+      await marksKept(store, host.ask("marks.keep", { marks: [...ownMarks(store.getState().handins)] }));
+    };
     switch (act.act) {
+      case "show":
+        void inTrouble(store, marksKept(store, host.ask("marks.list", {})));
+        return;
+      case "forget":
+        void inTrouble(store, marksKept(store, host.ask("marks.forget", { learner: act.learner })));
+        return;
       case "take":
-        void inTrouble(store, marked(store, asker, turn));
+        void inTrouble(store, graded());
         return;
       case "open":
-        void inTrouble(
-          store,
-          opened(store, asker, act.passphrase, turn).then(() => marked(store, asker, turn)),
-        );
+        void inTrouble(store, opened(store, asker, act.passphrase, turn).then(graded));
         return;
       case "stop-grading":
         turn.grading += 1;
@@ -101,13 +118,21 @@ async function marked(store: AppStore, asker: DeskAsker, turn: { grading: number
   if (turn.grading === own) say(store, { act: "set", change: { done: null } });
 }
 
+/** What the library keeps of all learners; where it cannot be read, what lies on the desk still counts. */
+async function marksKept(store: AppStore, asked: Promise<Outcome<Answer<"marks.list">>>): Promise<void> {
+  const answer = await asked.catch(() => null);
+  if (answer?.ok) say(store, { act: "set", change: { kept: answer.value.marks } });
+  else if (answer) refused(store, answer.refusal, "Progress was not kept.");
+  else store.dispatch({ do: "tell", notice: { title: "Progress was not kept.", words: GONE_WORDS, isError: true } });
+}
+
 /** The table as it is listed, and after it the task list. */
 async function saved(going: Parameters<typeof fileSaved>[0], as: "csv" | "pdf"): Promise<void> {
   const { handins, settings } = going.store.getState();
   const marked = markedHandins(handins);
   if (as === "csv") return fileSaved(going, `${WORDS.title}.csv`, csvOf(gradeTable(marked)), "text");
   const tasks = readTasks(settings.tasks);
-  const rows = tasks.ok ? taskRows(tasks.value, marksOf(marked)) : [];
+  const rows = tasks.ok ? taskRows(tasks.value, allMarks(handins)) : [];
   const printed = await going.host.ask("print.class", {
     rows: classRows(marked).map(unfrozen),
     tasks: rows.map(({ learner, done, tried }) => ({ learner, done: [...done], tried: [...tried] })),

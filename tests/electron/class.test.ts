@@ -19,3 +19,27 @@ describe("the table of a class", () => {
     expect(code(await ask(host, "print.class", { rows: [], tasks: [] }))).toBe("call-argument");
   });
 });
+
+describe("the marks of a class", () => {
+  const mark = (sign: string, learner: string, isMastered: boolean) => ({
+    id: sign.repeat(64),
+    learner,
+    exercise: "Horns",
+    isMastered,
+  });
+  const [ann, bob] = [mark("a", "Ann", true), mark("b", "Bob", false)];
+
+  it("are kept over a restart, each hand-in once as it was graded last, until a learner is forgotten", async () => {
+    const folder = ownFolder();
+    const first = hostOn(folder);
+    expect(await got(first, "marks.keep", { marks: [bob, { ...ann, isMastered: false }] })).toEqual({
+      marks: [{ ...ann, isMastered: false }, bob],
+    });
+    await got(first, "marks.keep", { marks: [ann] });
+    await first.keeper.close();
+    const later = hostOn(folder);
+    expect(await got(later, "marks.list", {})).toEqual({ marks: [ann, bob] });
+    expect(await got(later, "marks.forget", { learner: "Ann" })).toEqual({ marks: [bob] });
+    expect(code(await ask(later, "marks.keep", { marks: [{ ...ann, id: "a" }] }))).toBe("call-argument");
+  });
+});

@@ -1,12 +1,15 @@
 import { describe, expect, test } from "vitest";
+import { progressOf, readTasks } from "../../core/lesson/tasks.ts";
+import { memoryHost } from "../../renderer/host/memory.ts";
 import { deskAnswer, emptyDesk } from "../../renderer/instructor/deskAnswer.ts";
 import type { DeskPort } from "../../renderer/instructor/deskAsker.ts";
 import type { DeskSaid } from "../../renderer/instructor/deskQuestion.ts";
 import { takeFiles } from "../../renderer/instructor/handinFiles.ts";
-import { type HandinsAct, listedHandins, momentText } from "../../renderer/instructor/handins.ts";
+import { allMarks, type HandinsAct, listedHandins, momentText } from "../../renderer/instructor/handins.ts";
 import { handinsReaction } from "../../renderer/instructor/handinsReaction.ts";
 import { createAppStore } from "../../renderer/state/store.ts";
-import { CALLS } from "../../schemas/calls.ts";
+import type { CallName } from "../../schemas/callNames.ts";
+import { type Argument, CALLS } from "../../schemas/calls.ts";
 import { formatExercise, openForLearner, readExercise } from "../../schemas/exercise.ts";
 import { formatHandin } from "../../schemas/handin.ts";
 import { ROUNDS_LIMITS } from "../../schemas/seal.ts";
@@ -33,12 +36,13 @@ const bo = await lamp.handin("Bo", "verdict W4:open");
 const file = (name: string, text: string): File => new File([text], name);
 
 /** A page with an instructor's desk whose worker answers in this thread; `kill` is what becomes of a worker that fails. */
-function page() {
+function page(library = memoryHost(new Map(), () => "2026-03-02T08:00:00Z")) {
   const ports: DeskPort[] = [];
   const sent: { readonly name: string; readonly argument: Readonly<Record<string, unknown>> }[] = [];
   const host = {
     name: "loopback",
-    ask: (name: string, argument: Readonly<Record<string, unknown>>) => {
+    ask: (name: CallName, argument: Readonly<Record<string, unknown>>) => {
+      if (name.startsWith("marks.")) return library.ask(name, argument as Argument<CallName>);
       sent.push({ name, argument });
       const printed = { pdf: "JVBERi0=", name: "Class.pdf", sheets: 1 };
       return Promise.resolve({ ok: true, value: name === "print.class" ? printed : { done: "saved", where: "here" } });
@@ -204,6 +208,28 @@ describe("the instructor's desk", () => {
       { learner: "Bo", done: [], tried: ["Find an open ground"] },
     ]);
     expect(sent[2]).toMatchObject({ name: "files.save", argument: { name: "Class.pdf", encoding: "base64" } });
+  });
+
+  test("what learners showed is kept: a later desk knows it without their files, until they are forgotten", async () => {
+    const library = memoryHost(new Map(), () => "2026-03-02T08:00:00Z");
+    const first = page(library);
+    first.act(await takeFiles([file("a", anna), file("b", bo), file("l", lamp.text)]));
+    first.act({ act: "open", passphrase: PASSPHRASE });
+    await first.until(() => first.desk().kept?.length === 2);
+    const later = page(library);
+    later.act({ act: "show" });
+    await later.until(() => later.desk().kept !== null);
+    const [task] = got(readTasks("Find an open ground: Dark lamp"));
+    const progress = (learner: string) => progressOf(task!, allMarks(later.desk()), learner);
+    expect([progress("Anna"), progress("Bo")]).toEqual(["done", "tried"]);
+    // Graded again, they are no others.
+    later.act(await takeFiles([file("a", anna), file("l", lamp.text)]));
+    later.act({ act: "open", passphrase: PASSPHRASE });
+    await later.rests();
+    expect(allMarks(later.desk())).toHaveLength(2);
+    later.act({ act: "forget", learner: "Bo" });
+    await later.until(() => later.desk().kept?.length === 1);
+    expect(progress("Bo")).toBe("none");
   });
 
   test("a worker that fails is said; the exercises are to be opened again, and no file is lost", async () => {
