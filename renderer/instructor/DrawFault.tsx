@@ -8,6 +8,8 @@ import { DIFFICULTIES } from "../../core/lesson/graded.ts";
 import { Trouble } from "../editor/Trouble.tsx";
 import { Choice, SelectChoice } from "../panels/Choice.tsx";
 import { LabelledField } from "../panels/LabelledField.tsx";
+import { useApp } from "../state/AppContext.tsx";
+import { notProbedNow } from "../state/views.ts";
 import type { Cupboard } from "./cupboard.ts";
 import { Progress } from "./Progress.tsx";
 import { useCupboard } from "./useCupboard.ts";
@@ -23,6 +25,8 @@ export function DrawFault({ circuit, cupboard }: Shown) {
   const { ask } = useCupboard();
   const { behind, done, graded } = cupboard;
   const isOld = graded !== null && graded.circuit !== wiringOf(circuit);
+  const notProbed = useApp(notProbedNow);
+  if (notProbed !== null) return <p className="small cupboard-line">{notProbed}</p>;
   if (circuit.checks.length === 0)
     return <p className="small cupboard-line">Add a function check first: an exercise needs one that fails.</p>;
   return (

@@ -19,14 +19,15 @@ interface Shown {
 export function RouteDrawing({ marked, at }: Shown) {
   const { desk, ask } = useHandins();
   const palette = useApp(({ theme }) => theme);
+  const look = useApp(({ settings }) => settings.look);
   const { id, pages, pageOf } = marked;
   const [chosen, setChosen] = useState<{ readonly at: number; readonly page: string } | null>(null);
   const [isLarge, setLarge] = useState(false);
   const page = (chosen?.at === at ? chosen.page : pageOf[at]) ?? "";
-  const wanted = momentText({ handin: id ?? "", step: at, page, palette });
+  const wanted = momentText({ handin: id ?? "", step: at, page, palette, look });
   useEffect(
-    () => ask({ act: "draw", moment: { handin: id ?? "", step: at, page, palette } }),
-    [ask, id, at, page, palette],
+    () => ask({ act: "draw", moment: { handin: id ?? "", step: at, page, palette, look } }),
+    [ask, id, at, page, palette, look],
   );
   const { picture } = desk;
   const PageChoice = pages.length > MOST_SIDE_BY_SIDE ? SelectChoice : Choice;

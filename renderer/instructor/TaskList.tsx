@@ -4,7 +4,7 @@ import { readTasks } from "../../core/lesson/tasks.ts";
 import { Trouble } from "../editor/Trouble.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 
-/** The school's task list, typed one task a line; kept once it can be read, and only then. */
+/** The school's task list, typed one task a line; kept as it was typed, and counted once it can be read. */
 export function TaskList() {
   const { dispatch } = useAppStore();
   const kept = useApp(({ settings }) => settings.tasks);
@@ -14,7 +14,7 @@ export function TaskList() {
   const read = readTasks(text);
   const isEmpty = text.trim() === "";
   const keep = (): void => {
-    if (typed === null || (!read.ok && !isEmpty)) return;
+    if (typed === null) return;
     dispatch({ do: "set", settings: { tasks: typed } });
     setTyped(null);
   };
@@ -26,6 +26,7 @@ export function TaskList() {
         <span className="small">One task a line, then the exercises by title that show it</span>
         <textarea
           rows={5}
+          maxLength={20_000}
           value={text}
           spellCheck={false}
           placeholder={"Find an open feed: Horns; Vents\nVoltage drop, ground side: Rear lamps"}

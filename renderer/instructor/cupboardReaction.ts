@@ -94,7 +94,12 @@ async function made(going: Going, asker: DeskAsker, passphrase: string): Promise
   if (!answer) return;
   set(going, { isMaking: false, refused: answer.ok ? null : sentence(answer.refusal) });
   if (!answer.ok) return;
-  await fileSaved(going, fileNameFor({ title: draft.title }, "exercise.json"), answer.value.text, "text");
+  await fileSaved(
+    going,
+    fileNameFor({ title: draft.title.trim() || circuit.title }, "exercise.json"),
+    answer.value.text,
+    "text",
+  );
   // Of a drawn fault nothing more is said: whoever draws it may want to find it.
   const { alike } = answer.value;
   if (taken.seed === null && alike.length > 0)

@@ -44,6 +44,9 @@ export async function deskAnswer(
       return opened(desk, question);
     case "mark":
       return marked(desk, question);
+    case "shut":
+      desk.exercises.delete(question.id);
+      return null;
     case "picture": {
       const route = desk.routes.get(question.handin);
       assert(route, "a route is shown that was made again");

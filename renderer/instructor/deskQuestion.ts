@@ -8,6 +8,7 @@ import type { ExerciseChoice, Hidden } from "../../core/lesson/exercise.ts";
 import type { GradedFault } from "../../core/lesson/graded.ts";
 import type { Marked } from "../../core/lesson/gradeTable.ts";
 import type { RouteStep } from "../../core/lesson/routeStep.ts";
+import type { Look } from "../../core/parts/kind.ts";
 
 /** A function check by its id, and how it fails. */
 export interface Fails {
@@ -44,7 +45,10 @@ export type DeskQuestion =
       readonly step: number;
       readonly page: string;
       readonly palette: Palette;
-    };
+      readonly look: Look;
+    }
+  /** Shuts an exercise again. */
+  | { readonly ask: "shut"; readonly id: string };
 
 /** An exercise as a file, and who cannot be told from its fault by what it allows. */
 export interface ExerciseMade {
@@ -85,6 +89,7 @@ export interface DeskAnswers {
   readonly mark: HandinMarked;
   /** The page as SVG text. */
   readonly picture: string;
+  readonly shut: null;
 }
 
 /** A question on its way to the worker. */

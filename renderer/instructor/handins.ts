@@ -109,11 +109,12 @@ export interface RouteMoment {
   readonly step: number;
   readonly page: string;
   readonly palette: "light" | "dark";
+  readonly look: "iec" | "na";
 }
 
 /** What tells the picture of one moment from that of another. */
-export function momentText({ handin, step, page, palette }: RouteMoment): string {
-  return `${handin} ${step} ${page} ${palette}`;
+export function momentText({ handin, step, page, palette, look }: RouteMoment): string {
+  return `${handin} ${step} ${page} ${palette} ${look}`;
 }
 
 /** The desk after what was asked of it; what must be worked out is an errand. */

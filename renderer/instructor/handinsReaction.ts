@@ -35,7 +35,7 @@ export function handinsReaction(host: Host, page: FilePage, start: () => DeskPor
     return start();
   });
   const turn = { opening: 0, grading: 0, drawing: 0 };
-  return (action, _state, _before, store) => {
+  return (action, _state, before, store) => {
     theStore = store;
     if (action.do !== "handins") return;
     const { act } = action;
@@ -59,6 +59,15 @@ export function handinsReaction(host: Host, page: FilePage, start: () => DeskPor
       case "stop-grading":
         turn.grading += 1;
         return;
+      case "put-exercise-away": {
+        const seen = before.handins.exercises.find(({ text }) => text === act.text)?.seen;
+        if (seen)
+          void inTrouble(
+            store,
+            asker.ask<"shut">({ ask: "shut", id: seen.id }).then(() => {}),
+          );
+        return;
+      }
       case "save":
         void inTrouble(store, saved({ host, page, store }, act.as));
         return;

@@ -17,6 +17,7 @@ import { textWidth } from "../../core/drawing/type.ts";
 import { plantOf } from "../../core/lesson/plant.ts";
 import { liveInside, type RouteStep, routeSteps } from "../../core/lesson/routeStep.ts";
 import { kindOf } from "../../core/parts/catalogue.ts";
+import type { Look } from "../../core/parts/kind.ts";
 import { viewOf } from "../../core/parts/view.ts";
 import type { MarkedRoute } from "../../schemas/marked.ts";
 
@@ -25,6 +26,7 @@ export interface Moment {
   readonly step: number;
   readonly page: string;
   readonly palette: Palette;
+  readonly look: Look;
 }
 
 /** Paper round the drawing, millimetres. */
@@ -36,16 +38,16 @@ const MARGIN = 5;
  */
 export function routePicture(
   { opened, replay }: NonNullable<MarkedRoute["route"]>,
-  { step, page, palette }: Moment,
+  { step, page, palette, look }: Moment,
 ): string {
   const { exercise, hidden } = opened;
   const { circuit } = exercise;
   const planted = plantOf(circuit, hidden.fault);
   assert(planted.ok, "the hidden fault was planted when the exercise was opened");
   const live = liveInside(replay[step]!, planted.value.faults);
-  const sheet = sheetOf({ circuit, page, live, zoom: 1 });
+  const sheet = sheetOf({ circuit, page, live, look, zoom: 1 });
   assert(sheet.ok, "a route is shown on a page of its circuit");
-  const marks = [...sheet.value.marks, ...flagsOn(circuit, page, routeSteps(replay).slice(0, step))];
+  const marks = [...sheet.value.marks, ...flagsOn({ circuit, page, look }, routeSteps(replay).slice(0, step))];
   const bounds = boundsOfAll(marks);
   const svg = svgOf({ ...sheet.value, marks }, { palette, inPage: true });
   if (!bounds) return svg;
@@ -53,6 +55,13 @@ export function routePicture(
   const box = [left! - MARGIN, top! - MARGIN, right! - left! + 2 * MARGIN, bottom! - top! + 2 * MARGIN];
   // Only what is drawn is shown, as wide as the window has room for.
   return svg.replace(/ width="[^"]*" height="[^"]*" viewBox="[^"]*"/, ` viewBox="${box.map(lengthText).join(" ")}"`);
+}
+
+/** A page, and the symbols it is drawn with. */
+interface SheetSeen {
+  readonly circuit: Circuit;
+  readonly page: string;
+  readonly look: Look;
 }
 
 const POINTS = 9;
@@ -63,7 +72,7 @@ const FLAG: { readonly height: GridUnits; readonly pad: GridUnits; readonly pole
 };
 
 /** A flag for each point that was read, with what its last readings showed. */
-function flagsOn(circuit: Circuit, page: string, steps: readonly RouteStep[]): readonly Mark[] {
+function flagsOn(sheet: SheetSeen, steps: readonly RouteStep[]): readonly Mark[] {
   const read = new Map<PointId, { readonly words: string[]; isLast: boolean }>();
   for (const [index, { reading, shown, leads }] of steps.entries()) {
     const [point] = leads;
@@ -73,7 +82,7 @@ function flagsOn(circuit: Circuit, page: string, steps: readonly RouteStep[]): r
     read.set(point, { words: flag.words, isLast: index === steps.length - 1 });
   }
   return [...read].flatMap(([point, { words, isLast }]) => {
-    const spot = spotOf(circuit, page, point);
+    const spot = spotOf(sheet, point);
     return spot ? flagMarks(spot, words.at(-1)!, words.length, isLast) : [];
   });
 }
@@ -100,14 +109,14 @@ function flagMarks({ x, y }: Spot, last: string, count: number, isLast: boolean)
 }
 
 /** Where a point is on the page; a part that was looked at, at the top left of its symbol. Null where it is elsewhere. */
-function spotOf(circuit: Circuit, page: string, point: PointId): Spot | null {
+function spotOf({ circuit, page, look }: SheetSeen, point: PointId): Spot | null {
   const found = partOfPoint(circuit, point);
   const part = found?.part ?? partAt(circuit, point);
   const place = part && circuit.placement.parts[part.id];
   const kind = part && kindOf(part.kind);
   if (!part || !kind || place?.page !== page) return null;
   const view = viewOf(kind, part, circuit.nominalVolts);
-  const shape = placeSymbol(kind.symbol(view, restPose(kind, view), "iec"), place);
+  const shape = placeSymbol(kind.symbol(view, restPose(kind, view), look), place);
   const terminal = found && shape.terminals[found.terminal];
   if (terminal) return terminal;
   const bounds = shape.marks.map(boundsOf)[0];

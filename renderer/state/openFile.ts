@@ -1,6 +1,7 @@
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import { sentence } from "../../core/base/words.ts";
 import { isExerciseText } from "../../schemas/exercise.ts";
+import { isHandinText } from "../../schemas/handin.ts";
 import { isJobText } from "../../schemas/job.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import { textOf } from "../../schemas/text.ts";
@@ -19,9 +20,11 @@ export async function openFile({ dispatch }: Pick<AppStore, "dispatch">, file: F
 }
 
 /** What opens a text, by its own word. */
-function openerOf(text: string): "open-exercise" | "open-job-text" | "open-text" {
-  if (isExerciseText(text)) return "open-exercise";
-  return isJobText(text) ? "open-job-text" : "open-text";
+function openingOf(name: string, text: string): Action {
+  if (isExerciseText(text)) return { do: "open-exercise", name, text };
+  if (isHandinText(text))
+    return { do: "handins", act: { act: "take", exercises: [], handins: [{ name, text, refusal: null }] } };
+  return { do: isJobText(text) ? "open-job-text" : "open-text", name, text };
 }
 
 /** First signs of a file in which a circuit is packed with its pictures. */
@@ -39,7 +42,7 @@ async function readFile(file: File): Promise<Outcome<Action>> {
     if (isPacked) return ok({ do: "open-packed", name, bytes: base64Of(bytes) });
     const text = textOf(bytes);
     if (!text.ok) return text;
-    return ok({ do: openerOf(text.value), name, text: text.value });
+    return ok(openingOf(name, text.value));
   } catch {
     return refuse("file-unreadable", { file: name });
   }

@@ -7,6 +7,7 @@ import type { DeskSaid } from "../../renderer/instructor/deskQuestion.ts";
 import { takeFiles } from "../../renderer/instructor/handinFiles.ts";
 import { allMarks, type HandinsAct, listedHandins, momentText } from "../../renderer/instructor/handins.ts";
 import { handinsReaction } from "../../renderer/instructor/handinsReaction.ts";
+import { openFile } from "../../renderer/state/openFile.ts";
 import { createAppStore } from "../../renderer/state/store.ts";
 import type { CallName } from "../../schemas/callNames.ts";
 import { type Argument, CALLS } from "../../schemas/calls.ts";
@@ -136,6 +137,20 @@ describe("the instructor's desk", () => {
     expect(JSON.stringify(store.getState())).not.toContain(PASSPHRASE);
   });
 
+  test("a hand-in that is opened elsewhere in the window comes onto the desk; an exercise put away is shut again", async () => {
+    const { act, desk, rests, store } = page();
+    await openFile(store, file("anna.handin.json", anna));
+    expect(desk()).toMatchObject({ isShown: true, handins: [{ name: "anna.handin.json" }] });
+    act(await takeFiles([file("l", lamp.text)]));
+    act({ act: "open", passphrase: PASSPHRASE });
+    await rests();
+    expect(codes(desk())).toEqual(["right"]);
+    act({ act: "put-exercise-away", text: lamp.text });
+    act(await takeFiles([file("bo.handin.json", bo)]));
+    await rests();
+    expect(codes(desk())).toEqual(["right", "handin-waits"]);
+  });
+
   test("the table is sorted by any column, up and down; those with nothing in it stay last", async () => {
     const { act, desk, rests } = page();
     act(await takeFiles([file("x.json", "?"), file("b", bo), file("a", anna), file("l", lamp.text)]));
@@ -171,7 +186,7 @@ describe("the instructor's desk", () => {
     expect(marked.steps[2]!.off.length).toBeGreaterThan(0);
     expect(marked.pageOf).toHaveLength(5);
     const drawn = async (step: number): Promise<string> => {
-      const moment = { handin: marked.id!, step, page: marked.pages[0]!.id, palette: "light" } as const;
+      const moment = { handin: marked.id!, step, page: marked.pages[0]!.id, palette: "light", look: "iec" } as const;
       act({ act: "draw", moment });
       await until(() => desk().picture?.of === momentText(moment));
       return desk().picture!.svg;
