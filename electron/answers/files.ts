@@ -5,6 +5,13 @@ import { isJobFile } from "../jobFile.ts";
 import { bringFile } from "./bring.ts";
 import type { AnswersOf } from "./host.ts";
 
+/** What a page takes up itself, by the file's name; null for a circuit. */
+function forThePage(path: string): "job" | "exercise" | "handin" | null {
+  if (isJobFile(path)) return "job";
+  if (isExerciseFile(path)) return "exercise";
+  return path.toLowerCase().endsWith(".handin.json") ? "handin" : null;
+}
+
 /** What is answered where the person is asked for a file. */
 export const FILE_ANSWERS: AnswersOf<"files.save" | "files.open"> = {
   "files.save": (file, host) => host.saveFile(file),
@@ -14,9 +21,10 @@ export const FILE_ANSWERS: AnswersOf<"files.save" | "files.open"> = {
     if (!chosen.ok) return chosen;
     if ("done" in chosen.value) return ok(chosen.value);
     const { path } = chosen.value;
-    if (isJobFile(path) || isExerciseFile(path)) {
+    const done = forThePage(path);
+    if (done !== null) {
       const file = await textIn(path);
-      return file.ok ? ok({ done: isJobFile(path) ? "job" : "exercise", ...file.value }) : file;
+      return file.ok ? ok({ done, ...file.value }) : file;
     }
     const store = await host.keeper.store();
     if (!store.ok) return store;

@@ -6,6 +6,7 @@ import { formatCircuit } from "../../schemas/formatCircuit.ts";
 import { BIN_DAYS } from "../../schemas/limits.ts";
 import type { ExportAsk } from "../export/exports.ts";
 import type { Host } from "../host/host.ts";
+import { takeHandin } from "../instructor/handinFiles.ts";
 import { GONE_WORDS } from "../words/gone.ts";
 import { fileNameFor, NO_TITLE, shownTitle } from "../words/library.ts";
 import { benchLost } from "../words/saving.ts";
@@ -168,6 +169,8 @@ async function fileChosen({ host, page, store, autosave }: Going): Promise<void>
   else if (answer.value.done === "choose") page.chooseFile();
   else if (answer.value.done === "job")
     store.dispatch({ do: "open-job-text", name: answer.value.name, text: answer.value.text });
+  else if (answer.value.done === "handin")
+    store.dispatch({ do: "handins", act: takeHandin(answer.value.name, answer.value.text) });
   else if (answer.value.done === "exercise")
     store.dispatch({ do: "open-exercise", name: answer.value.name, text: answer.value.text });
   else if (answer.value.done === "opened") store.dispatch({ do: "opened", opened: answer.value.opened });

@@ -6,6 +6,7 @@ import { isJobText } from "../../schemas/job.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import { textOf } from "../../schemas/text.ts";
 import { base64Of } from "../host/base64.ts";
+import { takeHandin } from "../instructor/handinFiles.ts";
 import type { Action } from "./action.ts";
 import type { AppStore } from "./store.ts";
 
@@ -22,8 +23,7 @@ export async function openFile({ dispatch }: Pick<AppStore, "dispatch">, file: F
 /** What opens a text, by its own word. */
 function openingOf(name: string, text: string): Action {
   if (isExerciseText(text)) return { do: "open-exercise", name, text };
-  if (isHandinText(text))
-    return { do: "handins", act: { act: "take", exercises: [], handins: [{ name, text, refusal: null }] } };
+  if (isHandinText(text)) return { do: "handins", act: takeHandin(name, text) };
   return { do: isJobText(text) ? "open-job-text" : "open-text", name, text };
 }
 

@@ -55,6 +55,8 @@ export const FILE_CALLS = {
       z.strictObject({ done: z.literal("job"), name: z.string(), text: z.string() }),
       /** An exercise, sealed as it is: the page opens it in its worker. */
       z.strictObject({ done: z.literal("exercise"), name: z.string(), text: z.string() }),
+      /** A hand-in: it comes onto the instructor's desk. */
+      z.strictObject({ done: z.literal("handin"), name: z.string(), text: z.string() }),
       z.strictObject({ done: z.enum(["cancelled", "choose"]) }),
     ]),
   },

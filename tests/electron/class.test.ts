@@ -1,4 +1,7 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { ok } from "../../core/base/outcome.ts";
 import { ask, code, got, hostOn, ownFolder } from "./library.ts";
 
 describe("the table of a class", () => {
@@ -41,5 +44,14 @@ describe("the marks of a class", () => {
     expect(await got(later, "marks.list", {})).toEqual({ marks: [ann, bob] });
     expect(await got(later, "marks.forget", { learner: "Ann" })).toEqual({ marks: [bob] });
     expect(code(await ask(later, "marks.keep", { marks: [{ ...ann, id: "a" }] }))).toBe("call-argument");
+  });
+});
+
+describe("a hand-in that is chosen as a file", () => {
+  it("comes to the page as it is", async () => {
+    const path = join(ownFolder(), "ann.handin.json");
+    writeFileSync(path, "{}");
+    const host = hostOn(ownFolder(), { chooseFile: async () => ok({ path }) });
+    expect(await got(host, "files.open", {})).toEqual({ done: "handin", name: "ann.handin.json", text: "{}" });
   });
 });
