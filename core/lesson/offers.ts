@@ -144,8 +144,10 @@ function partMoves(circuit: Circuit, part: PartId): readonly Move[] {
     .flatMap(({ key, control }) =>
       control.positions.map((position): Move => ({ do: "throw", control: key, position: position.name })),
     );
-  const looks = SENSES.map((sense) => sensed(part, sense));
-  return [...throws, ...looks, ...pulls(part), ...plugsOf(circuit, part).flatMap(plugMoves)];
+  const plugs = plugsOf(circuit, part);
+  // An in-line joint is looked at as the plug that it is.
+  const senses = plugs.includes(part) ? [] : SENSES.map((sense) => sensed(part, sense));
+  return [...throws, ...senses, ...pulls(part), ...plugs.flatMap(plugMoves)];
 }
 
 function pulls(part: PartId): readonly Move[] {

@@ -57,7 +57,14 @@ function LastMove() {
   const attempt = useLearning((learning) => learning.attempt);
   const isAsking = useLearning((learning) => learning.isAsking);
   const last = attempt.route.at(-1);
-  if (!last) return <p className="small learner-last">{SAY.begin}</p>;
+  const asking = isAsking && <p className="caption learner-asking">{SAY.asking}</p>;
+  if (!last)
+    return (
+      <div className="learner-last">
+        <p className="small">{SAY.begin}</p>
+        {asking}
+      </div>
+    );
   const { circuit } = attempt.exercise;
   const shown = answerWords(circuit, last);
   return (
@@ -66,6 +73,7 @@ function LastMove() {
         {moveWords(circuit, last.move)}, {minutesText(last.minutes)}
       </p>
       {shown !== "" && <p className="learner-shown figures">{unbroken(shown)}</p>}
+      {asking}
     </div>
   );
 }

@@ -143,18 +143,18 @@ function OfferRow({ circuit, offer: { move, minutes }, close }: Row) {
   );
 }
 
-/** What cannot be done there as things stand, each reason once. */
+/** What cannot be done there as things stand, each reason once; what only waits for trim, which stands above, together. */
 function HeldBack({ circuit, offers }: { readonly circuit: Circuit; readonly offers: readonly Offer[] }) {
   const reasons = new Map<string, string[]>();
   for (const { move, refusal } of offers) {
     if (!refusal) continue;
-    const why = sentence(refusal);
+    const why = refusal.code === "move-trim" ? "" : sentence(refusal);
     reasons.set(why, [...(reasons.get(why) ?? []), moveWords(circuit, move)]);
   }
   return [...reasons].map(([why, moves]) => (
     <div key={why} className="offer-why">
-      <p className="small">{why}</p>
-      <p className="caption">{SAY.heldBack(moves)}</p>
+      {why !== "" && <p className="small">{why}</p>}
+      <p className="caption">{why === "" ? SAY.behindTrim(moves) : SAY.heldBack(moves)}</p>
     </div>
   ));
 }

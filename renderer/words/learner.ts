@@ -24,6 +24,8 @@ export const LEARNER_WORDS = {
   hint: (price: string) => `Hint, ${price}`,
   noHints: "no hint left",
   nothingHere: "Nothing that is allowed here can be done on it.",
+  behindTrim: (acts: readonly string[]) => `Cannot be reached yet; once that is done: ${acts.join("; ")}.`,
+  asking: "Being done",
   heldBack: (acts: readonly string[]) => `Left out: ${acts.join("; ")}.`,
   blackHere: "Lay the black lead here",
   blackBack: "Black lead back to battery −",

@@ -74,6 +74,10 @@ describe("what can be done at a place", () => {
       ...HORN.wires.flatMap(({ id, from, to }) => [at(id, "wire"), at(from), at(to)]),
     ];
     let taken = 0;
+    for (const spot of spots) {
+      const texts = offersAt(stands, spot).map(({ move }) => moveText(move));
+      expect(new Set(texts).size).toBe(texts.length);
+    }
     for (const spot of spots)
       for (const { move, minutes, refusal } of offersAt(stands, spot)) {
         const next = moved(stands, horn.vehicle, move, null);

@@ -108,7 +108,7 @@ story("the same by the keyboard alone, and the checker for accessibility finds n
   // The drawing has the focus: the first point, what can be done there, and the first of it.
   await expect(page.getByRole("application")).toBeFocused();
   await press("Home", "Enter");
-  await expect(page.getByRole("dialog")).toContainText("cannot be reached yet");
+  await expect(page.getByRole("dialog")).toContainText("Cannot be reached yet");
   const found = [...(await axeFinds(page, "what can be done"))];
   await press("Enter");
   await expect(page.locator(".learner-last")).toContainText("Bonnet open");
