@@ -8,7 +8,6 @@ import { LEARNER_WORDS } from "../words/learner.ts";
 import { chosenAt } from "./chosenAt.ts";
 import { OfferMenu } from "./OfferMenu.tsx";
 import { useLearnerShown } from "./useLearnerShown.ts";
-import { useLearning } from "./useLearning.ts";
 
 /** The circuit as drawn. A click, or Enter, on anything opens what can be done there and what it costs. */
 export function LearnerSheet() {
@@ -28,9 +27,7 @@ export function LearnerSheet() {
     box.current?.focus({ preventScroll: true });
   }, []);
   const title = shown.circuit.pages.find(({ id }) => id === shown.page)?.title ?? "";
-  const attempt = useLearning((learning) => learning.attempt);
-  const { chosen, black } = useLearning(({ sight }) => sight);
-  const words = useMemo(() => chosenAt(attempt, chosen, black), [attempt, chosen, black]);
+  const words = chosenAt(shown.circuit, shown.selection);
   return (
     <>
       <div

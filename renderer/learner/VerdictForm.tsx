@@ -71,7 +71,10 @@ export function VerdictForm() {
 
 /** Parts, wires, places of plugs, and whole plugs. */
 function nameable(circuit: Circuit) {
-  const plugs = circuit.connectors.map(({ id, label = "" }) => ({ id, about: `whole plug ${label}`.trim() }));
+  const plugs = circuit.connectors.map(({ id, label = "" }) => ({
+    id,
+    about: label === "" ? "whole plug" : `whole plug, ${label}`,
+  }));
   return [...targetsOf(circuit), ...plugs.filter(({ id }) => verdictsFor(circuit, id).length > 0)];
 }
 

@@ -175,7 +175,7 @@ function Allowed({ attempt }: { readonly attempt: Attempt }) {
       <h3>{SAY.allowed}</h3>
       <p className="small">{capital(instruments.map((each) => INSTRUMENT_NAMES[each]).join(", "))}.</p>
       <p className="small learner-black">
-        {SAY.blackLies(black === "battery -" ? "battery −" : black)}
+        {SAY.blackLies(black === "battery -" ? "battery\u00a0−" : black)}
         {black !== "battery -" && (
           <button
             type="button"

@@ -1,16 +1,12 @@
-import type { Attempt } from "../../core/lesson/attempt.ts";
-import { offersAt } from "../../core/lesson/offers.ts";
-import type { Lead } from "../../core/live/attachment.ts";
-import type { Thing } from "../state/state.ts";
-import { counted } from "../words/figures.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
+import type { Thing } from "../state/thing.ts";
 import { partTitle } from "../words/part.ts";
 
-/** What the keys have come to, for whoever does not see it: its name, what it is, and how much can be done there. */
-export function chosenAt(attempt: Attempt, chosen: Thing | null, black: Lead): string {
+/** What the keys have come to, for whoever does not see it: its name, and what it is. Empty where nothing is chosen. */
+export function chosenAt(circuit: Circuit, chosen: Thing | null): string {
   if (!chosen) return "";
-  const { circuit } = attempt.exercise;
-  const part = chosen.is === "part" ? circuit.parts.find(({ id }) => id === chosen.id) : undefined;
-  const possible = offersAt(attempt, chosen, black).filter(({ refusal }) => refusal === null).length;
-  const words = [chosen.id, part && partTitle(circuit, part), `${counted(possible, "act")} can be done`];
-  return words.filter((word) => word !== undefined).join(", ");
+  const part = circuit.parts.find(({ id }) => chosen.is === "part" && id === chosen.id);
+  const wire = circuit.wires.find(({ id }) => chosen.is === "wire" && id === chosen.id);
+  const about = part ? partTitle(circuit, part) : wire ? `wire from ${wire.from} to ${wire.to}` : "";
+  return [chosen.id, about].filter((word) => word !== "").join(", ");
 }

@@ -4,6 +4,7 @@ import { type Desk, namesOf } from "../../core/edit/history.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import { reduceHandins } from "../instructor/handins.ts";
 import { LEARNER_ACTIONS, type LearnerAction } from "../learner/action.ts";
+import type { LearnerSight, Learning } from "../learner/learning.ts";
 import { lookedAt } from "../learner/looking.ts";
 import { reduceLearner } from "../learner/reduce.ts";
 import { comingsSaid } from "../words/fault.ts";
@@ -138,7 +139,7 @@ function isOfTheBench(action: BenchAction | Remaining): action is BenchAction {
 
 function onTheBench(state: AppState, action: BenchAction): AppState {
   const { open, learning } = state;
-  if (learning) return { ...state, learning: { ...learning, sight: lookedAt(learning, action) } };
+  if (learning) return lookingAt(state, learning, lookedAt(learning, action));
   if (!open) return state;
   const after = reduceBench(open, action);
   if (!after.ok) return isToldOf(after.refusal) ? told(state, refused(after.refusal)) : state;
@@ -147,6 +148,10 @@ function onTheBench(state: AppState, action: BenchAction): AppState {
   const isEdit = desk.bench !== open.desk.bench && !isTime(action);
   const said = saidAfter(action, open, after.value) ?? state.said;
   return { ...(isEdit ? succeeded(state, "edit") : state), open: after.value, said };
+}
+
+function lookingAt(state: AppState, learning: Learning, sight: LearnerSight): AppState {
+  return sight === learning.sight ? state : { ...state, learning: { ...learning, sight } };
 }
 
 /** What is told of an action; null where it neither changed the bench nor what is supposed of it. */

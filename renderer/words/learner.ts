@@ -28,7 +28,7 @@ export const LEARNER_WORDS = {
   asking: "Being done",
   heldBack: (acts: readonly string[]) => `Left out: ${acts.join("; ")}.`,
   blackHere: "Lay the black lead here",
-  blackBack: "Black lead back to battery −",
+  blackBack: "Black lead back to battery\u00a0−",
   blackLies: (place: string) => `The black lead is on ${place}.`,
 
   seen: "What you see and hear",

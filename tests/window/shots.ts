@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium, type Page } from "@playwright/test";
 import { openSample, positionOf, throwTo } from "./acts.ts";
+import { exerciseFile } from "./exerciseFile.ts";
 import { openLoopback } from "./loopbackHost.ts";
 import { chromiumProgram, ROOT } from "./machine.ts";
 import { entryText, planted } from "./planted.ts";
@@ -49,6 +50,30 @@ async function shootReadings(page: Page, shoot: Shoot): Promise<void> {
   await openView(page, "Probe order");
   for (let rows = 0; rows < 2; rows++) await page.keyboard.press("Control+z");
   await page.waitForTimeout(2_000);
+}
+
+/** A learner's bench: begun, what can be done at a point, a reading on the drawing, and the verdict. */
+async function shootExercise(page: Page, folder: string, shoot: Shoot): Promise<void> {
+  const told = { told: "since the wash", hints: { count: 2, minutes: 5 } };
+  const file = await exerciseFile(folder, "4-horn", "low-horn", "W15:open", told);
+  const [chooser] = await Promise.all([page.waitForEvent("filechooser"), page.keyboard.press("Control+o")]);
+  await chooser.setFiles(file);
+  await page.locator(".learner-head").waitFor();
+  const type = async (text: string): Promise<void> => {
+    await page.getByRole("textbox", { name: "Type what you do" }).fill(text);
+    await page.keyboard.press("Enter");
+    await page.waitForTimeout(400);
+  };
+  for (const text of ["try low-horn", "open bumper", "probe X11-1", "unplug X11"]) await type(text);
+  await shoot("exercise");
+  await page.getByRole("application").focus();
+  for (const key of ["Home", "Enter"]) await page.keyboard.press(key);
+  await shoot("exercise-act");
+  await page.keyboard.press("Escape");
+  await page.getByRole("button", { name: "Verdict" }).click();
+  await page.getByRole("combobox", { name: /^What is faulty/ }).fill("W15");
+  await shoot("exercise-verdict");
+  await page.getByRole("button", { name: "back to the library" }).click();
 }
 
 /** What is done and shot in one window, from the first start on. */
@@ -120,10 +145,12 @@ for (const viewport of SIZES) {
     const library = mkdtempSync(join(tmpdir(), "wirefathom-shots-"));
     const context = await browser.newContext({ viewport, colorScheme });
     const opened = await openLoopback(context, library, null);
-    await tour(opened.page, async (name) => {
+    const shoot: Shoot = async (name) => {
       await opened.page.waitForTimeout(400);
       await opened.page.screenshot({ path: join(FOLDER, `${name}-${colorScheme}-${viewport.width}.png`) });
-    });
+    };
+    await tour(opened.page, shoot);
+    await shootExercise(opened.page, library, shoot);
     await opened.close();
     await context.close();
     rmSync(library, { recursive: true, force: true });
