@@ -253,8 +253,8 @@ export class Hand implements PointerHost {
   }
 
   private cardFor({ thing, place }: Hit, at: Pixel): Card | null {
-    if (place || thing.is === "part") return null;
     const { surface } = this;
+    if (place || thing.is === "part" || surface.shown.vehicle) return null;
     const { x, y } = onSheet(surface.view, at);
     const spot =
       thing.is === "wire"

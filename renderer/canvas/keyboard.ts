@@ -159,7 +159,8 @@ export class Keyboard {
   /** What the keys have come to is explained as what a pointer rests on is. */
   private explain(thing: Thing): void {
     const { surface } = this;
-    const at = thing.is === "part" ? null : spotOf(thing, surface.marks, surface.standing);
+    const isSilent = thing.is === "part" || surface.shown.vehicle;
+    const at = isSilent ? null : spotOf(thing, surface.marks, surface.standing);
     surface.card.pointAt(at && { thing, at });
   }
 
@@ -221,7 +222,7 @@ export class Keyboard {
   private why(): boolean {
     const { surface } = this;
     const { selection } = surface.shown;
-    if (!selection || selection.is === "part") return false;
+    if (!selection || selection.is === "part" || surface.shown.vehicle) return false;
     const at = spotOf(selection, surface.marks, surface.standing);
     if (at) surface.card.keep({ thing: selection, at });
     return at !== null;

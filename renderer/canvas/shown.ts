@@ -57,7 +57,7 @@ export interface Shown {
   readonly wish: Wish | null;
   /** What a fitted drawing leaves free at the edges. */
   readonly margins: Margins;
-  /** Where it stands for a vehicle: nothing is carried, all that can be done is in menus, and a throw has its price. */
+  /** Where it stands for a vehicle: nothing is carried or explained, all that can be done is in menus, and a throw has its price. */
   readonly vehicle?: { readonly price: string };
 }
 

@@ -39,11 +39,11 @@ export function HandIn({ isOver }: { readonly isOver: boolean }) {
           onBlur={keep}
         />
       </label>
-      <button type="submit" className={isOver ? "button is-main" : "button"}>
+      <button type="submit" disabled={typed.trim() === ""} className={isOver ? "button is-main" : "button"}>
         <Icon name="save" size={16} />
         {SAY.save}
       </button>
-      <p className="small">{isOver ? SAY.handInAbout : SAY.handInOpen}</p>
+      <p className="small">{typed.trim() === "" ? SAY.nameWanted : isOver ? SAY.handInAbout : SAY.handInOpen}</p>
     </form>
   );
 }

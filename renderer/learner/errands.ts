@@ -52,7 +52,9 @@ export function learnerReaction(
     if (action.do === "shelved") void listed(going).catch(() => undefined);
     // While the vehicle answers, a second press asks nothing.
     if (action.do === "make-moves" && before.learning?.isAsking !== false) return;
-    errandFor(action as LearnerAction, going)?.catch(() => troubled(going, action.do));
+    // What a copy of a circuit is to the bench, the hand-in is here.
+    const asked = action.do === "save-file" && before.learning ? ({ do: "save-handin" } as const) : action;
+    errandFor(asked as LearnerAction, going)?.catch(() => troubled(going, action.do));
   };
 }
 

@@ -38,7 +38,15 @@ export function actionForKey(press: KeyPress, state: AppState): Action | null {
 }
 
 /** What a learner's bench has too. */
-const OF_A_LEARNER: readonly KeyIdOf<"window">[] = ["find", "library", "full-size", "whole-page", "nearer", "farther"];
+const OF_A_LEARNER: readonly KeyIdOf<"window">[] = [
+  "find",
+  "save-file",
+  "library",
+  "full-size",
+  "whole-page",
+  "nearer",
+  "farther",
+];
 
 /** Whether a key that has the whole window is left to the field that someone types in: it edits the text, or is a sign of it. */
 export function isOfTheField({ key, ctrlKey, metaKey, target }: KeyboardEvent, { do: done }: Action): boolean {

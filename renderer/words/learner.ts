@@ -61,6 +61,7 @@ export const LEARNER_WORDS = {
 
   handIn: "Hand in",
   yourName: "Your name",
+  nameWanted: "Say your name first: your instructor gathers many.",
   save: "Save your hand-in",
   handInAbout: "The file holds everything you did, with times and readings. Give it to your instructor.",
   handInOpen: "Without a verdict it says only how far you came.",

@@ -96,6 +96,8 @@ describe("a learner's bench", () => {
     later.store.dispatch({ do: "name-learner", learner: "Ann" });
     later.store.dispatch({ do: "save-handin" });
     await expect.poll(() => later.downloads.length).toBe(1);
+    later.store.dispatch({ do: "save-file" });
+    await expect.poll(() => later.downloads.length).toBe(2);
     expect(later.downloads[0]!.name).toBe(`Ann, ${LAMP.title}.handin.json`);
     const opened = got(await openForInstructor(got(readExercise(text)), PASSPHRASE));
     const handin = got(await checkedHandin(got(await readHandin(later.downloads[0]!.content)), opened));
