@@ -67,11 +67,15 @@ function isKnown(circuit: Circuit, move: Move): boolean {
   return testPointsOf(circuit).some(({ point }) => point === move.red || move.red === point.replace(/-[^-]+$/, ""));
 }
 
-/** The trim that must come off first, if any is still on. */
+/** The trim that must come off first, if any is still on; none for the sake of what is not to be touched. */
 function trimAt({ exercise: { circuit }, open }: Attempt, spot: Spot): readonly Move[] {
   const shut = placesOf(circuit, spot).flatMap((place) => {
-    const { access = null } = reachOf(circuit, place);
-    return access === null || groupsToOpen(circuit, access).every(({ id }) => open.includes(id)) ? [] : [access];
+    const { access = null, doNotProbe } = reachOf(circuit, place);
+    return access === null ||
+      doNotProbe !== undefined ||
+      groupsToOpen(circuit, access).every(({ id }) => open.includes(id))
+      ? []
+      : [access];
   });
   return [...new Set(shut)].map((access): Move => ({ do: "open", access }));
 }
@@ -79,8 +83,9 @@ function trimAt({ exercise: { circuit }, open }: Attempt, spot: Spot): readonly 
 /** The places at which something is done for a spot. */
 function placesOf(circuit: Circuit, { is, id }: Spot): readonly string[] {
   if (is === "wire") return endsOf(circuit, id);
-  if (is === "point") return [wireSideOf(circuit, id)];
-  return [id, ...plugsOf(circuit, id)];
+  if (is === "part") return [id, ...plugsOf(circuit, id)];
+  const plug = plugAt(circuit, id);
+  return [wireSideOf(circuit, id), ...(plug === null ? [] : [plug])];
 }
 
 function movesAt(attempt: Attempt, { is, id }: Spot, black: Lead): readonly Move[] {
@@ -88,8 +93,7 @@ function movesAt(attempt: Attempt, { is, id }: Spot, black: Lead): readonly Move
   if (is === "wire") return endsOf(circuit, id).flatMap((end) => readingsAt(attempt, end, black));
   if (is === "part") return partMoves(circuit, id);
   const point = pointAt(circuit, id);
-  const behind = pointAt(circuit, wireSideOf(circuit, id));
-  const plug = behind?.kind === "cavity" ? behind.connector.id : null;
+  const plug = plugAt(circuit, id);
   const own = point?.kind === "terminal" && plug === null ? pulls(point.part.id) : [];
   return [...readingsAt(attempt, id, black), ...(plug === null ? own : plugMoves(plug))];
 }
@@ -104,11 +108,15 @@ function plugsOf(circuit: Circuit, id: PartId): readonly ConnectorId[] {
   const part = partAt(circuit, id);
   if (!part) return [];
   if (isInLine(part)) return [id];
-  const plugs = terminalsOf(circuit, part).flatMap((terminal) => {
-    const behind = pointAt(circuit, wireSideOf(circuit, terminalPoint(part, terminal)));
-    return behind?.kind === "cavity" ? [behind.connector.id] : [];
-  });
-  return [...new Set(plugs)];
+  const plugs = terminalsOf(circuit, part).map((terminal) => plugAt(circuit, terminalPoint(part, terminal)));
+  return [...new Set(plugs.filter((plug) => plug !== null))];
+}
+
+/** The plug or in-line joint in which a point lies; null for a stud, a blade or a splice. */
+function plugAt(circuit: Circuit, point: PointId): ConnectorId | null {
+  const behind = pointAt(circuit, wireSideOf(circuit, point));
+  if (behind?.kind === "cavity") return behind.connector.id;
+  return behind?.kind === "terminal" && isInLine(behind.part) ? behind.part.id : null;
 }
 
 const METERS: readonly Instrument[] = ["meter volts", "meter ohms"];

@@ -55,6 +55,16 @@ describe("what can be done at a place", () => {
     expect(new Set(ends)).toEqual(new Set(["F1.2", "S1.1"]));
   });
 
+  test("what lies behind the airbag can be thrown, and all else there says why not; no trim is taken off for it", () => {
+    const horn = exerciseWith(HORN, "W15:open");
+    const offers = told(offersAt(begun(horn.exercise), at("S1", "part")));
+    expect(offers).toEqual(["throw S1=pressed 0.1", "look S1 move-forbidden"]);
+    const inWheel = told(offersAt(begun(horn.exercise), at("X20-1b")));
+    expect(inWheel.slice(0, 2)).toEqual(["open shroud 6", "probe X20-1b move-forbidden"]);
+    expect(inWheel.at(-1)).toBe("unplug X20 move-trim");
+    expect(inWheel.join()).not.toContain("open wheel");
+  });
+
   test("only instruments that are allowed are offered, and after the verdict everything is over", () => {
     const few = exerciseWith(LAMP, "W4:open", { instruments: ["meter volts"] });
     expect(told(offersAt(begun(few.exercise), at("F1.2")))).toEqual([
