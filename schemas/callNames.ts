@@ -35,6 +35,7 @@ export const CALL_NAMES = [
   "attempts.take",
   "attempts.open",
   "attempts.add",
+  "attempts.restart",
   "attempts.remove",
   "attempts.restore",
   "marks.list",

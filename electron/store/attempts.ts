@@ -107,6 +107,16 @@ export function addMoves(
   })();
 }
 
+/** Begins an exercise anew: its route goes, whoever works on it stays. Refuses as `openAttempt`. */
+export function restartAttempt(store: Store, id: string, now: Date): Outcome<KeptAttempt> {
+  store.connection
+    .prepare(
+      "UPDATE attempts SET minutes = 0, moves = 0, over = 0, edited = ?, route = ? WHERE id = ? AND removed IS NULL",
+    )
+    .run(now.toISOString(), packed("[]"), id);
+  return openAttempt(store, id);
+}
+
 /** Moves work on an exercise to the bin, or with null for the moment back, and gives its row. Refuses `attempt-unknown`. */
 export function moveAttempt({ connection }: Store, id: string, removed: Date | null): Outcome<AttemptRow> {
   const isThere = removed === null ? "removed IS NOT NULL" : "removed IS NULL";

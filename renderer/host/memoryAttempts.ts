@@ -59,6 +59,13 @@ export function memoryAttempts(moment: () => string): Answering {
       all.set(id, { kept: { ...found.kept, learner, route }, row });
       return ok({});
     },
+    "attempts.restart": ({ id }) => {
+      const found = all.get(id);
+      if (found?.row.removed !== null) return refuse("attempt-unknown");
+      const kept = { ...found.kept, route: [] };
+      all.set(id, { kept, row: { ...found.row, minutes: 0, moves: 0, isOver: false, edited: moment() } });
+      return ok(kept);
+    },
     "attempts.remove": ({ id }) => change(id, () => ({ removed: moment() })),
     "attempts.restore": ({ id }) => change(id, () => ({ removed: null })),
   };

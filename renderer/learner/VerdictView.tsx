@@ -2,6 +2,7 @@ import { EXERCISE_SAYS } from "../../core/base/words/exercise.ts";
 import { verdictOf } from "../../core/lesson/attempt.ts";
 import { moveWords } from "../../core/lesson/moveWords.ts";
 import { LEARNER_WORDS as SAY } from "../words/learner.ts";
+import { BeginAgain } from "./BeginAgain.tsx";
 import { HandIn } from "./HandIn.tsx";
 import { useLearning } from "./useLearning.ts";
 import { VerdictForm } from "./VerdictForm.tsx";
@@ -22,6 +23,7 @@ export function VerdictView() {
         <VerdictForm />
       )}
       <HandIn isOver={verdict !== null} />
+      {verdict && attempt.exercise.tellsAtOnce && <BeginAgain />}
     </div>
   );
 }

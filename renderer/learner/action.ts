@@ -8,6 +8,7 @@ import type { Attempts, LearnerSight } from "./learning.ts";
 export const LEARNER_ACTIONS: Readonly<Record<LearnerAction["do"], true>> = {
   "open-exercise": true,
   "open-attempt": true,
+  "restart-attempt": true,
   "remove-attempt": true,
   "restore-attempt": true,
   "make-moves": true,
@@ -25,7 +26,7 @@ export const LEARNER_ACTIONS: Readonly<Record<LearnerAction["do"], true>> = {
 export type LearnerAction =
   /** The text of an exercise's file. */
   | { readonly do: "open-exercise"; readonly name: string; readonly text: string }
-  | { readonly do: "open-attempt" | "remove-attempt" | "restore-attempt"; readonly id: string }
+  | { readonly do: "open-attempt" | "restart-attempt" | "remove-attempt" | "restore-attempt"; readonly id: string }
   /** Makes moves one after the other, up to the first that cannot be made. */
   | { readonly do: "make-moves"; readonly moves: readonly Move[] }
   /** Who hands in. */

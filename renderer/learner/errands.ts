@@ -62,6 +62,7 @@ export function learnerReaction(
 const OPENS: readonly string[] = [
   "open-exercise",
   "open-attempt",
+  "restart-attempt",
   "open-circuit",
   "open-sample",
   "open-text",
@@ -82,6 +83,8 @@ function errandFor(action: LearnerAction, going: Going): Promise<void> | null {
       return exerciseOpened(going, action.name, action.text);
     case "open-attempt":
       return attemptOpened(going, action.id);
+    case "restart-attempt":
+      return brought(going, host.ask("attempts.restart", { id: action.id }), LEARNER_WORDS.notRestarted);
     case "make-moves":
       return movesMade(going, action.moves);
     case "name-learner":

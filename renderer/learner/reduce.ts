@@ -19,6 +19,7 @@ export function reduceLearner(state: AppState, action: LearnerAction): AppState 
     }
     case "open-exercise":
     case "open-attempt":
+    case "restart-attempt":
     case "remove-attempt":
     case "restore-attempt":
     case "save-handin":

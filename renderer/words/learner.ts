@@ -6,6 +6,7 @@ export const LEARNER_WORDS = {
   notKept: "Not kept.",
   notSaved: "Not saved.",
   notRemoved: "Not deleted.",
+  notRestarted: "Not begun again.",
   notRestored: "Not brought back.",
   bringBack: "Bring it back",
   removed: (title: string) => ({
@@ -58,6 +59,10 @@ export const LEARNER_WORDS = {
   fileIt: "Yes, file it",
   fileSure: "The verdict ends this exercise, and cannot be changed.",
   filed: "The verdict is filed. Whether it is right, your instructor says.",
+
+  again: "Begin again",
+  againSure: "Yes, begin again",
+  againAbout: "What was done on it goes; save your hand-in first if you want to keep it.",
 
   handIn: "Hand in",
   yourName: "Your name",

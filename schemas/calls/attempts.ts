@@ -59,6 +59,8 @@ export const ATTEMPT_CALLS = {
     argument: one.extend({ from: z.int().min(0), moves: route, learner: learnerShape }),
     answer: nothing,
   },
+  /** Begins an exercise anew: the route that is kept goes, and it comes back with none. Refuses as `attempts.open`. */
+  "attempts.restart": { argument: one, answer: keptAttempt },
   /** Moves work on an exercise to the bin, where it stays for 30 days, and answers with its row. Refuses `attempt-unknown`. */
   "attempts.remove": { argument: one, answer: attemptRow },
   /** Brings it back from the bin. */

@@ -56,6 +56,16 @@ it("keeps no moves of a page that does not know the last ones", async () => {
   expect((await got(host, "attempts.open", { id })).route).toHaveLength(1);
 });
 
+it("is begun again with no moves, for the same learner", async () => {
+  const host = hostOn(ownFolder());
+  const { id } = await got(host, "attempts.take", { text });
+  await got(host, "attempts.add", { id, from: 0, moves: route, learner: "Ann" });
+  expect(await got(host, "attempts.restart", { id })).toEqual({ id, text, learner: "Ann", route: [] });
+  expect((await got(host, "attempts.list", {})).rows[0]).toMatchObject({ moves: 0, minutes: 0, isOver: false });
+  await got(host, "attempts.remove", { id });
+  expect(code(await ask(host, "attempts.restart", { id }))).toBe("attempt-unknown");
+});
+
 it("goes to the bin and comes back, and is let go after 30 days", async () => {
   const host = hostOn(ownFolder());
   const { id } = await got(host, "attempts.take", { text });

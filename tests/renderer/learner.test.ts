@@ -9,6 +9,7 @@ import { memoryHost } from "../../renderer/host/memory.ts";
 import { learnerReaction } from "../../renderer/learner/errands.ts";
 import { vehicleKeeper } from "../../renderer/learner/keeper.ts";
 import { askVehicle, type VehiclePort } from "../../renderer/learner/vehicle.ts";
+import { openFile } from "../../renderer/state/openFile.ts";
 import { createAppStore } from "../../renderer/state/store.ts";
 import { formatExercise, openForInstructor, readExercise } from "../../schemas/exercise.ts";
 import { checkedHandin, readHandin } from "../../schemas/handin.ts";
@@ -102,6 +103,23 @@ describe("a learner's bench", () => {
     const opened = got(await openForInstructor(got(readExercise(text)), PASSPHRASE));
     const handin = got(await checkedHandin(got(await readHandin(later.downloads[0]!.content)), opened));
     expect([handin.learner, verdictOf(handin)?.suspect]).toEqual(["Ann", "W4:open"]);
+  });
+
+  test("can be begun again once the verdict is told", async () => {
+    const bench = benchOn();
+    await bench.open(await fileOf(LAMP, "W4:open"));
+    await bench.make("throw S1=on", "verdict F1:blown");
+    expect(bench.learning().told?.isRight).toBe(false);
+    bench.store.dispatch({ do: "restart-attempt", id: bench.learning().id });
+    await expect.poll(() => bench.learning().attempt.route).toEqual([]);
+    await bench.make("look F1");
+    expect(bench.learning()).toMatchObject({ kept: 1, told: null });
+  });
+
+  test("is opened by a file that says what it is, whatever its name", async () => {
+    const bench = benchOn();
+    await openFile(bench.store, new File([await fileOf(LAMP, "W4:open")], "homework.json"));
+    await expect.poll(() => bench.learning()?.attempt.exercise.title).toBe(LAMP.title);
   });
 
   test("makes several moves that were typed at once, up to the first that cannot be made", async () => {
