@@ -3,7 +3,7 @@ import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync 
 import { join } from "node:path";
 import { fontFaces, TYPE_STYLE } from "../core/drawing/svg.ts";
 import { embeddedFonts } from "./print/fonts.ts";
-import { SCRIPT, STYLE, TAKE_HOME } from "./print/takeHome.ts";
+import { EXERCISE_SCRIPT, EXERCISE_STYLE, SCRIPT, STYLE, TAKE_HOME } from "./print/takeHome.ts";
 
 /** Folders and files that the built page and window are made of. */
 const SOURCES = ["core", "schemas", "renderer", "electron", "package-lock.json"];
@@ -53,23 +53,28 @@ export async function buildWindow(root: string, out = join(root, "out", "electro
 }
 
 /**
- * Builds what a take-home page is made of into `out/takehome` or another folder: one script and one style, with the sheet's
- * font in it.
+ * Builds what take-home pages are made of into `out/takehome` or another folder: for a circuit and for an exercise one script and
+ * one style, with the sheet's font in it.
  */
 export async function buildTakeHome(root: string, out = join(root, TAKE_HOME)): Promise<void> {
   const { build: bundle } = await import("rolldown");
-  await bundle({
-    input: join(root, "renderer", "takehome", "main.ts"),
-    platform: "browser",
-    output: { file: join(out, SCRIPT), format: "iife", minify: true, codeSplitting: false },
-    logLevel: "warn",
-  });
-  const styles = ["style/tokens.css", "takehome/page.css"].map((file) =>
-    readFileSync(join(root, "renderer", file), "utf8"),
-  );
+  const programs = { [SCRIPT]: "main.ts", [EXERCISE_SCRIPT]: join("exercise", "main.ts") };
+  for (const [script, input] of Object.entries(programs)) {
+    await bundle({
+      input: join(root, "renderer", "takehome", input),
+      platform: "browser",
+      output: { file: join(out, script), format: "iife", minify: true, codeSplitting: false },
+      logLevel: "warn",
+    });
+  }
+  const read = (file: string): string => readFileSync(join(root, "renderer", file), "utf8");
+  const styles = ["style/tokens.css", "takehome/page.css"].map(read);
   // The boldest face stands in title blocks alone, where the next one does as well: the page is a sixth smaller without it.
   const { 700: _, ...faces } = await embeddedFonts();
   writeFileSync(join(out, STYLE), [fontFaces(faces), TYPE_STYLE, ...styles].join("\n"));
+  // The program of an exercise has the planner in it, and leaves room for one face.
+  const own = [fontFaces({ 400: faces[400] }), TYPE_STYLE, ...styles, read("takehome/exercise/exercise.css")];
+  writeFileSync(join(out, EXERCISE_STYLE), own.join("\n"));
 }
 
 function markFile(root: string): string {

@@ -1,4 +1,5 @@
 import type { Refusal } from "./outcome.ts";
+import { sentenceOf, type Words } from "./sentence.ts";
 import { CIRCUIT_WORDS } from "./words/circuit.ts";
 import { DIAGNOSE_WORDS } from "./words/diagnose.ts";
 import { EDIT_WORDS } from "./words/edit.ts";
@@ -13,9 +14,6 @@ import { QUESTION_REFUSALS } from "./words/question.ts";
 import { TERMINAL_WORDS } from "./words/terminal.ts";
 import { TRADE_WORDS } from "./words/trade.ts";
 import { WIGGLE_REFUSALS } from "./words/wiggle.ts";
-
-/** Code to sentence; `{name}` stands for the thing of that name in the refusal. */
-export type Words = Readonly<Record<string, string>>;
 
 /** Every sentence of the program by its code. A room that brings codes adds its own file under `words/`. */
 export const WORDS: readonly Words[] = [
@@ -40,18 +38,5 @@ export const WORDS: readonly Words[] = [
  * and what it concerns.
  */
 export function sentence(refusal: Refusal): string {
-  const { path, line, column } = refusal.about;
-  if (line !== undefined) return `Line ${line}, column ${column}: ${plain(refusal)}`;
-  return path === undefined ? plain(refusal) : `At ${path}: ${plain(refusal)}`;
-}
-
-function plain(refusal: Refusal): string {
-  const template = WORDS.find((words) => Object.hasOwn(words, refusal.code))?.[refusal.code];
-  if (template === undefined) {
-    const about = Object.entries(refusal.about).map(([name, value]) => `${name} ${value}`);
-    return about.length === 0 ? `${refusal.code}.` : `${refusal.code}: ${about.join(", ")}.`;
-  }
-  return template.replace(/\{(\w+)\}/g, (whole, name: string) =>
-    Object.hasOwn(refusal.about, name) ? String(refusal.about[name]) : whole,
-  );
+  return sentenceOf(WORDS, refusal);
 }

@@ -12,6 +12,9 @@ import { travelling } from "../../core/lesson/travelling.ts";
 export const TAKE_HOME = join("out", "takehome");
 export const SCRIPT = "page.js";
 export const STYLE = "page.css";
+/** The same for an exercise. */
+export const EXERCISE_SCRIPT = "exercise.js";
+export const EXERCISE_STYLE = "exercise.css";
 
 /** What every take-home page is made of. */
 export interface TakeHomeParts {
@@ -19,10 +22,14 @@ export interface TakeHomeParts {
   readonly style: string;
 }
 
-/** Script and style as they were built into this folder; refuses `take-home-missing`. */
-export async function takeHomeParts(folder: string): Promise<Outcome<TakeHomeParts>> {
+/** Script and style as they were built into this folder, for a circuit or an exercise; refuses `take-home-missing`. */
+export async function takeHomeParts(
+  folder: string,
+  of: "circuit" | "exercise" = "circuit",
+): Promise<Outcome<TakeHomeParts>> {
+  const files = of === "circuit" ? [SCRIPT, STYLE] : [EXERCISE_SCRIPT, EXERCISE_STYLE];
   try {
-    const [script, style] = await Promise.all([SCRIPT, STYLE].map((file) => readFile(join(folder, file), "utf8")));
+    const [script, style] = await Promise.all(files.map((file) => readFile(join(folder, file), "utf8")));
     return ok({ script: script!, style: style! });
   } catch {
     return refuse("take-home-missing");
@@ -33,7 +40,21 @@ export async function takeHomeParts(folder: string): Promise<Outcome<TakeHomePar
  * A circuit as one page of HTML that works by itself: opened from a disk it asks for nothing, and its policy lets nothing run
  * but its own script. Faults, readings and pictures of a bench do not travel.
  */
-export function takeHomePage(circuit: Circuit, { script, style }: TakeHomeParts): string {
+export function takeHomePage(circuit: Circuit, parts: TakeHomeParts): string {
+  const data = `<script type="application/json" id="circuit">${dataText(JSON.stringify(travelling(circuit)))}</script>`;
+  return pageOf(circuit.title, TAKE_HOME_WORDS.noScript, data, parts);
+}
+
+/**
+ * An exercise as such a page: its file lies in it as it is, sealed, and the program opens it without showing what is hidden. The
+ * text is that of an exercise's file which was read before.
+ */
+export function exercisePage(title: string, text: string, parts: TakeHomeParts): string {
+  const data = `<script type="application/json" id="exercise">${dataText(JSON.stringify(JSON.parse(text)))}</script>`;
+  return pageOf(title, TAKE_HOME_WORDS.noExercise, data, parts);
+}
+
+function pageOf(title: string, noScript: string, data: string, { script, style }: TakeHomeParts): string {
   const policy = [
     "default-src 'none'",
     `script-src '${hashed(script)}'`,
@@ -48,12 +69,12 @@ export function takeHomePage(circuit: Circuit, { script, style }: TakeHomeParts)
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(ownSpan(circuit.title))}</title>
+<title>${escaped(ownSpan(title))}</title>
 <style>${style}</style>
 </head>
 <body>
-<noscript>${escaped(TAKE_HOME_WORDS.noScript)} ${escaped(TAKE_HOME_WORDS.deference)}</noscript>
-<script type="application/json" id="circuit">${dataText(travelling(circuit))}</script>
+<noscript>${escaped(noScript)} ${escaped(TAKE_HOME_WORDS.deference)}</noscript>
+${data}
 <script>${script}</script>
 </body>
 </html>
@@ -65,8 +86,6 @@ function hashed(text: string): string {
 }
 
 /** JSON that ends no script element and no line, whatever words are in it. */
-function dataText(value: unknown): string {
-  return JSON.stringify(value)
-    .replace(/</g, "\\u003c")
-    .replace(/[\u2028\u2029]/g, (sign) => `\\u${sign.charCodeAt(0).toString(16)}`);
+function dataText(json: string): string {
+  return json.replace(/</g, "\\u003c").replace(/[\u2028\u2029]/g, (sign) => `\\u${sign.charCodeAt(0).toString(16)}`);
 }

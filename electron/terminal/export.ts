@@ -6,9 +6,10 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import { mayBeProbed } from "../../core/diagnose/scope.ts";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
 import { netListText, positionTableCsv, wireListCsv } from "../../core/paper/lists.ts";
+import { isExerciseText, readExercise } from "../../schemas/exercise.ts";
 import { buildTakeHome, isBuilt } from "../build.ts";
-import { readCircuitFile, writeFileWhole } from "../files.ts";
-import { SCRIPT, TAKE_HOME, type TakeHomeParts, takeHomePage, takeHomeParts } from "../print/takeHome.ts";
+import { readBytes, readCircuitFile, writeFileWhole } from "../files.ts";
+import { exercisePage, SCRIPT, TAKE_HOME, type TakeHomeParts, takeHomePage, takeHomeParts } from "../print/takeHome.ts";
 import { type Console, EXIT, need } from "./console.ts";
 import { connectorOf, faultsOf, type Typed } from "./given.ts";
 
@@ -23,7 +24,7 @@ interface ExportTyped extends Typed {
 const FILES: Readonly<
   Record<string, { readonly ending: string; made(circuit: Circuit, typed: ExportTyped): string | Promise<string> }>
 > = {
-  takehome: { ending: ".html", made: async (circuit) => takeHomePage(circuit, await partsBuilt()) },
+  takehome: { ending: ".html", made: async (circuit) => takeHomePage(circuit, await partsBuilt("circuit")) },
   wires: { ending: ".csv", made: wireListCsv },
   table: {
     ending: ".csv",
@@ -42,15 +43,25 @@ export async function exportFile(console: Console, file: string, typed: ExportTy
   if (!known.includes(what)) return need(refuse("print-what", { what, known: known.join(", ") }));
   const { ending, made } = FILES[what]!;
   if (!out.toLowerCase().endsWith(ending)) return need(refuse("export-ending", { file: out, ending, what }));
-  const content = await made(need(await readCircuitFile(file)), typed);
+  const content = what === "takehome" ? await takeHome(file) : await made(need(await readCircuitFile(file)), typed);
   need(await writeFileWhole(out, content));
   console.write(`${out}: ${Math.ceil(Buffer.byteLength(content) / 1_000)} kB\n`);
   return EXIT.fine;
 }
 
+/** A take-home page of a circuit's file, or of an exercise's. */
+async function takeHome(path: string): Promise<string> {
+  const bytes = need(await readBytes(path));
+  const text = new TextDecoder().decode(bytes);
+  if (!isExerciseText(text))
+    return FILES.takehome!.made(need(await readCircuitFile(path)), { what: "takehome", out: "" });
+  const { exercise } = need(readExercise(bytes));
+  return exercisePage(exercise.title, text, await partsBuilt("exercise"));
+}
+
 /** What take-home pages are made of, built first where it is not there or older than its sources. */
-async function partsBuilt(): Promise<TakeHomeParts> {
+async function partsBuilt(of: "circuit" | "exercise"): Promise<TakeHomeParts> {
   const folder = join(ROOT, TAKE_HOME);
   if (!existsSync(join(folder, SCRIPT)) || !isBuilt(ROOT)) await buildTakeHome(ROOT);
-  return need(await takeHomeParts(folder));
+  return need(await takeHomeParts(folder, of));
 }

@@ -135,7 +135,7 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .argument("<file>", "circuit file")
     .requiredOption(
       "--what <file>",
-      "takehome (one page of HTML with switches and scenes), wires or table (CSV), or nets (text)",
+      "takehome (one page of HTML with switches and scenes; of an exercise file, one to work on it), wires or table (CSV), or nets (text)",
     )
     .requiredOption("--out <file>", "file ending in .html, .csv or .txt")
     .option("--connector <id>", "connector of a table; without it, the circuit's first")

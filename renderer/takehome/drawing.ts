@@ -94,7 +94,11 @@ function throwHits(circuit: Circuit, page: string, scale: number): SVGGElement {
 }
 
 /** The throw that a press on the drawing asks for; null where it hits no blade. */
-export function throwAt({ circuit, condition }: Bench, page: string, hit: Element): ControlThrown | null {
+export function throwAt(
+  { circuit, condition }: Pick<Bench, "circuit" | "condition">,
+  page: string,
+  hit: Element,
+): ControlThrown | null {
   const { places, controls } = throwsOn(circuit, page, LOOK);
   const place = hit instanceof SVGElement ? places[Number(hit.dataset.throw)] : undefined;
   const control = place && controls.get(place.control);
