@@ -2,7 +2,7 @@ import { Command, CommanderError } from "commander";
 import { BadInput, type Console, EXIT } from "./console.ts";
 import { CONDITION_HELP, FAULT_HELP } from "./help.ts";
 import { addLessonCommands } from "./lesson/commands.ts";
-import { FOUND, HANDED_OVER, PLANTED, SEARCH, STANDING, WIGGLED, withOptions } from "./options.ts";
+import { FOUND, HANDED_OVER, SEARCH, STANDING, WIGGLED, withOptions } from "./options.ts";
 
 /** Runs one command line and returns its exit code: 0 fine, 1 a finding, 2 bad input. Never throws for a wrong entry. */
 export async function runTerminal(words: readonly string[], console: Console): Promise<number> {
@@ -130,14 +130,18 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .option("--ink <ink>", "black or colour", "black")
     .action(async (file, options) => ended(await (await import("./print.ts")).print(console, file, options)));
 
-  withOptions(program.command("export"), PLANTED)
+  withOptions(program.command("export"), STANDING)
     .description("a file to hand on: a page that works by itself, or a list")
     .argument("<file>", "circuit file")
     .requiredOption(
       "--what <file>",
-      "takehome (one page of HTML with switches and scenes; of an exercise file, one to work on it), wires or table (CSV), or nets (text)",
+      "takehome (one page of HTML with switches and scenes; of an exercise file, one to work on it), picture (PNG, by a browser that is on this computer), wires or table (CSV), or nets (text)",
     )
-    .requiredOption("--out <file>", "file ending in .html, .csv or .txt")
+    .requiredOption("--out <file>", "file ending in .html, .png, .csv or .txt")
+    .option("--page <id>", "page of the circuit, for a picture; without it, the first")
+    .option("--look <symbols>", "iec or na, for a picture", "iec")
+    .option("--dark", "a picture on dark ground")
+    .option("--times <n>", "size of a picture, times that of a screen: 1, 2 or 4", "2")
     .option("--connector <id>", "connector of a table; without it, the circuit's first")
     .action(async (file, options) => ended(await (await import("./export.ts")).exportFile(console, file, options)));
 

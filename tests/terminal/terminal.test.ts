@@ -156,6 +156,9 @@ describe("commands", () => {
     expect(readFileSync(file, "utf8")).toContain("W1,G1.+,F1.1,RD,16,");
     expect((await run("export", VENTS, "--what", "wires", "--out", join(folder, "wires.pdf"))).code).toBe(2);
     expect((await run("export", VENTS, "--what", "dreams", "--out", file)).code).toBe(2);
+    const picture = ["--what", "picture", "--out", join(folder, "vents.png")];
+    expect((await run("export", VENTS, ...picture, "--times", "3")).complaint).toContain("3 is no size");
+    expect((await run("export", VENTS, ...picture, "--page", "p9")).complaint).toContain("no page p9");
   });
 
   it("live gives state, volts and amps of every wire and terminal as JSON", async () => {

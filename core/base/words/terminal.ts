@@ -16,6 +16,9 @@ export const TERMINAL_WORDS: Readonly<Record<string, string>> = {
   "print-what": "{what} is nothing to print; choose one of {known}.",
   "print-underlay": "Printed pages go under a circuit sheet that is printed as a PDF: --what sheet --out NAME.pdf.",
   "take-home-missing": "What a take-home page is made of is missing; build the program again.",
+  "png-no-browser":
+    "A PNG is painted by a browser, and none that can was found: install Chromium, Chrome or Edge, or make the SVG with print --what sheet --out NAME.svg.",
+  "export-times": "{typed} is no size; write 1, 2 or 4 times that of a screen.",
   "export-ending": "{file} must end in {ending} for {what}.",
   "print-ending": "{file} must end in .pdf, .svg or .html.",
   "print-choice": "{option} takes one of {choices}, not {value}.",
