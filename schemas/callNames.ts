@@ -43,6 +43,7 @@ export const CALL_NAMES = [
   "marks.forget",
   "samples.list",
   "samples.open",
+  "samples.exercise",
   "settings.get",
   "settings.set",
   "files.save",

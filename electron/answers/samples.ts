@@ -2,11 +2,12 @@ import { remember } from "../../core/base/memo.ts";
 import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { questionsIn } from "../../core/lesson/scene.ts";
-import { samplesIn } from "../samples.ts";
+import { readBytes } from "../files.ts";
+import { exerciseFile, samplesIn } from "../samples.ts";
 import type { AnswersOf, Host } from "./host.ts";
 
 /** What the samples answer. */
-export const SAMPLE_ANSWERS: AnswersOf<"samples.list" | "samples.open"> = {
+export const SAMPLE_ANSWERS: AnswersOf<"samples.list" | "samples.open" | "samples.exercise"> = {
   "samples.list": async (_, host) => {
     const samples = await samplesOf(host);
     const rows = [...samples].map(([sample, { circuit, exercises }]) => ({
@@ -26,6 +27,13 @@ export const SAMPLE_ANSWERS: AnswersOf<"samples.list" | "samples.open"> = {
   "samples.open": async ({ sample }, host) => {
     const circuit = await sampleOf(host, sample);
     return circuit.ok ? ok({ circuit: circuit.value }) : circuit;
+  },
+
+  "samples.exercise": async ({ exercise }, host) => {
+    const isKnown = [...(await samplesOf(host)).values()].some(({ exercises }) => exercises.includes(exercise));
+    if (!isKnown) return refuse("sample-unknown", { sample: exercise });
+    const bytes = await readBytes(exerciseFile(host.samples, exercise));
+    return bytes.ok ? ok({ text: new TextDecoder().decode(bytes.value) }) : bytes;
   },
 };
 

@@ -208,6 +208,7 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
     },
     "benches.save": ({ id, ...stand }) => save(id, null, stand),
     "samples.list": () => ok({ samples: [...samples].map(([sample, circuit]) => sampleRow(sample, circuit)) }),
+    "samples.exercise": ({ exercise }) => refuse("sample-unknown", { sample: exercise }),
     "samples.open": ({ sample }) => {
       const circuit = samples.get(sample);
       return circuit ? ok({ circuit }) : refuse("sample-unknown", { sample });

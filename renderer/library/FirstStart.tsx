@@ -60,6 +60,6 @@ export function FirstStart() {
 /** Brings the lessons into sight, the keys on the first of them. */
 function showLessons(): void {
   const lessons = document.querySelector(".samples.are-lessons");
-  lessons?.scrollIntoView({ block: "nearest" });
+  lessons?.scrollIntoView({ block: "start" });
   lessons?.querySelector("button")?.focus();
 }

@@ -37,6 +37,17 @@ export function Samples({ title, note, are }: Shown) {
               <span className="caption">{lessonOf(row)}</span>
               {isLesson(row) && <span className="caption">{lessonFacts(row)}</span>}
             </button>
+            {row.exercises.map((exercise, index) => (
+              <button
+                key={exercise}
+                type="button"
+                className="button is-quiet is-low"
+                aria-label={`Find hidden fault ${index + 1} of ${row.title}`}
+                onClick={() => dispatch({ do: "open-sample-exercise", exercise })}
+              >
+                Find fault {index + 1}
+              </button>
+            ))}
           </li>
         ))}
       </ul>

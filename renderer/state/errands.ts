@@ -76,6 +76,8 @@ function errandFor(action: Action, going: Going): Promise<void> | null {
       return opened(going, earlierOpened(host, action.id), NOT_OPENED);
     case "open-sample":
       return sampleOpened(going, action.sample);
+    case "open-sample-exercise":
+      return sampleExerciseOpened(going, action.exercise);
     case "new-circuit":
       return opened(going, host.ask("circuits.create", { circuit: emptyCircuit(NO_TITLE) }), "No circuit was begun.");
     case "choose-file":
@@ -160,6 +162,12 @@ async function sampleOpened({ host, store, isLast }: Going, sample: string): Pro
   if (!isLast()) return;
   if (answer.ok) store.dispatch({ do: "sample-opened", circuit: answer.value.circuit });
   else refused(store, answer.refusal, "That sample was not opened.", "open");
+}
+
+async function sampleExerciseOpened({ host, store }: Going, exercise: string): Promise<void> {
+  const answer = await host.ask("samples.exercise", { exercise });
+  if (answer.ok) store.dispatch({ do: "open-exercise", name: exercise, text: answer.value.text });
+  else refused(store, answer.refusal, "That exercise was not opened.", "open");
 }
 
 async function fileChosen({ host, page, store, autosave }: Going): Promise<void> {

@@ -20,6 +20,8 @@ export type HostAction =
   /** Begins an empty circuit. */
   | { readonly do: "new-circuit" }
   | { readonly do: "open-sample"; readonly sample: string }
+  /** Begins to work on an exercise that comes with a lesson. */
+  | { readonly do: "open-sample-exercise"; readonly exercise: string }
   | { readonly do: "choose-file" }
   /** The text of a file that was dropped or chosen in the page. */
   | { readonly do: "open-text"; readonly name: string; readonly text: string }

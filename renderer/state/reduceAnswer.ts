@@ -217,6 +217,7 @@ function reduceShelf(
       return { ...shelf, pictures: { ...shelf.pictures, [action.key]: action.picture } };
     case "open-sample":
       return { ...shelf, last: opensKey(action) };
+    case "open-sample-exercise":
     case "open-circuit":
     case "open-earlier":
     case "new-circuit":

@@ -22,4 +22,9 @@ export const SAMPLE_CALLS = {
   "samples.list": { argument: nothing, answer: z.strictObject({ samples: z.array(sampleRow) }) },
   /** A sample to try; it is not in the library until it is created there. Refuses `sample-unknown`. */
   "samples.open": { argument: z.strictObject({ sample: shortWords }), answer: z.strictObject({ circuit }) },
+  /** The file of an exercise that was made of a sample. Refuses `sample-unknown`. */
+  "samples.exercise": {
+    argument: z.strictObject({ exercise: shortWords }),
+    answer: z.strictObject({ text: z.string() }),
+  },
 } as const satisfies Readonly<Record<string, Call>>;

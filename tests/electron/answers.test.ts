@@ -9,6 +9,7 @@ import { answer, answerText } from "../../electron/answers/door.ts";
 import { CALL_NAMES } from "../../schemas/callNames.ts";
 import { type Argument, CALLS } from "../../schemas/calls.ts";
 import { formatCircuit } from "../../schemas/circuit.ts";
+import { isExerciseText } from "../../schemas/exercise.ts";
 import { FIRST_SETTINGS } from "../../schemas/settings.ts";
 import { ask, code, got, hostOn, MORNING, ownFolder, value } from "./library.ts";
 import { png } from "./pictureFiles.ts";
@@ -46,6 +47,10 @@ describe("a first start", () => {
     const { samples } = await got(host, "samples.list", {});
     const numbers = samples.map(({ sample }) => Number(/^\d+/.exec(sample)?.[0]));
     expect(numbers).toEqual(samples.map((_, at) => at + 1));
+    const [exercise] = samples.flatMap(({ exercises }) => exercises);
+    const { text } = await got(host, "samples.exercise", { exercise: exercise! });
+    expect(isExerciseText(text)).toBe(true);
+    expect(code(await ask(host, "samples.exercise", { exercise: "../LICENSE" }))).toBe("sample-unknown");
   });
 
   it("opens the file it was given, once", async () => {
