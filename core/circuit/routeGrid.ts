@@ -2,7 +2,7 @@ import type { Spot } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import type { Side } from "../parts/kind.ts";
 
-/** Directions in the order right, down, left, up; `(d + 2) % 4` is the way back. */
+/** Directions in the order right, down, left, up; level ones are even, and `(d + 2) % 4` is the way back. */
 export type Direction = 0 | 1 | 2 | 3;
 export const DIRECTIONS: readonly Direction[] = [0, 1, 2, 3];
 
@@ -25,11 +25,11 @@ const BEFORE_A_TERMINAL = 20;
 /** Cost of a step across a bar, which is some of them wide: together about that of crossing a wire. */
 const ACROSS_BAR = 1;
 /** In `blocked`: a wire may pass straight across a bar, level. */
-export const ONLY_LEVEL = 2;
+const ONLY_LEVEL = 2;
 /** The same, upright. */
-export const ONLY_UPRIGHT = 3;
+const ONLY_UPRIGHT = 3;
 
-/** The page as nodes one grid unit apart, row by row. `blocked` and `toll` have one entry for each node. */
+/** The page as nodes one grid unit apart, row by row. Arrays have one entry for each node. */
 export interface RouteGrid {
   readonly left: number;
   readonly top: number;
@@ -58,8 +58,9 @@ export function gridOf(bounds: Bounds, bodies: readonly Bounds[], words: readonl
     toll: new Float32Array(columns * rows),
     step: [1, columns, -1, -columns],
   };
+  const { toll } = grid;
   const most = (cost: number) => (node: number) => {
-    grid.toll[node] = Math.max(grid.toll[node]!, cost);
+    if (toll[node]! < cost) toll[node] = cost;
   };
   for (const box of words) eachNode(grid, box, 0.35, most(THROUGH_WORDS));
   for (const box of bodies) eachNode(grid, box, 1, most(CLOSE_TO_BODY));
@@ -78,6 +79,17 @@ export function openAcross(grid: RouteGrid, way: Bounds): void {
     grid.blocked[node] = passes;
     grid.toll[node] = Math.max(grid.toll[node]!, ACROSS_BAR);
   });
+}
+
+/** What a step onto each node costs, level or upright, with no wire laid yet; infinite where it is not allowed. */
+export function enterCosts({ blocked, toll }: RouteGrid, isLevel: boolean): Float32Array {
+  const passes = isLevel ? ONLY_LEVEL : ONLY_UPRIGHT;
+  const costs = new Float32Array(toll.length);
+  for (let node = 0; node < costs.length; node++) {
+    const isOpen = blocked[node] === 0 || blocked[node] === passes;
+    costs[node] = isOpen ? 1 + toll[node]! : Number.POSITIVE_INFINITY;
+  }
+  return costs;
 }
 
 /** Makes the place before a terminal dear for other wires. */

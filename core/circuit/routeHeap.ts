@@ -1,19 +1,20 @@
 /** A heap of states by cost; equal costs come out by the smaller state, so that one page always routes the same way. */
 export class RouteHeap {
+  /** Only the first `count` of these are in the heap: arrays that shrink and grow cost more than they save. */
   private readonly states: number[] = [];
   private readonly costs: number[] = [];
+  private count = 0;
 
   get size(): number {
-    return this.states.length;
+    return this.count;
   }
 
   clear(): void {
-    this.states.length = 0;
-    this.costs.length = 0;
+    this.count = 0;
   }
 
   push(state: number, cost: number): void {
-    let child = this.states.length;
+    let child = this.count++;
     while (child > 0) {
       const parent = (child - 1) >> 1;
       if (!this.comesFirst(state, cost, parent)) break;
@@ -27,11 +28,12 @@ export class RouteHeap {
 
   /** Takes the cheapest state off the heap; -1 when it is empty. */
   pop(): number {
-    const first = this.states[0];
-    if (first === undefined) return -1;
-    const state = this.states.pop()!;
-    const cost = this.costs.pop()!;
-    const count = this.states.length;
+    if (this.count === 0) return -1;
+    const first = this.states[0]!;
+    this.count -= 1;
+    const { count } = this;
+    const state = this.states[count]!;
+    const cost = this.costs[count]!;
     if (count === 0) return first;
     let parent = 0;
     for (;;) {

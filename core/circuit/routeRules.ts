@@ -1,11 +1,8 @@
-import { back, type Direction, ONLY_LEVEL, ONLY_UPRIGHT, type RouteGrid } from "./routeGrid.ts";
+import type { Direction } from "./routeGrid.ts";
 import type { Taken, Way } from "./routeTaken.ts";
 
-/** Costs in units of length. A bend, a crossing and a unit run right beside another wire are worth a detour. */
-const BEND = 4;
-const CROSSING = 6;
-const BESIDE = 7;
-/** Cost of running over another wire that will then be taken up and laid anew. */
+/** Cost of a bend in units of length, and of running over another wire that will then be taken up and laid anew. */
+export const BEND = 4;
 const OVER = 60;
 const NEVER = Number.POSITIVE_INFINITY;
 
@@ -32,69 +29,37 @@ export interface Goal {
 
 /** What one search is given beside the grid. */
 export interface Task {
-  readonly taken: Taken;
   readonly starts: readonly Start[];
   readonly goals: readonly Goal[];
   /** Null keeps clear of all other wires; else those that must stay, and the others may be run over. */
   readonly rigid: Taken | null;
 }
 
-/** What steps of one search cost; infinite where they are not allowed. */
-export interface StepRules {
-  starting(start: Start): number;
-  turning(node: number): number;
-  entering(node: number, direction: Direction): number;
-  arriving(goal: Goal, direction: Direction): number;
-  /** Lower bound of the cost from here to any goal. */
-  ahead(node: number, direction: Direction): number;
+/** What it costs to run level (0) or upright (1) over wires on a node: infinite where that is not allowed. */
+export function overCost(taken: Taken, rigid: Taken | null, node: number, turn: number): number {
+  if ((turn === 0 ? taken.level : taken.upright)[node] === 0) return 0;
+  return rigid !== null && (turn === 0 ? rigid.level : rigid.upright)[node] === 0 ? OVER : NEVER;
 }
 
-/** The rules of a task on a grid. */
-export function stepRules(grid: RouteGrid, task: Task): StepRules {
-  const { level, upright } = task.taken;
-  const { columns, blocked, toll } = grid;
-  const rigid = task.rigid;
-  const over = (taken: Uint16Array, firm: Uint16Array | undefined, node: number) =>
-    taken[node] === 0 ? 0 : firm !== undefined && firm[node] === 0 ? OVER : NEVER;
-  const overLevel = (node: number) => over(level, rigid?.level, node);
-  const overUpright = (node: number) => over(upright, rigid?.upright, node);
-  const turning = (node: number) => (blocked[node] === 0 ? BEND + overLevel(node) + overUpright(node) : NEVER);
-  return {
-    turning,
-    starting: (start) =>
-      start.isJoint ? start.cost : start.cost + (start.direction % 2 === 0 ? overLevel : overUpright)(start.node),
-    entering(node, direction) {
-      const isLevel = direction % 2 === 0;
-      if (blocked[node] !== 0 && blocked[node] !== (isLevel ? ONLY_LEVEL : ONLY_UPRIGHT)) return NEVER;
-      const along = isLevel ? level : upright;
-      const across = isLevel ? upright : level;
-      const aside = isLevel ? columns : 1;
-      let cost = 1 + toll[node]! + (isLevel ? overLevel : overUpright)(node);
-      if (across[node]! > 0) cost += CROSSING;
-      if ((along[node - aside] ?? 0) > 0) cost += BESIDE;
-      if ((along[node + aside] ?? 0) > 0) cost += BESIDE;
-      return cost;
-    },
-    arriving(goal, direction) {
-      if (goal.enters === null) return (goal.arms & (1 << back(direction))) === 0 ? goal.cost : NEVER;
-      if (direction === back(goal.enters)) return NEVER;
-      return goal.cost + (direction === goal.enters ? 0 : turning(goal.node));
-    },
-    ahead: estimate(grid, task.goals),
-  };
+/** The box round some nodes, as columns and rows of the grid. */
+export interface GoalBox {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
 }
 
-/** The way to the box round all goals, and one bend if that box lies off the present line. */
-function estimate(grid: RouteGrid, goals: readonly Goal[]): StepRules["ahead"] {
-  const xs = goals.map((goal) => goal.node % grid.columns);
-  const ys = goals.map((goal) => Math.floor(goal.node / grid.columns));
-  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  return (node, direction) => {
-    const x = node % grid.columns;
-    const y = (node - x) / grid.columns;
-    const across = x < left ? left - x : x > right ? x - right : 0;
-    const down = y < top ? top - y : y > bottom ? y - bottom : 0;
-    const bends = direction % 2 === 0 ? down > 0 : across > 0;
-    return across + down + (bends ? BEND : 0);
-  };
+/** The box round all goals. */
+export function boxRound(goals: readonly Goal[], columns: number): GoalBox {
+  const xs = goals.map((goal) => goal.node % columns);
+  const ys = goals.map((goal) => Math.floor(goal.node / columns));
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+}
+
+/** Least cost from a node, entered in a direction, to a box: the way there, and one bend if it lies off the present line. */
+export function costAhead(box: GoalBox, x: number, y: number, direction: Direction): number {
+  const across = x < box.left ? box.left - x : x > box.right ? x - box.right : 0;
+  const down = y < box.top ? box.top - y : y > box.bottom ? y - box.bottom : 0;
+  const bends = (direction & 1) === 0 ? down > 0 : across > 0;
+  return across + down + (bends ? BEND : 0);
 }

@@ -1,7 +1,8 @@
-import { back, DIRECTIONS, type Direction, nextNode, type RouteGrid } from "./routeGrid.ts";
+import { back, DIRECTIONS, type Direction, type RouteGrid } from "./routeGrid.ts";
 import { RouteHeap } from "./routeHeap.ts";
-import { type StepRules, stepRules, type Task } from "./routeRules.ts";
-import type { Way } from "./routeTaken.ts";
+import { BEND, boxRound, costAhead, type GoalBox, overCost, type Start, type Task } from "./routeRules.ts";
+import type { Taken, Way } from "./routeTaken.ts";
+import { TileSet } from "./routeTiles.ts";
 
 /** A way from a terminal to the other, and what it costs in units of length. */
 export interface Found {
@@ -9,6 +10,7 @@ export interface Found {
   readonly cost: number;
 }
 
+const NEVER = Number.POSITIVE_INFINITY;
 const NEARER_FIRST = 1e-3;
 
 /**
@@ -17,114 +19,173 @@ const NEARER_FIRST = 1e-3;
  * Minimum Cost Paths" (1968).
  */
 export class RouteSearch {
-  private readonly grid: RouteGrid;
+  private grid: RouteGrid;
+  private taken: Taken;
   /** Cost so far, state before (or -1 - start), and whether settled: one entry a state. */
-  private readonly cost: Float64Array;
+  private readonly cost: Float32Array;
   private readonly before: Int32Array;
   private readonly isDone: Uint8Array;
-  /** Number of the goal on each node, or -1. */
-  private readonly goalOn: Int16Array;
+  /** Number of the goal on each node, counted from 1; 0 for none. */
+  private readonly goalOn: Uint16Array;
   /** States that the last search came to and nodes where it had a goal: only these are cleared for the next. */
   private readonly touched: number[] = [];
+  private touchedCount = 0;
   private readonly aimed: number[] = [];
+  /** The tiles that the last search looked at. */
+  private readonly seen: TileSet;
   private readonly heap = new RouteHeap();
-  private best = { cost: Number.POSITIVE_INFINITY, state: 0, goal: -1 };
+  private task: Task = { starts: [], goals: [], rigid: null };
+  private box: GoalBox = { left: 0, right: 0, top: 0, bottom: 0 };
+  private best = { cost: NEVER, state: 0, goal: -1 };
 
-  constructor(grid: RouteGrid) {
+  /** Searches on a grid, round what is taken on it at the time. */
+  constructor(grid: RouteGrid, taken: Taken) {
     const nodes = grid.columns * grid.rows;
     this.grid = grid;
-    this.cost = new Float64Array(nodes * 4).fill(Number.POSITIVE_INFINITY);
+    this.taken = taken;
+    this.cost = new Float32Array(nodes * 4).fill(NEVER);
     this.before = new Int32Array(nodes * 4);
     this.isDone = new Uint8Array(nodes * 4);
-    this.goalOn = new Int16Array(nodes).fill(-1);
+    this.goalOn = new Uint16Array(nodes);
+    this.seen = new TileSet(grid);
+  }
+
+  /** Goes on with another grid of the same size, and what is taken there. */
+  moveTo(grid: RouteGrid, taken: Taken): void {
+    this.grid = grid;
+    this.taken = taken;
+  }
+
+  /** The tiles of everything that the last search depended on, and of these nodes. */
+  tilesWith(nodes: readonly number[]): readonly number[] {
+    for (const node of nodes) this.seen.add(node);
+    return this.seen.tiles();
   }
 
   /** The cheapest way from any start to any goal of the task; null where there is none. */
   find(task: Task): Found | null {
+    this.clear();
     if (task.starts.length === 0 || task.goals.length === 0) return null;
-    const rules = stepRules(this.grid, task);
-    this.begin(task, rules);
+    this.begin(task);
+    const { columns } = this.grid;
     for (let state = this.heap.pop(); state >= 0; state = this.heap.pop()) {
       if (this.isDone[state] === 1) continue;
-      const ahead = rules.ahead(state >> 2, (state & 3) as Direction);
-      if (this.cost[state]! + ahead >= this.best.cost) break;
+      const node = state >> 2;
+      const facing = (state & 3) as Direction;
+      const x = node % columns;
+      const y = (node - x) / columns;
+      if (this.cost[state]! + costAhead(this.box, x, y, facing) >= this.best.cost) break;
       this.isDone[state] = 1;
-      this.expand(state, task, rules);
+      this.expand(state, x, y);
     }
-    return this.best.goal < 0 ? null : this.retrace(task);
+    return this.best.goal < 0 ? null : this.retrace();
   }
 
-  private begin(task: Task, rules: StepRules): void {
-    this.clear();
+  private begin(task: Task): void {
+    this.task = task;
+    this.box = boxRound(task.goals, this.grid.columns);
     task.goals.forEach((goal, index) => {
-      this.goalOn[goal.node] = index;
+      this.goalOn[goal.node] = index + 1;
       this.aimed.push(goal.node);
+      this.seen.add(goal.node);
     });
     task.starts.forEach((start, index) => {
-      const cost = rules.starting(start);
-      if (cost === Number.POSITIVE_INFINITY) return;
-      const goal = task.goals[this.goalOn[start.node]!];
-      if (goal !== undefined && goal.enters !== null)
-        this.arrive(start.node, start.direction, cost, -1 - index, task, rules);
-      this.open(start.node, start.direction, cost, -1 - index, rules);
+      this.seen.add(start.node);
+      const cost = this.startCost(start);
+      if (cost === NEVER) return;
+      const { node, direction } = start;
+      const goal = task.goals[this.goalOn[node]! - 1];
+      if (goal !== undefined && goal.enters !== null) this.arrive(node, direction, cost, -1 - index);
+      const x = node % this.grid.columns;
+      this.open(node, x, (node - x) / this.grid.columns, direction, cost, -1 - index);
     });
   }
 
-  private clear(): void {
-    for (const state of this.touched) {
-      this.cost[state] = Number.POSITIVE_INFINITY;
+  /** Forgets the last search, and the tiles that it looked at. */
+  clear(): void {
+    for (let i = 0; i < this.touchedCount; i++) {
+      const state = this.touched[i]!;
+      this.cost[state] = NEVER;
       this.isDone[state] = 0;
     }
-    for (const node of this.aimed) this.goalOn[node] = -1;
-    this.touched.length = 0;
+    this.touchedCount = 0;
+    this.seen.clear();
+    for (const node of this.aimed) this.goalOn[node] = 0;
     this.aimed.length = 0;
     this.heap.clear();
-    this.best = { cost: Number.POSITIVE_INFINITY, state: 0, goal: -1 };
+    this.best = { cost: NEVER, state: 0, goal: -1 };
   }
 
-  private expand(state: number, task: Task, rules: StepRules): void {
+  private expand(state: number, x: number, y: number): void {
+    const { columns, rows, step } = this.grid;
+    const { goalOn, taken } = this;
+    const { rigid, goals } = this.task;
     const node = state >> 2;
     const facing = (state & 3) as Direction;
-    const here = this.cost[state]!;
+    const straight = this.cost[state]!;
+    const turned = straight + this.turnCost(node);
     for (const direction of DIRECTIONS) {
       if (direction === back(facing)) continue;
-      const turning = direction === facing ? 0 : rules.turning(node);
-      const next = turning < Number.POSITIVE_INFINITY ? nextNode(this.grid, node, direction) : -1;
-      if (next < 0) continue;
-      const goal = task.goals[this.goalOn[next]!];
-      if (goal !== undefined && goal.enters === null) {
-        this.arrive(next, direction, here + turning + 1, state, task, rules);
+      const here = direction === facing ? straight : turned;
+      if (here === NEVER) continue;
+      const nextX = direction === 0 ? x + 1 : direction === 2 ? x - 1 : x;
+      const nextY = direction === 1 ? y + 1 : direction === 3 ? y - 1 : y;
+      if (nextX < 0 || nextX >= columns || nextY < 0 || nextY >= rows) continue;
+      const next = node + step[direction];
+      const goal = goalOn[next]!;
+      if (goal !== 0 && goals[goal - 1]!.enters === null) {
+        this.arrive(next, direction, here + 1, state);
         continue;
       }
-      const cost = here + turning + rules.entering(next, direction);
-      if (cost === Number.POSITIVE_INFINITY) continue;
-      if (goal !== undefined) this.arrive(next, direction, cost, state, task, rules);
-      this.open(next, direction, cost, state, rules);
+      const turn = direction & 1;
+      const cost =
+        here + (turn === 0 ? taken.enterLevel : taken.enterUpright)[next]! + overCost(taken, rigid, next, turn);
+      if (cost === NEVER) continue;
+      if (goal !== 0) this.arrive(next, direction, cost, state);
+      this.open(next, nextX, nextY, direction, cost, state);
     }
   }
 
-  private open(node: number, direction: Direction, cost: number, from: number, rules: StepRules): void {
+  private open(node: number, x: number, y: number, direction: Direction, cost: number, from: number): void {
     const state = node * 4 + direction;
-    if (this.isDone[state] === 1 || cost >= this.cost[state]!) return;
-    if (this.cost[state] === Number.POSITIVE_INFINITY) this.touched.push(state);
+    const known = this.cost[state]!;
+    if (this.isDone[state] === 1 || cost >= known) return;
+    if (known === NEVER) {
+      this.touched[this.touchedCount++] = state;
+      this.seen.addAt(x, y);
+    }
     this.cost[state] = cost;
     this.before[state] = from;
     // Of two ways that promise the same, the one nearer to its goal is followed first.
-    this.heap.push(state, cost + rules.ahead(node, direction) * (1 + NEARER_FIRST));
+    this.heap.push(state, cost + costAhead(this.box, x, y, direction) * (1 + NEARER_FIRST));
   }
 
-  private arrive(node: number, direction: Direction, cost: number, from: number, task: Task, rules: StepRules): void {
-    const goal = this.goalOn[node]!;
-    const total = cost + rules.arriving(task.goals[goal]!, direction);
-    if (total < this.best.cost) this.best = { cost: total, state: from, goal };
+  private arrive(node: number, direction: Direction, cost: number, from: number): void {
+    const index = this.goalOn[node]! - 1;
+    const { enters, arms, cost: last } = this.task.goals[index]!;
+    const isOpen = enters === null ? (arms & (1 << back(direction))) === 0 : direction !== back(enters);
+    if (!isOpen) return;
+    const total = cost + (enters === null || enters === direction ? last : last + this.turnCost(node));
+    if (total < this.best.cost) this.best = { cost: total, state: from, goal: index };
   }
 
-  private retrace(task: Task): Found {
-    const goal = task.goals[this.best.goal]!;
+  private startCost({ node, direction, cost, isJoint }: Start): number {
+    return isJoint ? cost : cost + overCost(this.taken, this.task.rigid, node, direction & 1);
+  }
+
+  private turnCost(node: number): number {
+    if (this.grid.blocked[node] !== 0) return NEVER;
+    const { taken } = this;
+    const { rigid } = this.task;
+    return BEND + overCost(taken, rigid, node, 0) + overCost(taken, rigid, node, 1);
+  }
+
+  private retrace(): Found {
+    const goal = this.task.goals[this.best.goal]!;
     const nodes = [goal.node];
     let state = this.best.state;
     for (; state >= 0; state = this.before[state]!) nodes.push(state >> 2);
-    const start = task.starts[-1 - state]!;
+    const start = this.task.starts[-1 - state]!;
     if (start.node !== nodes[nodes.length - 1]) nodes.push(start.node);
     nodes.reverse();
     return { way: [...start.way, ...nodes, ...goal.way], cost: this.best.cost };

@@ -1,10 +1,11 @@
 import type { PartId, WireId } from "../base/ids.ts";
-import { remember } from "../base/memo.ts";
+import { LastOfEach, remember } from "../base/memo.ts";
 import type { GridUnits } from "../base/units.ts";
 import type { Mark, Spot, TextMark } from "../drawing/mark.ts";
 import { boundsOf } from "../drawing/measure.ts";
 import type { Circuit, Page } from "./circuit.ts";
 import type { TerminalSpot } from "./placeSymbol.ts";
+import type { RouteMemory } from "./routeMemory.ts";
 import { flagSeen, type LooseEnd, looseEnd, looseEnds } from "./sheetFlags.ts";
 import { nameMarks } from "./sheetNames.ts";
 import { ownWords } from "./sheetOwnWords.ts";
@@ -47,6 +48,10 @@ const WITHIN_SYMBOL: GridUnits = 0.06;
 /** Layouts of a circuit by page, look, and scale or zoom. */
 const layoutsOf = remember((_circuit: Circuit) => new Map<string, SheetLayout>());
 
+/** How many pages, looks and scales keep how their wires were laid last. */
+const MOST_KEPT = 6;
+const laidLast = new LastOfEach<RouteMemory>(MOST_KEPT);
+
 /** The layout of a page, remembered for each circuit. At any zoom wires and flags lie as they do on paper. */
 export function layoutOf(request: SheetRequest, page: Page): SheetLayout {
   const { circuit, look = "iec", printScale = 1, zoom, far } = request;
@@ -57,7 +62,7 @@ export function layoutOf(request: SheetRequest, page: Page): SheetLayout {
   const plain = { circuit, page: page.id, look };
   const layout =
     zoom === undefined
-      ? layOut(setUpSheet({ ...plain, printScale }, page))
+      ? layOut(setUpSheet({ ...plain, printScale }, page), key)
       : layOutAgain(setUpSheet({ ...plain, zoom, ...(far && { far }) }, page), layoutOf(plain, page));
   layouts.set(key, layout);
   return layout;
@@ -67,8 +72,10 @@ function farKey({ pixels, named, seen }: SheetFar): string {
   return ` far ${pixels} ${named === null ? "" : [...named].join(" ")} ${Object.values(seen).join(" ")}`;
 }
 
-function layOut(setup: SheetSetup): SheetLayout {
-  const { routes, loose } = routed(setup);
+/** Laid from nothing, but for what is left of the wires as they were laid last under this key. */
+function layOut(setup: SheetSetup, key: string): SheetLayout {
+  const { routes, loose, memory } = routed(setup, laidLast.get(key));
+  laidLast.set(key, memory);
   return setWords(setup, waysOf(setup, routes, loose), loose);
 }
 
@@ -119,9 +126,13 @@ function withOwnWords(setup: SheetSetup, wires: readonly SheetWire[]) {
 }
 
 /** Routes the wires round symbols and flags, off the words beside terminals; one without a way becomes two loose ends. */
-export function routed(setup: SheetSetup): {
+export function routed(
+  setup: SheetSetup,
+  before: RouteMemory | null = null,
+): {
   readonly routes: ReadonlyMap<WireId, readonly Spot[]>;
   readonly loose: readonly LooseEnd[];
+  readonly memory: RouteMemory;
 } {
   const room = symbolRoom(setup);
   for (const spot of wiredSpots(setup)) room.take(exitBox(spot), 0.1);
@@ -129,13 +140,13 @@ export function routed(setup: SheetSetup): {
   const symbolWords = setup.parts.flatMap(({ shape }) => shape.marks).filter(({ mark }) => mark === "text");
   const words = [...symbolWords, ...terminalMarks(setup, room)].map(boundsOf);
   const flags = loose.map(({ box }) => box);
-  const routes: ReadonlyMap<WireId, readonly Spot[]> = sheetRoutes(setup, flags, words);
+  const { corners: routes, memory } = sheetRoutes(setup, flags, words, before);
   for (const { wire, ends } of setup.wires) {
     const [from, to] = ends;
     if (from === undefined || to === undefined || (routes.get(wire.id)?.length ?? 0) > 1) continue;
     loose.push(looseEnd(setup, room, wire, 0, from), looseEnd(setup, room, wire, 1, to));
   }
-  return { routes, loose };
+  return { routes, loose, memory };
 }
 
 function waysOf(

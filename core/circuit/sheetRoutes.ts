@@ -1,18 +1,23 @@
-import type { WireId } from "../base/ids.ts";
 import type { GridUnits } from "../base/units.ts";
 import type { Spot } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import type { PlacedShape, TerminalSpot } from "./placeSymbol.ts";
-import { type RouteWire, routeWires } from "./route.ts";
+import { type Routes, routeWires } from "./route.ts";
 import type { RouteEnd } from "./routeEnds.ts";
+import type { RouteMemory } from "./routeMemory.ts";
+import type { RouteWire } from "./routePage.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
 
-/** Corners of all wires that have both ends on this page, round its symbols and `bodies`, off the words where they can. */
+/**
+ * Corners of all wires that have both ends on this page, round its symbols and `bodies`, off the words where they can.
+ * What is left of the laying `before` is taken from it.
+ */
 export function sheetRoutes(
   setup: SheetSetup,
   bodies: readonly Bounds[],
   words: readonly Bounds[],
-): ReadonlyMap<WireId, readonly Spot[]> {
+  before: RouteMemory | null = null,
+): Routes {
   const { circuit, parts, area } = setup;
   const wires = setup.wires.flatMap(({ wire, ends: [from, to] }): readonly RouteWire[] => {
     if (from === undefined || to === undefined) return [];
@@ -24,7 +29,7 @@ export function sheetRoutes(
   const outlines = parts.map(({ shape }) => shape.outline);
   const across = parts.flatMap(({ shape }) => waysAcross(shape));
   const bounds = boundsRound(area.drawing, outlines);
-  return routeWires({ bounds, bodies: [...outlines, ...bodies], words, across, wires });
+  return routeWires({ bounds, bodies: [...outlines, ...bodies], words, across, wires }, before);
 }
 
 function endAt({ x, y, side, body }: TerminalSpot & { readonly body: number }): RouteEnd {

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type RoutePage, type RouteWire, routeWires } from "../../core/circuit/route.ts";
+import { routeWires } from "../../core/circuit/route.ts";
 import type { RouteEnd } from "../../core/circuit/routeEnds.ts";
+import type { RoutePage, RouteWire } from "../../core/circuit/routePage.ts";
 import type { Spot } from "../../core/drawing/mark.ts";
 import type { Bounds } from "../../core/drawing/measure.ts";
 import type { Side } from "../../core/parts/kind.ts";
@@ -109,7 +110,7 @@ describe("routes", () => {
   test("two terminals facing each other are joined by one straight line", () => {
     const bodies = [bodyAt(10, 10), bodyAt(30, 10)];
     const wires = [{ id: "W1", from: ends(bodies, 0).right, to: ends(bodies, 1).left }];
-    const routes = routeWires({ bounds: A3, bodies, words: [], wires });
+    const routes = routeWires({ bounds: A3, bodies, words: [], wires }).corners;
     expect(routes.get("W1")).toEqual([
       { x: 14, y: 13 },
       { x: 30, y: 13 },
@@ -121,9 +122,9 @@ describe("routes", () => {
     const bodies = [bodyAt(30, 2), bodyAt(30, 30), bar];
     const wires = [{ id: "W1", from: ends(bodies, 0).down, to: ends(bodies, 1).up }];
     const across = [{ left: 32, right: 32, top: 14, bottom: 19 }];
-    expect(routeWires({ bounds: A3, bodies, words: [], across, wires }).get("W1")).toHaveLength(2);
+    expect(routeWires({ bounds: A3, bodies, words: [], across, wires }).corners.get("W1")).toHaveLength(2);
     const aside = [{ left: 40, right: 40, top: 14, bottom: 19 }];
-    const bent = routeWires({ bounds: A3, bodies, words: [], across: aside, wires }).get("W1")!;
+    const bent = routeWires({ bounds: A3, bodies, words: [], across: aside, wires }).corners.get("W1")!;
     for (const { x, y } of bent) expect(x >= bar.left && x <= bar.right && y >= bar.top && y <= bar.bottom).toBe(false);
     expect(stepsOf(bent).some(([a, b]) => a.x === 40 && b.x === 40 && a.y === 16)).toBe(true);
   });
@@ -132,7 +133,7 @@ describe("routes", () => {
     const bodies = [bodyAt(10, 10), bodyAt(30, 10), bodyAt(20, 8)];
     const wires = [{ id: "W1", from: ends(bodies, 0).right, to: ends(bodies, 1).left }];
     const page = { bounds: A3, bodies, words: [], wires };
-    const routes = routeWires(page);
+    const routes = routeWires(page).corners;
     expect(routes.has("W1")).toBe(true);
     judge(page, routes);
   });
@@ -140,7 +141,7 @@ describe("routes", () => {
   test("a wire leaves along the side of its terminal even when the other lies behind it", () => {
     const bodies = [bodyAt(30, 10), bodyAt(10, 10)];
     const wires = [{ id: "W1", from: ends(bodies, 0).right, to: ends(bodies, 1).left }];
-    const corners = routeWires({ bounds: A3, bodies, words: [], wires }).get("W1")!;
+    const corners = routeWires({ bounds: A3, bodies, words: [], wires }).corners.get("W1")!;
     expect(corners[1]!.x).toBeGreaterThan(34);
     expect(corners.at(-2)!.x).toBeLessThan(10);
   });
@@ -149,7 +150,7 @@ describe("routes", () => {
     const bodies = [bodyAt(10, 10), bodyAt(40, 10)];
     const words = [{ left: 20, top: 12.4, right: 30, bottom: 13.6 }];
     const wires = [{ id: "W1", from: ends(bodies, 0).right, to: ends(bodies, 1).left }];
-    const corners = routeWires({ bounds: A3, bodies, words, wires }).get("W1")!;
+    const corners = routeWires({ bounds: A3, bodies, words, wires }).corners.get("W1")!;
     const over = stepsOf(corners).filter(([, to]) => to.x > 20 && to.x < 30 && to.y === 13);
     expect(over).toEqual([]);
   });
@@ -161,7 +162,7 @@ describe("routes", () => {
       [20, 25],
     ] as const;
     const wires = [{ id: "W1", from: ends(bodies, 0).right, to: ends(bodies, 1).up, bends }];
-    const corners = routeWires({ bounds: A3, bodies, words: [], wires }).get("W1")!;
+    const corners = routeWires({ bounds: A3, bodies, words: [], wires }).corners.get("W1")!;
     expect(corners).toEqual([
       { x: 14, y: 13 },
       { x: 20, y: 13 },
@@ -179,7 +180,7 @@ describe("routes", () => {
       { id: "W2", from, to: ends(bodies, 2).left },
     ];
     const page = { bounds: A3, bodies, words: [], wires };
-    const routes = routeWires(page);
+    const routes = routeWires(page).corners;
     judge(page, routes);
     const first = new Set(stepsOf(routes.get("W1")!).map(stepKey));
     const shared = stepsOf(routes.get("W2")!).filter((step) => first.has(stepKey(step)));
@@ -198,7 +199,7 @@ describe("routes", () => {
       to: { spot: { x: 42 + x, y: 40 }, side: "up" as const, body: 1 },
     }));
     const page = { bounds: A3, bodies, words: [], wires };
-    const routes = routeWires(page);
+    const routes = routeWires(page).corners;
     judge(page, routes);
     expect(routes.size).toBe(4);
     expect(crossings(routes)).toBe(0);
@@ -248,7 +249,7 @@ describe("routes of any page", () => {
   test("are at right angles from terminal to terminal, through no body and over no wire of another net", () => {
     fc.assert(
       fc.property(pages, (page) => {
-        const routes = routeWires(page);
+        const routes = routeWires(page).corners;
         expect(routes.size).toBe(page.wires.length);
         judge(page, routes);
       }),
@@ -259,7 +260,7 @@ describe("routes of any page", () => {
   test("are the same whenever the same page is routed", () => {
     fc.assert(
       fc.property(pages, (page) => {
-        expect([...routeWires(page)]).toEqual([...routeWires(page)]);
+        expect([...routeWires(page).corners]).toEqual([...routeWires(page).corners]);
       }),
       { seed: 8, numRuns: 15 },
     );
@@ -275,7 +276,7 @@ describe("routes of any page", () => {
     }));
     const page = { bounds: A3, bodies, words: [], wires };
     const begin = process.cpuUsage();
-    const routes = routeWires(page);
+    const routes = routeWires(page).corners;
     const milliseconds = process.cpuUsage(begin).user / 1000;
     judge(page, routes);
     expect(routes.size).toBe(wires.length);
