@@ -32,16 +32,20 @@ export type Target =
 
 /** Finds what a fault's target names, or null. */
 export function targetOf(circuit: Circuit, id: string): Target | null {
-  if (circuit.wires.some((wire) => wire.id === id)) return { is: "wire", id };
-  for (const connector of circuit.connectors) {
-    for (const cavity of connector.rows.flat()) {
-      if (cavity !== "" && id === `${connector.id}-${cavity}`)
-        return { is: "cavity", id, connector: connector.id, cavity };
-    }
-  }
-  if (circuit.parts.some((part) => part.id === id)) return { is: "part", id };
-  return null;
+  return targetsOf(circuit).get(id) ?? null;
 }
+
+/** Everything that a fault can sit on; of two that are called alike the wire comes before the place, and that before the part. */
+const targetsOf = remember((circuit: Circuit): ReadonlyMap<string, Target> => {
+  const targets = new Map<string, Target>();
+  for (const { id } of circuit.parts) targets.set(id, { is: "part", id });
+  for (const { id: connector, rows } of circuit.connectors)
+    for (const cavity of rows.flat())
+      if (cavity !== "")
+        targets.set(`${connector}-${cavity}`, { is: "cavity", id: `${connector}-${cavity}`, connector, cavity });
+  for (const { id } of circuit.wires) targets.set(id, { is: "wire", id });
+  return targets;
+});
 
 /** Every way a target can fail, in the order its kind lists them. In-line joints fail by their cavities. */
 export function faultModes(circuit: Circuit, target: Target): readonly FaultMode[] {

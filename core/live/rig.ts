@@ -82,6 +82,7 @@ export class Rig {
     this.positions = taken?.positions ?? new Map(controlsOf(circuit).map(({ key, rest }) => [key, rest]));
     this.closedKeys = taken?.closedKeys ?? new Map();
     if (taken) this.takeOverFrom(taken.network);
+    if (taken?.network.parts === this.network.parts) return;
     for (const [id, placed] of this.network.parts) {
       if (taken?.network.parts.get(id) === placed) continue;
       this.states.set(id, placed.held ?? placed.kind.start);

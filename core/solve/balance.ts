@@ -1,9 +1,5 @@
-import type { Amps, Volts } from "../base/units.ts";
-import type { Companion } from "./companion.ts";
-import { ampsAcross, DIODE, LAMP } from "./laws.ts";
-
-/** So near where its line touches, a lamp or diode leaves it by less than the last digit: as the square of the volts. */
-export const UNMOVED_VOLTS: Volts = 1e-10;
+import type { Amps } from "../base/units.ts";
+import { ampsOver, type Companion } from "./companion.ts";
 
 /** A node may be out of balance by this many amps in a solution. */
 export const BALANCED_AMPS: Amps = 1e-9;
@@ -14,31 +10,28 @@ export const BALANCED_AMPS: Amps = 1e-9;
 const LAST_DIGITS = 16 * 2 ** -52;
 
 /**
- * Draws up Kirchhoff's current law at these volts of the unknowns, by the true laws, of which a line tells the last digit
- * where it touches: `excess` (size n) is filled with the
+ * Draws up Kirchhoff's current law at these volts of the unknowns, by the true laws: `excess` (size n + 1, the last one 0) is filled with the
  * amps that flow out of each unknown and are not made good. True where all are within what is allowed.
  */
 export function isBalanced(companion: Companion, volts: Float64Array, excess: Float64Array): boolean {
-  const { pattern, table, at, ampsAt, siemens, plain, pushing } = companion;
+  const { pattern, siemens, plain, plainA, plainB, level, pushing } = companion;
   const { aOf, bOf } = pattern;
   excess.fill(0);
+  // With a place for the reference at their end, the many straight elements need not ask which end is on it.
+  level.set(volts);
   for (let k = 0; k < plain.length; k++) {
-    const e = plain[k]!;
-    const a = aOf[e]!;
-    const b = bOf[e]!;
-    const passed = siemens[e]! * ((a >= 0 ? volts[a]! : 0) - (b >= 0 ? volts[b]! : 0));
-    if (a >= 0) excess[a] = excess[a]! + passed;
-    if (b >= 0) excess[b] = excess[b]! - passed;
+    const a = plainA[k]!;
+    const b = plainB[k]!;
+    const passed = siemens[plain[k]!]! * (level[a]! - level[b]!);
+    excess[a] = excess[a]! + passed;
+    excess[b] = excess[b]! - passed;
   }
+  excess[pattern.unknowns] = 0;
   for (let k = 0; k < pushing.length; k++) {
     const e = pushing[k]!;
     const a = aOf[e]!;
     const b = bOf[e]!;
-    const across = (a >= 0 ? volts[a]! : 0) - (b >= 0 ? volts[b]! : 0);
-    const moved = across - at[e]!;
-    const code = table.code[e];
-    const isOnLine = (code === LAMP || code === DIODE) && Math.abs(moved) <= UNMOVED_VOLTS;
-    const passed = isOnLine ? ampsAt[e]! + siemens[e]! * moved : ampsAcross(table, e, across);
+    const passed = ampsOver(companion, e, (a >= 0 ? volts[a]! : 0) - (b >= 0 ? volts[b]! : 0));
     if (a >= 0) excess[a] = excess[a]! + passed;
     if (b >= 0) excess[b] = excess[b]! - passed;
   }

@@ -19,6 +19,10 @@ export interface Companion extends Lines {
   bent: Int32Array;
   pushing: Int32Array;
   plain: Int32Array;
+  /** Unknowns at the ends of resistors, n for the reference; and volts of the unknowns with one more for it. Size n + 1. */
+  plainA: Int32Array;
+  plainB: Int32Array;
+  readonly level: Float64Array;
   /** The unknowns that a pass needs: those at pushing elements, and all above them. */
   reach: Reach;
   /** Room for a list of bent elements. Size E. */
@@ -55,7 +59,10 @@ export function companionOf(pattern: Pattern): Companion {
     bent: new Int32Array(0),
     pushing: new Int32Array(0),
     plain: new Int32Array(0),
-    reach: reachOf(pattern, []),
+    plainA: new Int32Array(0),
+    plainB: new Int32Array(0),
+    level: reals(pattern.unknowns + 1),
+    reach: reachOf(pattern, new Int32Array(0)),
     unsettled: new Int32Array(elements.length),
   };
   listBent(companion);
@@ -65,24 +72,31 @@ export function companionOf(pattern: Pattern): Companion {
 
 /** Lists anew which elements are bent, pushing or plain, after laws changed. Those with both ends on one node are none. */
 export function listBent(companion: Companion): void {
+  const { placeOf, aOf, bOf, unknowns } = companion.pattern;
   const { code } = companion.table;
-  const bent: number[] = [];
-  const pushing: number[] = [];
-  const plain: number[] = [];
+  const [bent, pushing, plain] = [
+    new Int32Array(code.length),
+    new Int32Array(code.length),
+    new Int32Array(code.length),
+  ];
+  let [bents, pushings, plains] = [0, 0, 0];
   for (let e = 0; e < code.length; e++) {
-    if (companion.pattern.placeOf[e]! < 0) continue;
-    if (isBent(code[e]!)) bent.push(e);
-    if (isBent(code[e]!) || code[e] === SOURCE) pushing.push(e);
-    else plain.push(e);
+    if (placeOf[e]! < 0) continue;
+    if (isBent(code[e]!)) bent[bents++] = e;
+    if (isBent(code[e]!) || code[e] === SOURCE) pushing[pushings++] = e;
+    else plain[plains++] = e;
   }
-  companion.bent = Int32Array.from(bent);
-  companion.pushing = Int32Array.from(pushing);
-  companion.plain = Int32Array.from(plain);
-  const { aOf, bOf } = companion.pattern;
-  companion.reach = reachOf(
-    companion.pattern,
-    pushing.flatMap((e) => [aOf[e]!, bOf[e]!]),
-  );
+  companion.bent = bent.slice(0, bents);
+  companion.pushing = pushing.slice(0, pushings);
+  companion.plain = plain.slice(0, plains);
+  companion.plainA = new Int32Array(plains);
+  companion.plainB = new Int32Array(plains);
+  for (let k = 0; k < plains; k++) {
+    const e = plain[k]!;
+    companion.plainA[k] = aOf[e]! < 0 ? unknowns : aOf[e]!;
+    companion.plainB[k] = bOf[e]! < 0 ? unknowns : bOf[e]!;
+  }
+  companion.reach = reachOf(companion.pattern, companion.pushing);
 }
 
 /** Volts from a to b of element e in the volts of the unknowns. */
@@ -90,6 +104,18 @@ export function voltsOver(pattern: Pattern, volts: Float64Array, e: number): Vol
   const a = pattern.aOf[e]!;
   const b = pattern.bOf[e]!;
   return (a >= 0 ? volts[a]! : 0) - (b >= 0 ? volts[b]! : 0);
+}
+
+/** So near where its line touches, a lamp or diode leaves it by less than the last digit: as the square of the volts. */
+export const UNMOVED_VOLTS: Volts = 1e-10;
+
+/** Amps from a to b through element e with these volts from a to b, by its true law, which a line tells where it touches. */
+export function ampsOver({ table, at, ampsAt, siemens }: Companion, e: number, volts: Volts): Amps {
+  const code = table.code[e];
+  const moved = volts - at[e]!;
+  return (code === LAMP || code === DIODE) && Math.abs(moved) <= UNMOVED_VOLTS
+    ? ampsAt[e]! + siemens[e]! * moved
+    : ampsAcross(table, e, volts);
 }
 
 /**

@@ -1,6 +1,5 @@
 import type { Amps, Volts } from "../base/units.ts";
-import { UNMOVED_VOLTS } from "./balance.ts";
-import { type Companion, drawAt, drawPiece, pieceAt, voltsOver } from "./companion.ts";
+import { type Companion, drawAt, drawPiece, pieceAt, UNMOVED_VOLTS, voltsOver } from "./companion.ts";
 import { ampsAcross, DIODE, LAMP, REGULATED } from "./laws.ts";
 
 /** A line may be off its law by this many amps where it is used ... */

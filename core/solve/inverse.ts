@@ -19,11 +19,16 @@ export function inverseDiagonal(
   for (let j = unknowns - 1; j >= 0; j--) {
     const start = columnStart[j]!;
     const end = columnStart[j + 1]!;
-    if (end === start + 1) {
-      // Most columns have one edge, and then there is nothing between edges.
-      const part = share[start]!;
-      off[start] = part * diagonal[rowOf[start]!]!;
-      diagonal[j] = ohms[j]! + part * off[start]!;
+    if (end === start + 2) {
+      // Nearly all columns of a harness have two edges, with one entry between them.
+      const one = share[start]!;
+      const other = share[start + 1]!;
+      const between = off[target[targetStart[start]!]!]!;
+      const near = one * diagonal[rowOf[start]!]! + other * between;
+      const far = other * diagonal[rowOf[start + 1]!]! + one * between;
+      off[start] = near;
+      off[start + 1] = far;
+      diagonal[j] = ohms[j]! + one * near + other * far;
       continue;
     }
     for (let p = start; p < end; p++) off[p] = share[p]! * diagonal[rowOf[p]!]!;

@@ -79,7 +79,8 @@ function holdIsland(companion: Companion): boolean {
     const e = bent[k]!;
     if (table.code[e] !== REGULATED || piece[e]! <= 0 || table.numbers[4 * e + 2]! <= 0) continue;
     islands ??= islandsOf(pattern, factor);
-    const [a, b] = [pattern.aOf[e]!, pattern.bOf[e]!];
+    const a = pattern.aOf[e]!;
+    const b = pattern.bOf[e]!;
     if ((a < 0 ? GROUNDED : islands[a]) === (b < 0 ? GROUNDED : islands[b])) continue;
     drawPiece(companion, e, 0, 0);
     return true;

@@ -68,11 +68,15 @@ export function compile(network: Network): Pattern {
 export function patternOver(network: Network, unknownOf: Int32Array, unknowns: number, columns: Columns): Pattern {
   const { elements } = network;
   const rows = rowsOf(unknowns, columns);
-  const aOf = Int32Array.from(elements, (element) => unknownOf[element.a]!);
-  const bOf = Int32Array.from(elements, (element) => unknownOf[element.b]!);
-  const placeOf = Int32Array.from(elements, (element, e) =>
-    element.law === "joint" ? -1 : placeBetween(columns, aOf[e]!, bOf[e]!),
-  );
+  const aOf = new Int32Array(elements.length);
+  const bOf = new Int32Array(elements.length);
+  const placeOf = new Int32Array(elements.length);
+  for (let e = 0; e < elements.length; e++) {
+    const { a, b, law } = elements[e]!;
+    aOf[e] = unknownOf[a]!;
+    bOf[e] = unknownOf[b]!;
+    placeOf[e] = law === "joint" ? -1 : placeBetween(columns, aOf[e]!, bOf[e]!);
+  }
   return {
     network,
     unknowns,

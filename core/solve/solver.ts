@@ -71,7 +71,7 @@ export class Solver {
   constructor(pattern: Pattern) {
     this.pattern = pattern;
     this.companion = companionOf(pattern);
-    this.excess = new Float64Array(pattern.unknowns);
+    this.excess = new Float64Array(pattern.unknowns + 1);
     this.roomForIslands = new Int32Array(pattern.unknowns);
   }
 
@@ -181,12 +181,12 @@ export class Solver {
     take(state.factor, companion.factor);
     take(state.dead.factor, dead.factor);
     dead.siemens.set(state.dead.siemens);
-    // What stands otherwise in the factor than it does now is factored anew.
+    // What stands otherwise in the factor than it does now is factored anew; elements added since are so already.
     const { siemens, bent } = companion;
     const factored = state.lines.siemens;
     for (let k = 0; k < bent.length; k++) siemens[bent[k]!] = factored[bent[k]!]!;
-    for (let e = 0; e < siemens.length; e++)
-      if (siemens[e] !== factored[e]) touch(companion.factor, pattern.placeOf[e]!);
+    for (let e = 0; e < factored.length; e++)
+      if (siemens[e]! !== factored[e]!) touch(companion.factor, pattern.placeOf[e]!);
   }
 
   // -------------------------------------------------------------- reading
@@ -302,11 +302,17 @@ export class Solver {
     const dead = this.roomForDead();
     if (this.isDeadFresh) return dead;
     const { siemens, factor } = dead;
-    const { code } = companion.table;
-    for (let e = 0; e < siemens.length; e++) {
-      const now = isBent(code[e]!)
-        ? chordAt(companion.table, e, voltsOver(pattern, companion.volts, e), companion.piece[e] === 0)
-        : companion.siemens[e]!;
+    const { table, volts, piece, plain, pushing } = companion;
+    for (let k = 0; k < plain.length; k++) {
+      const e = plain[k]!;
+      const now = companion.siemens[e]!;
+      if (now === siemens[e]!) continue;
+      siemens[e] = now;
+      touch(factor, pattern.placeOf[e]!);
+    }
+    for (let k = 0; k < pushing.length; k++) {
+      const e = pushing[k]!;
+      const now = chordAt(table, e, voltsOver(pattern, volts, e), piece[e] === 0);
       if (Math.abs(now - siemens[e]!) <= SAME_SIEMENS * now) continue;
       siemens[e] = now;
       touch(factor, pattern.placeOf[e]!);

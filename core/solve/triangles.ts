@@ -32,13 +32,15 @@ export interface Reach {
   readonly far: Int32Array;
 }
 
-/** The least such set with these unknowns; -1 is passed over. */
-export function reachOf(pattern: Pattern, unknowns: Iterable<number>): Reach {
-  const { parentOf, columnOf, columnStart } = pattern;
+/** The least such set with the unknowns at the ends of these elements. */
+export function reachOf(pattern: Pattern, elements: Int32Array): Reach {
+  const { aOf, bOf, parentOf, columnOf, columnStart } = pattern;
   const isIn = new Uint8Array(parentOf.length);
-  let [columnCount, nearCount] = [0, 0];
-  for (const unknown of unknowns) {
-    for (let column = unknown; column >= 0 && isIn[column] === 0; column = parentOf[column]!) {
+  let columnCount = 0;
+  let nearCount = 0;
+  for (let k = 0; k < 2 * elements.length; k++) {
+    const e = elements[k >> 1]!;
+    for (let column = k & 1 ? bOf[e]! : aOf[e]!; column >= 0 && isIn[column] === 0; column = parentOf[column]!) {
       isIn[column] = 1;
       columnCount++;
       nearCount += columnStart[column + 1]! - columnStart[column]!;

@@ -70,8 +70,12 @@ describe("predictions one after the other are those of a circuit laid out and th
     expect(disagreements(circuit, check.condition, conditions)).toEqual([]);
   });
 
-  it.each([1, 2, 3])("a vehicle drawn by lot, %i", (seed) => {
-    const circuit = harness(seed, 60);
+  it.each([
+    [1, 60],
+    [2, 60],
+    [4, 190],
+  ])("vehicle %i drawn by lot, of %i nodes", (seed, size) => {
+    const circuit = harness(seed, size);
     const thrown = circuit.parts.flatMap(({ id, positions }) =>
       positions && positions.length > 1 ? [{ set: { [id]: positions[1]!.name } }] : [],
     );
