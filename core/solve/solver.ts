@@ -40,12 +40,16 @@ export interface State {
   readonly table: LawTable;
   readonly lines: Lines;
   readonly factor: Factor;
+  /** Volts of the unknowns. Size n. */
+  readonly volts: Float64Array;
   readonly dead: Pick<DeadNetwork, "siemens" | "factor">;
 }
 
 const WARM_PASSES = 30;
 const COLD_PASSES = 60;
 const DAMPED_PASSES = 200;
+/** Elements changed that pass so few amps more or less move no volts that a meter could see: 0.1 microvolt behind 100 kilohms. */
+const UNMOVED_AMPS: Amps = 1e-12;
 /** Chords that are apart by no more than this share are the same: volts found twice differ in their last digits. */
 const SAME_SIEMENS = 1e-12;
 
@@ -148,20 +152,23 @@ export class Solver {
       table: { code: companion.table.code.slice(), numbers: companion.table.numbers.slice() },
       lines: copyOfLines(companion),
       factor: copyOf(pattern, companion.factor),
+      volts: companion.volts.slice(),
       dead: { siemens: siemens.slice(), factor: copyOf(pattern, factor) },
     };
   }
 
   /**
    * Starts the next search where one ended in this network or another whose elements begin alike; what has changed since
-   * is seen and factored anew. Numbers of elements are no part of a state.
+   * is seen and factored anew. Where all of that passes what it passed, there is nothing to search: the volts stay.
+   * Numbers of elements are no part of a state.
    */
   startFrom(state: State): void {
     const { companion } = this;
     const { bent, table } = companion;
     this.last = null;
     const isOfThisShape = state.pattern.target === this.pattern.target;
-    if (isOfThisShape) this.takeFactors(state, copyFactor);
+    let otherAmps: Amps = Number.POSITIVE_INFINITY;
+    if (isOfThisShape) otherAmps = this.takeFactors(state, copyFactor);
     else if (this.pattern.base?.pattern.target === state.pattern.target)
       this.takeFactors(state, (from, to) => growFactor(this.pattern, from, to));
     const wasWarm = this.isWarm;
@@ -172,21 +179,39 @@ export class Solver {
       else if (isOfThisShape && wasWarm) drawFirst(companion, e);
       else this.isWarm = false;
     }
+    if (otherAmps > UNMOVED_AMPS) return;
+    companion.volts.set(state.volts);
+    this.work.columns += refactor(this.pattern, companion.factor, companion.siemens);
+    this.islands = null;
+    this.isDeadFresh = false;
+    this.last = { converged: true, passes: 0, residualAmps: otherAmps };
   }
 
-  /** Takes a state's factors over, and says where the elements are others than it was made for. */
-  private takeFactors(state: State, take: (from: Factor, to: Factor) => void): void {
+  /**
+   * Takes a state's factors over, and says where the elements are others than it was made for. Returns how many amps
+   * more or less they pass at its volts: any number where one is bent or a source.
+   */
+  private takeFactors(state: State, take: (from: Factor, to: Factor) => void): Amps {
     const { companion, pattern } = this;
     const dead = this.roomForDead();
     take(state.factor, companion.factor);
     take(state.dead.factor, dead.factor);
     dead.siemens.set(state.dead.siemens);
     // What stands otherwise in the factor than it does now is factored anew; elements added since are so already.
-    const { siemens, bent } = companion;
+    const { siemens, bent, pushing } = companion;
     const factored = state.lines.siemens;
     for (let k = 0; k < bent.length; k++) siemens[bent[k]!] = factored[bent[k]!]!;
-    for (let e = 0; e < factored.length; e++)
-      if (siemens[e]! !== factored[e]!) touch(companion.factor, pattern.placeOf[e]!);
+    let otherAmps = 0;
+    for (let k = 0; k < pushing.length; k++)
+      if (!isSameLaw(state.table, companion.table, pushing[k]!)) otherAmps = Number.POSITIVE_INFINITY;
+    for (let e = 0; e < factored.length; e++) {
+      if (siemens[e]! === factored[e]!) continue;
+      touch(companion.factor, pattern.placeOf[e]!);
+      const across = voltsOver(state.pattern, state.volts, e);
+      const before = ampsAcross(state.table, e, across);
+      otherAmps += Math.abs(ampsAcross(companion.table, e, across) - before);
+    }
+    return otherAmps;
   }
 
   // -------------------------------------------------------------- reading
