@@ -31,7 +31,7 @@ export function startPage(host: Host): AppStore {
   const drawer = workerDrawer(() => new Worker(new URL("./workers/pictures.ts", import.meta.url), { type: "module" }));
   const besides = new BroadcastChannel("settings");
   const classId = ownClassId(sessionStorage, () => crypto.randomUUID());
-  const link = linkToClass(new BroadcastChannel(channelName(classId)), (run) => setTimeout(run, 0));
+  const link = linkToClass(new BroadcastChannel(channelName(classId)), afterPainting);
   // Held as long as this page lives, so that the class window knows when it is gone.
   void navigator.locks.request(lockName(classId), () => new Promise(() => {}));
   const acts = pageActs(() => store, classId);
@@ -106,6 +106,12 @@ function showLook({ theme, settings, open, learning }: AppState): void {
 /** The instructor's worker. */
 function startDesk(): Worker {
   return new Worker(new URL("./instructor/deskThread.ts", import.meta.url), { type: "module" });
+}
+
+/** Once this window has painted what it shows; at once where it is hidden and paints nothing. */
+function afterPainting(run: () => void): void {
+  if (document.visibilityState === "hidden") setTimeout(run, 0);
+  else requestAnimationFrame(() => setTimeout(run, 0));
 }
 
 function every(run: () => void, ms: number): () => void {

@@ -1,4 +1,5 @@
 import type { PointId } from "../../core/base/ids.ts";
+import { remember } from "../../core/base/memo.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { type SheetFar, type SheetLive, sheetOf } from "../../core/circuit/sheet.ts";
 import type { Palette } from "../../core/drawing/ink.ts";
@@ -53,9 +54,7 @@ const HEAVIEST = 2.2;
 /** Draws the page round what is in focus, with words of the height that is asked for however near it is. */
 export function pictureOf(wish: PictureWish): Picture | null {
   const { circuit, page, look, focus, words, live, dark } = wish;
-  const plain = sheetOf({ circuit, page, look, zoom: 1 });
-  if (!plain.ok) return null;
-  const box = boundsOfAll(plain.value.marks.filter((mark) => isOfFocus(mark, focus)));
+  const box = boxOf(wish);
   if (!box) return null;
   const { zoom, seen } = fitted(box, wish);
   const far: SheetFar = { pixels: words, named: focus, seen };
@@ -68,6 +67,20 @@ export function pictureOf(wish: PictureWish): Picture | null {
     return svgAt(svg, seen);
   };
   return { lit: drawn(live), dark: dark && drawn(dark) };
+}
+
+const boxesOf = remember((_circuit: Circuit) => new Map<string, Bounds | undefined>());
+
+/** The box round what is in focus, at rest and without words; remembered, since a throw does not change it. */
+function boxOf({ circuit, page, look, focus }: PictureWish): Bounds | undefined {
+  const boxes = boxesOf(circuit);
+  const key = `${page} ${look} ${focus === null ? "" : [...focus].join(" ")}`;
+  if (!boxes.has(key)) {
+    const plain = sheetOf({ circuit, page, look, zoom: 1 });
+    const marks = plain.ok ? plain.value.marks : [];
+    boxes.set(key, boundsOfAll(marks.filter((mark) => isOfFocus(mark, focus))));
+  }
+  return boxes.get(key);
 }
 
 function isOfFocus(mark: Mark, focus: Ids | null): boolean {

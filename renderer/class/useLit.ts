@@ -8,13 +8,11 @@ import { isLit } from "../../core/lesson/flash.ts";
 export function useLit(flashes: boolean, isStill: boolean): boolean {
   const [lit, setLit] = useState(true);
   useEffect(() => {
+    setLit(true);
+    if (!flashes || isStill) return;
     const system = window.matchMedia("(prefers-reduced-motion: reduce)");
-    if (!flashes || isStill || system.matches) {
-      setLit(true);
-      return;
-    }
     let frame = requestAnimationFrame(function tick(ms) {
-      setLit(isLit(ms / 1_000, false));
+      setLit(isLit(ms / 1_000, system.matches));
       frame = requestAnimationFrame(tick);
     });
     return () => cancelAnimationFrame(frame);

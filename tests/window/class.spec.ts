@@ -1,4 +1,4 @@
-import type { Page } from "@playwright/test";
+import type { Locator, Page } from "@playwright/test";
 import { openSample, throwTo } from "./acts.ts";
 import { axeFinds } from "./axe.ts";
 import { expect, type Program, story } from "./story.ts";
@@ -43,14 +43,37 @@ story("a class sees the drawing in a window of its own, which follows", { tag: "
   await expect(page.getByRole("heading", { name: "The class sees nothing yet" })).toBeVisible();
 });
 
-story("on one screen the class view fills it, by keys alone", async ({ program }) => {
+/** How often what flashes on the wall is lit or goes dark in so many milliseconds. */
+function changes(wall: Locator, ms: number): Promise<number> {
+  return wall
+    .locator(".wall-sheet")
+    .first()
+    .evaluate((lit, ms) => {
+      let count = 0;
+      const watch = new MutationObserver(() => {
+        count += 1;
+      });
+      watch.observe(lit, { attributes: true, attributeFilter: ["hidden"] });
+      return new Promise<number>((resolve) => setTimeout(() => resolve(count), ms));
+    }, ms);
+}
+
+story("on one screen the class view fills it, by keys alone, and flashes slowly or not at all", async ({ program }) => {
   const { page } = program;
-  await openSample(page, "A reversing motor");
+  await openSample(page, "Trailer lamps");
   await page.keyboard.press("F5");
   const wall = page.getByRole("dialog", { name: "Class view" });
-  await expect(wall.getByRole("heading", { level: 1 })).toHaveText("At rest");
+  const title = wall.getByRole("heading", { level: 1 });
+  await expect(title).toHaveText("At rest, key off");
   await page.keyboard.press("PageDown");
-  await expect(wall.getByRole("heading", { level: 1 })).toHaveText("Held up");
+  await expect(title).toHaveText("Left turn");
+  // Three flashes a second are six changes.
+  const count = await changes(wall, 2_000);
+  expect(count).toBeGreaterThan(1);
+  expect(count).toBeLessThanOrEqual(12);
+  await page.emulateMedia({ reducedMotion: "reduce" });
+  await page.waitForTimeout(50);
+  expect(await changes(wall, 800)).toBe(0);
   const height = (): Promise<number> =>
     wall.getByRole("heading", { level: 2 }).evaluate((words) => Number.parseFloat(getComputedStyle(words).fontSize));
   expect(await height()).toBeCloseTo((48 * 800) / 1080, 0);
@@ -58,7 +81,7 @@ story("on one screen the class view fills it, by keys alone", async ({ program }
   await expect.poll(height).toBeCloseTo((56 * 800) / 1080, 0);
   await page.keyboard.press("-");
   await page.keyboard.press("b");
-  await expect(wall.getByRole("heading", { level: 1 })).toBeHidden();
+  await expect(title).toBeHidden();
   await page.keyboard.press("b");
   expect(await axeFinds(page, "over the whole screen")).toEqual([]);
   await page.keyboard.press("Escape");
