@@ -1,4 +1,5 @@
 import type { GridUnits, Share } from "../base/units.ts";
+import { pointsToGrid } from "../drawing/type.ts";
 import { BESIDE } from "./sheetBlocks.ts";
 import { FARTHEST, FROM_WORD } from "./sheetRoom.ts";
 import { leastPoints, type SheetTypes, sheetTypes } from "./sheetType.ts";
@@ -92,7 +93,7 @@ export function farTo(zoom: Share, pixels: number): Sight {
     hasWords: true,
     hasLabels: false,
     besideWords: BESIDE_WORDS_ZOOMED / Math.min(zoom, 1),
-    farthestState: FARTHEST,
+    farthestState: pointsToGrid((pixels * PIXEL_POINTS) / zoom),
     besideGlyph: BESIDE * glyphGrowth,
     glyphGrowth,
     swatchGrowth: 1,

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { actionOf } from "./acts.ts";
 import { ClassWall } from "./ClassWall.tsx";
 import { type ClassRoom, classShown } from "./classShown.ts";
 
@@ -8,7 +9,7 @@ const NO_ROOM: ClassRoom = { width: 1, height: 1, screen: 1 };
 
 /** What the class sees, over all of this window: for a machine with one screen. */
 export function ClassHere() {
-  const { dispatch } = useAppStore();
+  const { dispatch, getState } = useAppStore();
   const state = useApp((each) => each);
   const { open, classroom, settings } = state;
   const [room, setRoom] = useState(NO_ROOM);
@@ -16,7 +17,7 @@ export function ClassHere() {
   const shown = useMemo(
     () => classShown(state, room),
     // Only this of the state is on the wall.
-    [bench, open?.page, open?.lesson, classroom, settings, room],
+    [bench, open?.page, open?.lesson, open?.recent, classroom, settings, room],
   );
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
@@ -43,7 +44,14 @@ export function ClassHere() {
       ref={dialog}
       onCancel={(event) => event.preventDefault()}
     >
-      <ClassWall shown={shown} onRoom={setRoom} />
+      <ClassWall
+        shown={shown}
+        onRoom={setRoom}
+        onAct={(act) => {
+          const action = actionOf(act, getState());
+          if (action) dispatch(action);
+        }}
+      />
     </dialog>
   );
 }

@@ -64,6 +64,7 @@ export function ClassPage({ channel, whenGone }: Given) {
           room.current = now;
           channel.postMessage({ say: "here", room: now } satisfies FromClass);
         }}
+        onAct={(act) => done(act, channel)}
       />
       {isAlone && (
         <p className="wall-alone" role="alert">

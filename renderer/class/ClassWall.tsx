@@ -1,18 +1,21 @@
 import { type CSSProperties, useEffect, useRef } from "react";
 import { CLASS_WORDS } from "../../core/lesson/wall.ts";
+import type { ClassAct } from "./acts.ts";
 import type { ClassRoom, ClassSheet, ClassShown } from "./classShown.ts";
 import { SvgText } from "./SvgText.tsx";
 import { useLit } from "./useLit.ts";
+import { WallActs } from "./WallActs.tsx";
 import { WallQuestion } from "./WallQuestion.tsx";
 
 interface Shown {
   readonly shown: ClassShown;
   /** Is told what room there is, at first and whenever it is another. */
   readonly onRoom: (room: ClassRoom) => void;
+  readonly onAct: (act: ClassAct) => void;
 }
 
 /** What is on the wall: the scene, the drawing, and its state in words. Nothing on it is for the instructor alone. */
-export function ClassWall({ shown, onRoom }: Shown) {
+export function ClassWall({ shown, onRoom, onAct }: Shown) {
   const { theme, words, sheet, isBlank } = shown;
   const wall = useRef<HTMLElement>(null);
   const drawing = useRef<HTMLDivElement>(null);
@@ -39,7 +42,8 @@ export function ClassWall({ shown, onRoom }: Shown) {
         {sheet && <Drawing shown={shown} sheet={sheet} />}
         {!sheet && !isBlank && <p className="wall-none">No circuit is open.</p>}
       </div>
-      {sheet?.question ? <WallQuestion question={sheet.question} /> : sheet && <Strip sheet={sheet} />}
+      {sheet?.question && <WallQuestion question={sheet.question} />}
+      {sheet && !sheet.question && <Strip sheet={sheet} onAct={onAct} />}
       {isBlank && <p className="unseen">The screen is blank.</p>}
     </main>
   );
@@ -57,21 +61,27 @@ function Drawing({ shown, sheet }: { readonly shown: ClassShown; readonly sheet:
   );
 }
 
-function Strip({ sheet: { said, caption, key } }: { readonly sheet: ClassSheet }) {
+function Strip({ sheet, onAct }: { readonly sheet: ClassSheet } & Pick<Shown, "onAct">) {
+  const { said, caption, key, controls, hasScenes } = sheet;
   const isEmpty = said === "" && caption === "" && key.length === 0;
   return (
-    <section className="wall-strip" aria-label="In words" aria-live="polite">
-      {isEmpty && <h2>Say each wire's state before it is shown.</h2>}
-      {said !== "" && <h2>{said}</h2>}
-      {caption !== "" && <p className="wall-caption">{caption}</p>}
-      <ul className="wall-key">
-        {key.map(({ words, sample }) => (
-          <li key={words}>
-            <SvgText className="wall-sample" text={sample} />
-            {words}
-          </li>
-        ))}
-      </ul>
+    <section className="wall-strip" aria-label="In words">
+      <div className="wall-said" aria-live="polite">
+        {isEmpty && <h2>Say each wire's state before it is shown.</h2>}
+        {said !== "" && <h2>{said}</h2>}
+        {caption !== "" && <p className="wall-caption">{caption}</p>}
+      </div>
+      <div className="wall-last">
+        <ul className="wall-key">
+          {key.map(({ words, sample }) => (
+            <li key={words}>
+              <SvgText className="wall-sample" text={sample} />
+              {words}
+            </li>
+          ))}
+        </ul>
+        <WallActs controls={controls} hasScenes={hasScenes} onAct={onAct} />
+      </div>
     </section>
   );
 }

@@ -1,3 +1,4 @@
+import type { ControlKey } from "../../core/base/ids.ts";
 import { bound, type OwnKeys } from "../../core/edit/keys/ownKeys.ts";
 import type { KeyPress } from "../../core/edit/keys/press.ts";
 import type { KeyIdOf } from "../../core/edit/keys/rows.ts";
@@ -8,8 +9,9 @@ import type { Action } from "../state/action.ts";
 import type { AppState, Open } from "../state/state.ts";
 import { playNow } from "./lesson.ts";
 
-/** What can be done in front of what a class sees; a hand goes up for a choice, counted from 0. */
+/** What can be done in front of what a class sees: a hand goes up for a choice, counted from 0, or a control is thrown. */
 export type ClassAct =
+  | { readonly act: "class-throw"; readonly control: ControlKey; readonly position: string }
   | { readonly act: Exclude<KeyIdOf<"class">, "class-hand"> }
   | { readonly act: "class-hand"; readonly choice: number };
 
@@ -42,6 +44,8 @@ export function actionOf(asked: ClassAct, state: AppState): Action | null {
       return { do: "hand-back" };
     case "class-reveal":
       return open?.lesson.asked?.isRevealed ? { do: "ask", question: null } : { do: "reveal" };
+    case "class-throw":
+      return { do: "throw", control: asked.control, position: asked.position };
     case "class-larger":
       return larger(settings.classWords, 1);
     case "class-smaller":

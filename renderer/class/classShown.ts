@@ -12,8 +12,9 @@ import type { Predict } from "../../core/lesson/predict.ts";
 import { CLASS_WORDS } from "../../core/lesson/wall.ts";
 import type { Live } from "../../core/live/live.ts";
 import { pageOfPoint } from "../state/places.ts";
-import type { AppState } from "../state/state.ts";
+import type { AppState, Open } from "../state/state.ts";
 import { conditionPhrase } from "../words/condition.ts";
+import { type ClassControl, controlsFor } from "./classControls.ts";
 import { type ClassKey, keyOf } from "./classKey.ts";
 import { type ClassQuestion, classQuestion } from "./classQuestion.ts";
 import { focusIds, type Ids, pageOf } from "./focus.ts";
@@ -40,6 +41,9 @@ export interface ClassSheet {
   readonly said: string;
   readonly key: readonly ClassKey[];
   readonly picture: Picture | null;
+  /** What of the focus can be thrown on the wall, and whether there are scenes to step through. */
+  readonly controls: readonly ClassControl[];
+  readonly hasScenes: boolean;
   /** What the class is asked; null for nothing. */
   readonly question: ClassQuestion | null;
 }
@@ -61,30 +65,29 @@ export interface ClassShown {
 export function classShown({ open, classroom, settings }: AppState, room: ClassRoom): ClassShown {
   const theme = classroom.isDark ? "dark" : "light";
   const words = settings.classWords;
-  const { bench } = open?.desk ?? {};
-  const isShown = bench !== undefined && open !== null && !classroom.isBlank;
   return {
     theme,
     words,
     isStill: settings.motion === "still",
     keys: settings.keys,
     isBlank: classroom.isBlank,
-    sheet: isShown
-      ? sheetFor(bench, open.lesson, {
-          page: open.page,
-          palette: theme,
-          look: settings.look,
-          width: room.width,
-          height: room.height,
-          words: (words * room.screen) / CLASS_WORDS.lines,
-        })
-      : null,
+    sheet:
+      open && !classroom.isBlank
+        ? sheetFor(open, {
+            page: open.page,
+            palette: theme,
+            look: settings.look,
+            width: room.width,
+            height: room.height,
+            words: (words * room.screen) / CLASS_WORDS.lines,
+          })
+        : null,
   };
 }
 
 type How = Pick<Parameters<typeof pictureOf>[0], "page" | "palette" | "look" | "width" | "height" | "words">;
 
-function sheetFor(bench: Bench, lesson: Lesson, how: How): ClassSheet {
+function sheetFor({ desk: { bench }, lesson, recent }: Open, how: How): ClassSheet {
   const { circuit, condition } = bench;
   const { scenes } = circuit;
   const { asked } = lesson;
@@ -98,6 +101,8 @@ function sheetFor(bench: Bench, lesson: Lesson, how: How): ClassSheet {
   const dark = isCovered ? null : darkOf(bench, lesson, live);
   const common = {
     picture: pictureOf({ ...how, circuit, page, live: shown, dark, focus, marked: asked ? pointsAsked(asked) : [] }),
+    controls: controlsFor(bench, focus, recent),
+    hasScenes: scenes.length > 0,
     question: asked && classQuestion(asked),
   };
   // What a scene is called, and what its caption says, may tell what is covered up.

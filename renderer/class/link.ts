@@ -26,6 +26,7 @@ export const fromClass = z.discriminatedUnion("say", [
     say: z.literal("act"),
     asked: z.union([
       z.strictObject({ act: z.enum(ACTS) }),
+      z.strictObject({ act: z.literal("class-throw"), control: z.string(), position: z.string() }),
       z.strictObject({
         act: z.literal("class-hand"),
         choice: z
@@ -115,5 +116,5 @@ export function linkToClass(channel: ClassChannel, soon: (run: () => void) => vo
 /** All of the state that what is shown hangs on. */
 function shownOf({ open, classroom, settings }: AppState): readonly unknown[] {
   const { classWords, look, motion, keys } = settings;
-  return [open?.desk.bench, open?.page, open?.lesson, classroom, classWords, look, motion, keys];
+  return [open?.desk.bench, open?.page, open?.lesson, open?.recent, classroom, classWords, look, motion, keys];
 }

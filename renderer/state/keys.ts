@@ -48,8 +48,12 @@ const OF_A_LEARNER: readonly KeyIdOf<"window">[] = [
   "farther",
 ];
 
-/** Whether a key that has the whole window is left to the field that someone types in: it edits the text, or is a sign of it. */
+/**
+ * Whether a key that has the whole window is left to what has the focus: in a field it edits the text, or is a sign of it; a
+ * button is pressed by it.
+ */
 export function isOfTheField({ key, ctrlKey, metaKey, target }: KeyboardEvent, { do: done }: Action): boolean {
+  if (target instanceof HTMLButtonElement) return key === " " || key === "Enter";
   if (!isTyping(target)) return false;
   if (done === "undo" || done === "redo") return !isEmptied(target);
   return key.length === 1 && !ctrlKey && !metaKey;

@@ -13,6 +13,7 @@ import { type ClassChannel, linkToClass, type ToClass } from "../../renderer/cla
 import { playingReaction } from "../../renderer/class/playing.ts";
 import type { Action } from "../../renderer/state/action.ts";
 import { actionForKey } from "../../renderer/state/keys.ts";
+import { reduce } from "../../renderer/state/reduce.ts";
 import { createAppStore } from "../../renderer/state/store.ts";
 import { countsNow, liveShown } from "../../renderer/state/views.ts";
 import { got, VENTS } from "../edit/given.ts";
@@ -49,6 +50,17 @@ describe("what the class sees", () => {
     const focus: Action = { do: "teach", lesson: { focus: { is: "load", load: "M3" } } };
     expect(shownOf(apart, focus).sheet!.said).toMatch(/^12\.\d.V on both sides of M3: no current\.$/);
     expect(shownOf(toScene(2)).sheet!.said).toContain("M3 runs forward");
+  });
+
+  test("has the controls of its focus to throw, those thrown lately first", () => {
+    const focus: Action = { do: "teach", lesson: { focus: { is: "load", load: "M3" } } };
+    const state = stateAfter(VENTS, toScene(2), focus);
+    const { controls } = classShown(state, ROOM).sheet!;
+    expect(controls[0]).toEqual({ key: "S5", words: "S5 open", isThrown: true, next: expect.any(String) });
+    expect(controls.every(({ key }) => key !== "S6")).toBe(true);
+    const thrown = reduce(state, actionOf({ act: "class-throw", control: "S5", position: "close" }, state)!);
+    expect(openIn(thrown).desk.bench.condition.set).toMatchObject({ S5: "close" });
+    expect(classShown(thrown, ROOM).sheet!.controls[0]!.words).toBe("S5 close");
   });
 
   test("is nothing while it is blank", () => {

@@ -67,13 +67,13 @@ story("on one screen the class view fills it, by keys alone, and flashes slowly 
   await expect(title).toHaveText("At rest, key off");
   await page.keyboard.press("PageDown");
   await expect(title).toHaveText("Left turn");
-  // Three flashes a second are six changes.
-  const count = await changes(wall, 2_000);
+  // Three flashes a second are six changes, and one may be cut at each end.
+  const count = await changes(wall, 1_000);
   expect(count).toBeGreaterThan(1);
-  expect(count).toBeLessThanOrEqual(12);
+  expect(count).toBeLessThanOrEqual(7);
   await page.emulateMedia({ reducedMotion: "reduce" });
   await page.waitForTimeout(50);
-  expect(await changes(wall, 800)).toBe(0);
+  expect(await changes(wall, 500)).toBe(0);
   const height = (): Promise<number> =>
     wall.getByRole("heading", { level: 2 }).evaluate((words) => Number.parseFloat(getComputedStyle(words).fontSize));
   expect(await height()).toBeCloseTo((48 * 800) / 1080, 0);
@@ -84,6 +84,17 @@ story("on one screen the class view fills it, by keys alone, and flashes slowly 
   await expect(title).toBeHidden();
   await page.keyboard.press("b");
   expect(await axeFinds(page, "over the whole screen")).toEqual([]);
+  // A finger throws what is in focus; the keys stay those of the class view.
+  await wall.getByRole("button", { name: "Next scene" }).click();
+  await expect(title).toHaveText("Hazards, key off");
+  await page.keyboard.press("q");
+  const answers = wall.getByRole("region", { name: "Answers" });
+  await page.keyboard.press("1");
+  await expect(answers).toContainText("1 answered.");
+  await page.keyboard.press("Enter");
+  await expect(answers).toContainText(", right");
+  await page.keyboard.press("Enter");
+  await expect(answers).toBeHidden();
   await page.keyboard.press("Escape");
   await expect(wall).toBeHidden();
   await expect(page.getByRole("main")).toBeVisible();
@@ -99,7 +110,7 @@ story(
     await throwTo(page, "S1", "up");
     await page.getByText("Cover the states up").click();
     await expect(heading(wall)).toHaveText("S1 held up");
-    await expect(strip(wall)).toHaveText("Say each wire's state before it is shown.");
+    await expect(strip(wall)).toContainText("Say each wire's state before it is shown.");
     await page.getByRole("combobox", { name: "Or ask about a point" }).selectOption("X1-5");
     await page.getByRole("button", { name: "Ask its state" }).click();
     await expect(heading(wall)).toHaveText(
