@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { DIFFICULTIES, type GradedFault } from "../../core/lesson/graded.ts";
 import { Icon } from "../panels/Icon.tsx";
@@ -47,6 +47,7 @@ function ByPlace({ circuit, typed }: { readonly circuit: Circuit; readonly typed
   const places = useMemo(() => cupboardPlaces(circuit, typed), [circuit, typed]);
   const rows = places.reduce((sum, place) => sum + place.rows.length, 0);
   const faults = places.reduce((sum, place) => sum + place.rows.reduce((each, row) => each + row.faults.length, 0), 0);
+  const isNarrow = rows <= OPEN_UP_TO;
   let left = MOST_ROWS;
   return (
     <>
@@ -62,7 +63,7 @@ function ByPlace({ circuit, typed }: { readonly circuit: Circuit; readonly typed
             <h3 className="place-name">{name}</h3>
             <ul className="cupboard-rows">
               {shown.map((row) => (
-                <Row key={row.target} row={row} isOpen={rows <= OPEN_UP_TO} />
+                <Row key={`${row.target} ${isNarrow}`} row={row} isOpen={isNarrow} />
               ))}
             </ul>
           </section>
@@ -72,32 +73,36 @@ function ByPlace({ circuit, typed }: { readonly circuit: Circuit; readonly typed
   );
 }
 
+/** One thing; its faults are laid out once it is opened, since a vehicle has thousands. */
 function Row({ row, isOpen }: { readonly row: CupboardRow; readonly isOpen: boolean }) {
   const { cupboard, ask } = useCupboard();
+  const [isShown, setShown] = useState(isOpen);
   const { target, about, faults } = row;
   return (
     <li>
-      <details open={isOpen}>
+      <details open={isShown} onToggle={(event) => setShown(event.currentTarget.open)}>
         <summary>
           <Icon name="onward" size={16} />
           <b className="together">{target}</b>
           <span className="small">{about}</span>
           <span className="cupboard-count small">{faults.length}</span>
         </summary>
-        <ul>
-          {faults.map((fault) => (
-            <li key={fault.id}>
-              <button
-                type="button"
-                className="menu-item"
-                aria-pressed={cupboard?.taken?.fault.id === fault.id}
-                onClick={() => ask({ act: "take", fault, seed: null })}
-              >
-                {fault.title}
-              </button>
-            </li>
-          ))}
-        </ul>
+        {isShown && (
+          <ul>
+            {faults.map((fault) => (
+              <li key={fault.id}>
+                <button
+                  type="button"
+                  className="menu-item"
+                  aria-pressed={cupboard?.taken?.fault.id === fault.id}
+                  onClick={() => ask({ act: "take", fault, seed: null })}
+                >
+                  {fault.title}
+                </button>
+              </li>
+            ))}
+          </ul>
+        )}
       </details>
     </li>
   );

@@ -3,7 +3,7 @@ import { Choice, SelectChoice } from "../panels/Choice.tsx";
 import { Working } from "../panels/Working.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import type { HandinMarked } from "./deskQuestion.ts";
-import { momentText } from "./handins.ts";
+import { flagName, momentText } from "./handins.ts";
 import { useHandins } from "./useHandins.ts";
 
 /** Pages that are offered side by side; more of them in a list that folds. */
@@ -30,6 +30,7 @@ export function RouteDrawing({ marked, at }: Shown) {
     [ask, id, at, page, palette, look],
   );
   const { picture } = desk;
+  const reading = marked.steps[at - 1]?.reading ?? null;
   const PageChoice = pages.length > MOST_SIDE_BY_SIDE ? SelectChoice : Choice;
   return (
     <section className="route-drawing" aria-label="The drawing after this move">
@@ -47,7 +48,7 @@ export function RouteDrawing({ marked, at }: Shown) {
         </button>
       </div>
       {picture ? (
-        <Picture svg={picture.svg} isOld={picture.of !== wanted} isLarge={isLarge} />
+        <Picture svg={picture.svg} isOld={picture.of !== wanted} isLarge={isLarge} reading={reading} />
       ) : (
         <Working words="Making the drawing" />
       )}
@@ -55,20 +56,25 @@ export function RouteDrawing({ marked, at }: Shown) {
   );
 }
 
-/** SVG text set into the page. It is read as XML, in which nothing runs. */
-function Picture({
-  svg,
-  isOld,
-  isLarge,
-}: {
+interface PictureShown {
   readonly svg: string;
   readonly isOld: boolean;
   readonly isLarge: boolean;
-}) {
+  /** Number of what this move read; null where it read nothing. */
+  readonly reading: number | null;
+}
+
+/** SVG text set into the page. It is read as XML, in which nothing runs. What was just read is brought into sight. */
+function Picture({ svg, isOld, isLarge, reading }: PictureShown) {
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const { documentElement } = new DOMParser().parseFromString(svg, "image/svg+xml");
     place.current?.replaceChildren(document.importNode(documentElement, true));
   }, [svg]);
+  useEffect(() => {
+    if (!isLarge || isOld || reading === null) return;
+    const flag = place.current?.querySelector(`[data-of="${flagName(reading)}"]`);
+    flag?.scrollIntoView({ block: "center", inline: "center" });
+  }, [isLarge, isOld, reading]);
   return <div className={`route-picture${isOld ? " is-old" : ""}${isLarge ? " is-large" : ""}`} ref={place} />;
 }

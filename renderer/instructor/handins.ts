@@ -112,6 +112,11 @@ export interface RouteMoment {
   readonly look: "iec" | "na";
 }
 
+/** What the flag of a reading is called in a picture. */
+export function flagName(reading: number): string {
+  return `reading ${reading}`;
+}
+
 /** What tells the picture of one moment from that of another. */
 export function momentText({ handin, step, page, palette, look }: RouteMoment): string {
   return `${handin} ${step} ${page} ${palette} ${look}`;

@@ -20,6 +20,7 @@ import { kindOf } from "../../core/parts/catalogue.ts";
 import type { Look } from "../../core/parts/kind.ts";
 import { viewOf } from "../../core/parts/view.ts";
 import type { MarkedRoute } from "../../schemas/marked.ts";
+import { flagName } from "./handins.ts";
 
 /** Which moment of a route is drawn, on which page. */
 export interface Moment {
@@ -73,27 +74,34 @@ const FLAG: { readonly height: GridUnits; readonly pad: GridUnits; readonly pole
 
 /** A flag for each point that was read, with what its last readings showed. */
 function flagsOn(sheet: SheetSeen, steps: readonly RouteStep[]): readonly Mark[] {
-  const read = new Map<PointId, { readonly words: string[]; isLast: boolean }>();
+  const read = new Map<PointId, Flag>();
   for (const [index, { reading, shown, leads }] of steps.entries()) {
     const [point] = leads;
     if (reading === null || point === undefined) continue;
-    const flag = read.get(point) ?? { words: [], isLast: false };
-    flag.words.push(`${reading}: ${shown}`);
-    read.set(point, { words: flag.words, isLast: index === steps.length - 1 });
+    const count = (read.get(point)?.count ?? 0) + 1;
+    read.set(point, { reading, shown, count, isNow: index === steps.length - 1 });
   }
-  return [...read].flatMap(([point, { words, isLast }]) => {
+  return [...read].flatMap(([point, flag]) => {
     const spot = spotOf(sheet, point);
-    return spot ? flagMarks(spot, words.at(-1)!, words.length, isLast) : [];
+    return spot ? flagMarks(spot, flag).map((mark): Mark => ({ ...mark, of: flagName(flag.reading) })) : [];
   });
 }
 
-function flagMarks({ x, y }: Spot, last: string, count: number, isLast: boolean): readonly Mark[] {
-  const words = count > 1 ? `${last} (${count})` : last;
+/** What was read last at a point, how often it was read there, and whether by the move that is shown. */
+interface Flag {
+  readonly reading: number;
+  readonly shown: string;
+  readonly count: number;
+  readonly isNow: boolean;
+}
+
+function flagMarks({ x, y }: Spot, { reading, shown, count, isNow }: Flag): readonly Mark[] {
+  const words = `${reading}: ${shown}${count > 1 ? ` (${count})` : ""}`;
   const width = textWidth(words, POINTS, 600) + 2 * FLAG.pad;
   const top = y - FLAG.pole - FLAG.height;
   const at = { points: POINTS, weight: 600 } as const;
   const [left, base] = [x + FLAG.pad, top + FLAG.height * 0.72];
-  if (isLast)
+  if (isNow)
     return [
       line("frame-heavy", x, y, x, top),
       filledBox("solid", x, top, width, FLAG.height),

@@ -12,6 +12,7 @@ const VIEWS = [
   "Readings",
   "What works",
   "Faults",
+  "Fault cupboard",
   "Position table",
   "Condition",
   "Class",

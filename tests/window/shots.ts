@@ -100,6 +100,7 @@ async function tour(page: Page, shoot: Shoot): Promise<void> {
   for (const view of [
     "Straight branch",
     "What works",
+    "Fault cupboard",
     "Position table",
     "Condition",
     "List",
