@@ -205,6 +205,7 @@ const scene = z.strictObject({
   label,
   condition,
   caption: words.exactOptional(),
+  notes: words.exactOptional(),
   focus: z.array(partId).min(1).max(LIMITS.parts).exactOptional(),
   seconds: z.number().min(SCENE_LIMITS.least).max(SCENE_LIMITS.most).exactOptional(),
   questions: z.array(asked).min(1).max(LIMITS.questions).exactOptional(),

@@ -159,6 +159,8 @@ export interface Scene {
   readonly label: string;
   readonly condition: Condition;
   readonly caption?: string;
+  /** What the instructor keeps in mind to say; no class and no learner is shown it. */
+  readonly notes?: string;
   /** Parts to look at; all where absent. */
   readonly focus?: readonly PartId[];
   /** How long it stands when the scenes are played; `SCENE_SECONDS` of the lesson room where absent. */

@@ -7,7 +7,7 @@ import { focusRefusal } from "./sceneFocus.ts";
 import { questionsRefusal } from "./sceneQuestions.ts";
 import { labelNeeded } from "./typed.ts";
 
-/** Most characters of a caption, as a circuit file takes it. */
+/** Most characters of a caption and of notes, as a circuit file takes them. */
 const MOST_CAPTION = 1_000;
 
 /** A scene as it is typed: no part in focus is all parts, and null seconds are those of every scene. */
@@ -17,7 +17,7 @@ export interface SceneTyped extends Omit<Scene, "seconds"> {
 
 /**
  * A scene as it is written at this place, -1 for a new one. Refuses `label-empty`, `label-long`, `label-taken` where another
- * scene has the label, `caption-long`, a condition that the circuit cannot be brought to, `part-unknown` in the focus,
+ * scene has the label, `caption-long`, `notes-long`, a condition that the circuit cannot be brought to, `part-unknown` in the focus,
  * `point-spelling` in a question and `scene-seconds`.
  */
 export function sceneOf(circuit: Circuit, place: number, typed: SceneTyped): Outcome<Scene> {
@@ -28,6 +28,8 @@ export function sceneOf(circuit: Circuit, place: number, typed: SceneTyped): Out
   }
   const caption = (typed.caption ?? "").trim();
   if (caption.length > MOST_CAPTION) return refuse("caption-long", { most: MOST_CAPTION, length: caption.length });
+  const notes = (typed.notes ?? "").trim();
+  if (notes.length > MOST_CAPTION) return refuse("notes-long", { most: MOST_CAPTION, length: notes.length });
   const { condition, focus = [], seconds = null, questions = [] } = typed;
   const refusal =
     conditionRefusal(circuit, condition) ??
@@ -40,6 +42,7 @@ export function sceneOf(circuit: Circuit, place: number, typed: SceneTyped): Out
       label: read.value,
       condition: trimmed(condition),
       caption,
+      notes,
       focus: [...new Set(focus)],
       seconds,
       questions,
@@ -52,6 +55,7 @@ export function inOrder({
   label,
   condition,
   caption = "",
+  notes = "",
   focus = [],
   seconds = null,
   questions = [],
@@ -60,6 +64,7 @@ export function inOrder({
     label,
     condition,
     ...(caption !== "" && { caption }),
+    ...(notes !== "" && { notes }),
     ...(focus.length > 0 && { focus }),
     ...(seconds !== null && { seconds }),
     ...(questions.length > 0 && { questions }),

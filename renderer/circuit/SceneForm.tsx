@@ -22,6 +22,7 @@ export function SceneForm({ name, words, act, change, close }: Shown) {
   const { ask, trouble } = useAsked();
   const [label, setLabel] = useState(words.label);
   const [caption, setCaption] = useState(words.caption);
+  const [notes, setNotes] = useState(words.notes);
   const [focus, setFocus] = useState(words.focus);
   const [seconds, setSeconds] = useState(words.seconds);
   const focusBack = useFocusBack();
@@ -32,7 +33,7 @@ export function SceneForm({ name, words, act, change, close }: Shown) {
   };
   const take = (event: FormEvent): void => {
     event.preventDefault();
-    if (ask(change({ label, caption, focus, seconds })) === null) leave();
+    if (ask(change({ label, caption, notes, focus, seconds })) === null) leave();
   };
   return (
     <form
@@ -55,6 +56,13 @@ export function SceneForm({ name, words, act, change, close }: Shown) {
         value={caption}
         usual="The lamp dims as soon as the motor runs: they share a ground."
         onChange={setCaption}
+      />
+      <LabelledText
+        label="Notes for you alone, while you teach"
+        value={notes}
+        usual="Ask first which lamp will dim."
+        rows={2}
+        onChange={setNotes}
       />
       <LabelledField label="Parts to look at" value={focus} usual="all, or S5, SP1, M3" onChange={setFocus} />
       <LabelledField

@@ -32,6 +32,7 @@ export function ClassNow({ circuit }: { readonly circuit: Circuit }) {
           <b>{now?.label ?? conditionPhrase(circuit, condition)}</b>
         </p>
         {now?.caption !== undefined && <p className="small">{now.caption}</p>}
+        <Notes scene={now} />
       </section>
       {next ? (
         <NextScene circuit={circuit} scene={next} />
@@ -39,6 +40,16 @@ export function ClassNow({ circuit }: { readonly circuit: Circuit }) {
         <p className="class-scene small">This is the last scene.</p>
       )}
     </>
+  );
+}
+
+/** What the instructor noted to a scene, which the class never sees. */
+function Notes({ scene }: { readonly scene: Scene | undefined }) {
+  if (scene?.notes === undefined) return null;
+  return (
+    <p className="class-notes small">
+      <b>Your notes:</b> {scene.notes}
+    </p>
   );
 }
 
@@ -62,6 +73,7 @@ function NextScene({ circuit, scene }: { readonly circuit: Circuit; readonly sce
       <p className="small">{conditionPhrase(circuit, scene.condition)}</p>
       {picture && <SvgText className="class-preview" text={picture.lit} />}
       {scene.caption !== undefined && <p className="small">{scene.caption}</p>}
+      <Notes scene={scene} />
     </section>
   );
 }

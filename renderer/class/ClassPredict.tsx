@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import { sentence } from "../../core/base/words.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { testPointsOf } from "../../core/diagnose/testPoint.ts";
@@ -8,7 +8,9 @@ import type { Question } from "../../core/lesson/question.ts";
 import { SelectChoice } from "../panels/Choice.tsx";
 import { Toggle } from "../panels/Toggle.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { benchOf } from "../state/state.ts";
 import { conditionNow } from "../state/views.ts";
+import { keptToAsk } from "./asking.ts";
 import { ClassAsked } from "./ClassAsked.tsx";
 import { FIRST_LESSON } from "./lesson.ts";
 
@@ -21,7 +23,10 @@ const KINDS: readonly (readonly [Question["asked"]["asks"], string])[] = [
 /** Predict and reveal: states covered up until a class has committed to what they are, with questions or without. */
 export function ClassPredict({ circuit }: { readonly circuit: Circuit }) {
   const { dispatch } = useAppStore();
-  const { asked, isCovered, isCoveredHere } = useApp(({ open }) => open?.lesson ?? FIRST_LESSON);
+  const bench = useApp(benchOf);
+  const lesson = useApp(({ open }) => open?.lesson ?? FIRST_LESSON);
+  const { asked, isCovered, isCoveredHere } = lesson;
+  const kept = useMemo(() => (bench ? keptToAsk(bench, lesson).length : 0), [bench, lesson]);
   return (
     <section className="class-scene" aria-label="Predict, then show">
       <h3 className="place-name">Predict, then show</h3>
@@ -37,7 +42,7 @@ export function ClassPredict({ circuit }: { readonly circuit: Circuit }) {
           />
           <div className="class-acts">
             <button type="button" className="button is-low" onClick={() => dispatch({ do: "ask-next" })}>
-              Ask what the circuit asks
+              {kept > 0 ? `Ask what the scene asks (${kept})` : "Ask what the circuit asks"}
             </button>
           </div>
           <AskAbout circuit={circuit} />

@@ -6,6 +6,8 @@ import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import { setUp } from "../../core/edit/commands/setUp.ts";
 import { cupboardFor } from "../../core/lesson/cupboard.ts";
 import { questionAt } from "../../core/lesson/oneQuestion.ts";
+import { questionsOf } from "../../core/lesson/questions.ts";
+import { travelling } from "../../core/lesson/travelling.ts";
 import { CLASS_WORDS } from "../../core/lesson/wall.ts";
 import { actionOf } from "../../renderer/class/acts.ts";
 import { type ClassRoom, classShown } from "../../renderer/class/classShown.ts";
@@ -67,6 +69,17 @@ describe("what the class sees", () => {
     const shown = shownOf(toScene(2), { do: "class", classroom: { isBlank: true } });
     expect(shown.sheet).toBeNull();
     expect(JSON.stringify(shown)).not.toContain("M3");
+  });
+
+  test("never has the notes of the instructor, nor the scene that comes next; what is sent out has none either", () => {
+    const scenes = VENTS.scenes.map((scene, at) => ({ ...scene, notes: `Say nothing of ${at}.` }));
+    const noted = { ...VENTS, scenes };
+    for (const at of scenes.keys()) {
+      const told = JSON.stringify(classShown(stateAfter(noted, toScene(at)), ROOM));
+      expect(told).not.toContain("Say nothing");
+      if (scenes[at + 1]) expect(told).not.toContain(scenes[at + 1]!.caption!);
+    }
+    expect(JSON.stringify(travelling(noted))).not.toContain("Say nothing");
   });
 
   test("never has a fault that was put in: it is the same with it, unless what it does is to be seen", () => {
@@ -136,6 +149,20 @@ describe("predict, then show", () => {
     const plain = shownOf(set, ask("X5-4"), hand(0), { do: "reveal" });
     const faulty = [set, plant("W13:open"), { do: "teach", lesson: { showsFaults: true } }] as const;
     expect(shownOf(...faulty, ask("X5-4"), hand(0), { do: "reveal" })).toEqual(plain);
+  });
+
+  test("what the scene keeps to ask comes first, each once", () => {
+    const questions = [
+      { asks: "state", point: "X5-4" },
+      { asks: "volts", point: "X5-5", black: "battery -" },
+    ] as const;
+    const asking = { ...VENTS, scenes: VENTS.scenes.with(2, { ...VENTS.scenes[2]!, questions }) };
+    const asked = (count: number): string =>
+      openAfter(asking, toScene(2), ...Array.from({ length: count }, (): Action => ({ do: "ask-next" }))).lesson.asked!
+        .question.text;
+    const words = questionsOf(VENTS, asking.scenes[2]!).map(({ text }) => text);
+    expect([asked(1), asked(2)]).toEqual(words);
+    expect(words).not.toContain(asked(3));
   });
 
   test("the next question is another one; a scene that is stepped to takes it away", () => {

@@ -44,6 +44,7 @@ export const WIRING_WORDS = {
   "colour-set": "{codes} is no set of colour codes; there are {known}.",
   "revision-number": "A revision is a whole number up to {most}, not {typed}.",
   "check-expects": "{expect} is nothing that a load can be expected to do; it is one of {words}.",
+  "notes-long": "Notes have at most {most} characters, not {length}.",
   "caption-long": "A caption has at most {most} characters, not {length}.",
   "no-scene": "There is no scene {scene}.",
   "scene-seconds": "A scene stands for {least} to {most} seconds.",

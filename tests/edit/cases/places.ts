@@ -282,6 +282,7 @@ export const HEAD_CASES = {
       ["label-empty", vents, { label: " " }],
       ["label-taken", vents, { label: VENTS.scenes[0]!.label }],
       ["caption-long", vents, { label: "a", caption: "x".repeat(1001) }],
+      ["notes-long", vents, { label: "a", notes: "x".repeat(1001) }],
       ["condition-control", vents, { label: "a", condition: { set: { S99: "on" } } }],
       ["part-unknown", vents, { label: "a", focus: ["M3", "M99"] }],
       ["scene-seconds", vents, { label: "a", seconds: 0 }],
