@@ -1,14 +1,11 @@
-import type { PartId, PointId } from "../base/ids.ts";
+import type { PointId } from "../base/ids.ts";
 import { INSTRUMENT_CAUTIONS as WORDS } from "../base/words/instruments.ts";
 import type { Circuit } from "../circuit/circuit.ts";
-import { netOf } from "../circuit/nets.ts";
-import { terminalPoint, terminalsOf } from "../circuit/points.ts";
 import type { Lead } from "../live/attachment.ts";
 import type { Clipped, LeadsClipped } from "../live/instruments/clipped.ts";
-import { plusBattery, referenceBattery } from "../live/network.ts";
-import { kindOf } from "../parts/catalogue.ts";
 import { JUMPER_FUSE } from "../trade/instruments.ts";
-import { reachOf, testPointsOf } from "./testPoint.ts";
+import { loadAcross, netAt, untouchable } from "./leadRules.ts";
+import { testPointsOf } from "./testPoint.ts";
 
 /**
  * What to mind with an instrument where it is clipped now, in sentences, the gravest first: a dead short, a jumper across a load,
@@ -41,13 +38,13 @@ function isPoint(lead: Lead): lead is PointId {
 }
 
 function pointCaution(circuit: Circuit, { instrument, amps = 0 }: LeadsClipped, point: PointId): readonly string[] {
-  const { doNotProbe } = reachOf(circuit, point);
-  if (doNotProbe !== undefined) return [WORDS.doNotProbe(point, doNotProbe)];
+  const untouched = untouchable(circuit, point);
+  if (untouched?.is === "do-not-probe") return [WORDS.doNotProbe(point, untouched.reason)];
   if (instrument === "voltmeter") return [];
-  const lamp = testPointsOf(circuit).find((at) => at.point === point)?.lamp;
-  if (lamp === null) return [WORDS.modulePin(point)];
+  if (untouched?.is === "module-pin") return [WORDS.modulePin(point)];
   const isHeavy = instrument === "heavy-lamp" || (instrument === "stand-in" && amps > 1);
-  return isHeavy && lamp === "0.25 A lamp" ? [WORDS.thinWire(point)] : [];
+  const isThin = testPointsOf(circuit).find((at) => at.point === point)?.lamp === "0.25 A lamp";
+  return isHeavy && isThin ? [WORDS.thinWire(point)] : [];
 }
 
 /** Whether a jumper joins the battery's two sides. */
@@ -55,23 +52,4 @@ function isDeadShort(circuit: Circuit, leads: readonly Lead[]): boolean {
   const nets = leads.map((lead) => netAt(circuit, lead));
   const posts = (["battery +", "battery -"] as const).map((post) => netAt(circuit, post));
   return leads.length === 2 && posts.every((net) => net !== undefined && nets.includes(net));
-}
-
-/** A load both of whose sides a jumper joins; null where there is none. */
-function loadAcross(circuit: Circuit, leads: readonly Lead[]): PartId | null {
-  const nets = leads.map((lead) => netAt(circuit, lead));
-  if (nets.length < 2 || nets[0] === nets[1]) return null;
-  const isAcross = circuit.parts.find((part) => {
-    if (kindOf(part.kind)?.role !== "load") return false;
-    const own = new Set(terminalsOf(circuit, part).map((terminal) => netOf(circuit, terminalPoint(part, terminal))));
-    return nets.every((net) => net !== undefined && own.has(net));
-  });
-  return isAcross?.id ?? null;
-}
-
-/** The net that a lead is on; of a post, that of the battery's terminal. */
-function netAt(circuit: Circuit, lead: Lead): ReturnType<typeof netOf> {
-  if (isPoint(lead)) return netOf(circuit, lead);
-  const battery = lead === "battery +" ? plusBattery(circuit) : referenceBattery(circuit);
-  return battery ? netOf(circuit, terminalPoint(battery, lead === "battery +" ? "+" : "-")) : undefined;
 }

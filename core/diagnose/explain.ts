@@ -100,11 +100,15 @@ export function whyOf(outcomes: readonly OutcomeOf[]): string {
 
 /** A suspect by what it sits on; with its mode where the same thing stands in several outcomes. */
 function nameIn(shown: readonly OutcomeOf[], suspect: Suspect): string {
-  if (suspect.faults.length > 1) return suspect.title;
-  const [fault] = suspect.faults;
-  if (!fault) return suspect.title;
+  const [fault, ...others] = suspect.faults;
+  if (!fault || others.length > 0) return suspectName(suspect);
   const holding = shown.filter(({ leaves }) => leaves.some(({ faults }) => faults[0]?.target === fault.target));
-  return holding.length > 1 ? `${fault.target} ${modeWords(fault.mode)}` : fault.target;
+  return holding.length > 1 ? `${fault.target} ${modeWords(fault.mode)}` : suspectName(suspect);
+}
+
+/** What a suspect sits on; of several faults with one cause its title. */
+export function suspectName({ faults, title }: Pick<Suspect, "faults" | "title">): string {
+  return faults.length === 1 ? faults[0]!.target : title;
 }
 
 /** A mode in words: "stuck-open-4-6" is "stuck open 4-6", the contact's own dash kept. */

@@ -1,6 +1,6 @@
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Circuit } from "../circuit/circuit.ts";
-import { type Fault, faultModes, faultText, targetOf } from "../live/fault.ts";
+import { type Fault, faultText, faultTitle } from "../live/fault.ts";
 import { type Known, probeOrder, suspicion } from "./order.ts";
 import { type Possible, possibleFaults } from "./possible.ts";
 import { mayBeProbed } from "./scope.ts";
@@ -40,12 +40,5 @@ export function foundIn({ progress, suspects }: ProbeOrder): Suspect | null {
 function namedFault(circuit: Circuit, faults: readonly Fault[]): Found["found"] {
   const id = faults.map(faultText).join("+");
   const known = possibleFaults(circuit).find((possible) => possible.id === id);
-  return known ?? { id, faults, title: faults.map((fault) => titleOf(circuit, fault)).join(", ") };
-}
-
-function titleOf(circuit: Circuit, { target: id, mode: name, value }: Fault): string {
-  const target = targetOf(circuit, id);
-  const mode = target && faultModes(circuit, target).find(({ mode: each }) => each === name);
-  const amount = value === undefined ? "" : `, ${value} ${mode?.value?.unit ?? ""}`.trimEnd();
-  return `${id} ${mode?.title ?? name}${amount}`;
+  return known ?? { id, faults, title: faults.map((fault) => faultTitle(circuit, fault)).join(", ") };
 }

@@ -1,17 +1,12 @@
 import type { PointId, WireId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
-import type { Amps, Ohms } from "../base/units.ts";
+import type { Amps } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import type { Lead } from "../live/attachment.ts";
 import { type CircuitNetwork, leadNode } from "../live/network.ts";
 import { Rig } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
-import { LIVE_FROM, OPEN_FROM } from "../trade/instruments.ts";
-
-/** Ohms that a meter shows between two leads of a settled rig; `OPEN_FROM` where it shows no figure. */
-export function ohmsShown(rig: Rig, red: Lead, black: Lead): Ohms {
-  return Math.min(OPEN_FROM, rig.solver.ohmsBetween(leadNode(rig.network, red), leadNode(rig.network, black)));
-}
+import { LIVE_FROM } from "../trade/instruments.ts";
 
 /** The lead that is fed in a condition of the good circuit, so that no ohms may be read there; null where both are dead. */
 export function fedLead(circuit: Circuit, red: Lead, black: Lead, condition: Condition): Lead | null {

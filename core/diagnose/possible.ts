@@ -1,6 +1,6 @@
 import { remember } from "../base/memo.ts";
 import type { Circuit, Connector } from "../circuit/circuit.ts";
-import { type Fault, faultModes, faultText, type Target } from "../live/fault.ts";
+import { type Fault, faultModes, faultText, modeTitle, type Target } from "../live/fault.ts";
 import type { FaultMode } from "../parts/kind.ts";
 import { WEIGHTS } from "../parts/weights.ts";
 
@@ -45,12 +45,12 @@ function valuesOf(target: string, mode: FaultMode): readonly Possible[] {
   const repair = `${target}|${mode.repair}`;
   if (!mode.value) {
     const fault: Fault = { target, mode: mode.mode };
-    return [{ id: faultText(fault), faults: [fault], title: `${target} ${mode.title}`, repair, weight: mode.weight }];
+    return [{ id: faultText(fault), faults: [fault], title: modeTitle(target, mode), repair, weight: mode.weight }];
   }
-  const { usual, unit } = mode.value;
+  const { usual } = mode.value;
   return usual.map((value) => {
     const fault: Fault = { target, mode: mode.mode, value };
-    const title = `${target} ${mode.title}, ${value} ${unit}`;
+    const title = modeTitle(target, mode, value);
     return { id: faultText(fault), faults: [fault], title, repair, weight: mode.weight / usual.length };
   });
 }

@@ -24,6 +24,22 @@ export function faultText({ target, mode, value, pattern }: Fault): string {
   return `${target}:${mode}${value === undefined ? "" : `=${value}`}${pattern === undefined ? "" : `~${pattern}`}`;
 }
 
+/** A way to fail in words: "W13 broken", "X5-6 corroded, ohms added, 20 ohm", "W7 touching another wire W9". */
+export function modeTitle(target: string, { title, value: allowed }: FaultMode, value?: Fault["value"]): string {
+  if (value === undefined) return `${target} ${title}`;
+  return allowed && typeof value === "number"
+    ? `${target} ${title}, ${value} ${allowed.unit}`
+    : `${target} ${title} ${value}`;
+}
+
+/** A fault in words, as `modeTitle`; by its mode's spelling where what it sits on has no such mode. */
+export function faultTitle(circuit: Circuit, { target: id, mode: name, value, pattern }: Fault): string {
+  const target = targetOf(circuit, id);
+  const mode = target && faultModes(circuit, target).find((each) => each.mode === name);
+  const title = mode ? modeTitle(id, mode, value) : [id, name.replaceAll("-", " "), value ?? ""].join(" ").trimEnd();
+  return pattern === undefined ? title : `${title}, comes and goes`;
+}
+
 /** What a fault can sit on: a part, a wire or a place in a connector. */
 export type Target =
   | { readonly is: "part"; readonly id: string }

@@ -9,14 +9,13 @@ import { BRANCH_COLUMNS, branchRow } from "./branchRow.ts";
 import { cautionFrame } from "./cautionFrame.ts";
 import { checklistCautions } from "./cautions.ts";
 import { inCell } from "./cell.ts";
-import { columnTitles, drawBody } from "./checklist.ts";
+import { columnTitles, drawBody, placeBlocks } from "./checklist.ts";
 import { fillSheets, type Place } from "./fill.ts";
 import { framed } from "./framed.ts";
 import { type Block, gapBlock, glued, roomIn } from "./grid.ts";
 import { leadParagraph } from "./lines.ts";
 import { orderFacts } from "./orderFacts.ts";
 import { BODY_BOTTOM, type CodedSheet, SHEET } from "./page.ts";
-import { continuedBar, placeBar } from "./placeBar.ts";
 import { placesOf } from "./places.ts";
 import type { RowSetting } from "./row.ts";
 import { bodyTops, sheetsOf } from "./sheets.ts";
@@ -76,19 +75,11 @@ export function branchSheets({ circuit, branches, date, restVolts }: BranchSheet
   return sheetsOf(facts, laid.map(drawBody));
 }
 
-/** Rows under the bars of their places. A caution is told once: in the frame, on the bar that opens its trim, or in its row. */
+/** Rows under the bars of their places. */
 function rowPlaces(setting: RowSetting, branches: Branches, order: ProbeOrder): readonly Place[] {
-  const told = new Set(setting.told);
-  return placesOf(setting.circuit, order).map((place) => {
-    const bar = placeBar(place, told);
-    for (const { cautions = [] } of place.opens) for (const caution of cautions) told.add(caution);
-    const own = { ...setting, told: new Set(told) };
-    return {
-      bar,
-      again: continuedBar(place),
-      rows: place.steps.map(({ number }) => branchRow(own, branches.rows[number - 1]!)),
-    };
-  });
+  return placeBlocks(setting, placesOf(setting.circuit, order), (own, { steps }) =>
+    steps.map(({ number }) => branchRow(own, branches.rows[number - 1]!)),
+  );
 }
 
 function verdictPlace(circuit: Circuit, { verdicts }: Branches): Place {

@@ -59,20 +59,27 @@ export function checklistSheets(input: ChecklistInput): readonly CodedSheet[] {
     bottom: BODY_BOTTOM,
     first: glued(cautionFrame(cautions), beforeBlock(order.before), clearedBlock(circuit, order), columnTitles()),
     later: columnTitles(),
-    places: placeBlocks(setting, placesOf(circuit, order)),
+    places: placeBlocks(setting, placesOf(circuit, order), rowBlocks),
     endingHeight: signOff(circuit, order).height,
     ending: (room) => signOff(circuit, order, room),
   });
   return sheetsOf(facts, laid.map(drawBody));
 }
 
-/** Bars and rows of all places. A caution is told once: in the frame, on the bar that opens its trim, or in its row. */
-function placeBlocks(setting: RowSetting, places: readonly PlaceRun[]): readonly Place[] {
+/**
+ * Bars of all places over their rows. A caution is told once: in the frame, on the bar that opens its trim, or in its row;
+ * `rows` is given what was told before them.
+ */
+export function placeBlocks(
+  setting: RowSetting,
+  places: readonly PlaceRun[],
+  rows: (setting: RowSetting, place: PlaceRun) => readonly Block[],
+): readonly Place[] {
   const told = new Set(setting.told);
   return places.map((place) => {
     const bar = placeBar(place, told);
     for (const { cautions = [] } of place.opens) for (const caution of cautions) told.add(caution);
-    return { bar, again: continuedBar(place), rows: rowBlocks({ ...setting, told: new Set(told) }, place) };
+    return { bar, again: continuedBar(place), rows: rows({ ...setting, told: new Set(told) }, place) };
   });
 }
 

@@ -9,9 +9,9 @@ import type { Branch, BranchControl, BranchLine, BranchPart, BranchRow } from ".
 import { apartFrom, carriersOf, partsOf } from "../live/branchRow.ts";
 import type { Tap } from "../live/branchTaps.ts";
 import type { Fault } from "../live/fault.ts";
+import { faultTitle } from "../live/fault.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import { viewOf } from "../parts/view.ts";
-import { faultWords } from "./faultWords.ts";
 import { plainNumber } from "./range.ts";
 import type { RowBand } from "./straightBand.ts";
 
@@ -164,5 +164,5 @@ export function branchWords(circuit: Circuit, { lines }: Branch): string {
 /** What the right side shows: the fault in words, or how many. */
 export function planted(circuit: Circuit, faults: readonly Fault[]): string {
   const [fault] = faults;
-  return fault && faults.length === 1 ? WORDS.ifFault(faultWords(circuit, fault)) : WORDS.withFaults(faults.length);
+  return fault && faults.length === 1 ? WORDS.ifFault(faultTitle(circuit, fault)) : WORDS.withFaults(faults.length);
 }

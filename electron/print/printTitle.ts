@@ -1,8 +1,7 @@
 import { PAPER_WORDS as WORDS } from "../../core/base/words/paper.ts";
 import { HANDOVER_WORDS, PROOF_WORDS } from "../../core/base/words/proof.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import { parseFault } from "../../core/live/fault.ts";
-import { faultWords } from "../../core/paper/faultWords.ts";
+import { faultTitle, parseFault } from "../../core/live/fault.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
 import { connectorOf, seenOf } from "../asked.ts";
 
@@ -20,7 +19,7 @@ export function printTitle(circuit: Circuit, ask: SheetAsk): string {
     return fault.ok ? [fault.value] : [];
   });
   const [first] = faults;
-  const named = first && faults.length === 1 ? faultWords(circuit, first) : WORDS.faults(faults.length);
+  const named = first && faults.length === 1 ? faultTitle(circuit, first) : WORDS.faults(faults.length);
   const said = !first || !WITH_FAULTS.includes(ask.what) ? "" : WORDS.printedWith(named);
   return [title, shown(circuit, ask), said].filter((words) => words !== "").join(", ");
 }

@@ -1,8 +1,9 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { faultTitle } from "../../core/live/fault.ts";
 import { Toggle } from "../panels/Toggle.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { faultsNow } from "../state/views.ts";
-import { faultTitle } from "../words/fault.ts";
+import { unbroken } from "../words/figures.ts";
 
 /** The faults that are put in, which the class never sees by name; and whether it sees what they do. */
 export function ClassPlanted({ circuit }: { readonly circuit: Circuit }) {
@@ -15,7 +16,7 @@ export function ClassPlanted({ circuit }: { readonly circuit: Circuit }) {
       <h3 className="place-name">Put in, and not named to the class</h3>
       <ul className="class-faults">
         {faults.map((fault) => (
-          <li key={`${fault.target} ${fault.mode}`}>{faultTitle(circuit, fault)}</li>
+          <li key={`${fault.target} ${fault.mode}`}>{unbroken(faultTitle(circuit, fault))}</li>
         ))}
       </ul>
       <Toggle

@@ -2,11 +2,12 @@ import { useState } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { healFault } from "../../core/edit/commands/healFault.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
-import { faultText } from "../../core/live/fault.ts";
+import { faultText, faultTitle } from "../../core/live/fault.ts";
 import { useApp } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { faultsNow } from "../state/views.ts";
-import { faultTitle, modesOf } from "../words/fault.ts";
+import { modesOf } from "../words/fault.ts";
+import { unbroken } from "../words/figures.ts";
 
 /** Puts a fault into one thing, or takes it out. Ways that need more than a usual amount are in the Faults view. */
 export function FaultPick({ circuit, target }: { readonly circuit: Circuit; readonly target: string }) {
@@ -19,7 +20,7 @@ export function FaultPick({ circuit, target }: { readonly circuit: Circuit; read
     <div className="fault-pick">
       {planted.map((fault) => (
         <p key={faultText(fault)} className="small">
-          <b>{faultTitle(circuit, fault)}</b>
+          <b>{unbroken(faultTitle(circuit, fault))}</b>
           <button
             type="button"
             className="button is-quiet is-low"

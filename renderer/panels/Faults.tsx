@@ -1,9 +1,10 @@
 import { healFault } from "../../core/edit/commands/healFault.ts";
-import { faultText } from "../../core/live/fault.ts";
+import { faultText, faultTitle } from "../../core/live/fault.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
 import { circuitNow, faultsNow } from "../state/views.ts";
-import { comingWord, faultTitle } from "../words/fault.ts";
+import { comingWord } from "../words/fault.ts";
+import { unbroken } from "../words/figures.ts";
 import { FaultEntry } from "./FaultEntry.tsx";
 import { Icon } from "./Icon.tsx";
 
@@ -37,13 +38,13 @@ export function Faults() {
                 title="Find on the drawing"
                 onClick={() => dispatch({ do: "find-named", id: fault.target })}
               >
-                {faultTitle(circuit, fault)}
+                {unbroken(faultTitle(circuit, fault))}
                 {fault.pattern !== undefined && <b>: {comingWord(fault, gone)}</b>}
               </button>
               <button
                 type="button"
                 className="icon-button is-small"
-                aria-label={`Take out: ${faultTitle(circuit, fault)}`}
+                aria-label={`Take out: ${unbroken(faultTitle(circuit, fault))}`}
                 title="Take this fault out"
                 onClick={() => make((bench) => healFault(bench, faultText(fault)))}
               >

@@ -1,8 +1,9 @@
 import { remember } from "../../core/base/memo.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Bench } from "../../core/edit/bench.ts";
-import { type Fault, faultModes, faultText, targetOf } from "../../core/live/fault.ts";
+import { type Fault, faultModes, faultText, faultTitle, targetOf } from "../../core/live/fault.ts";
 import type { FaultMode } from "../../core/parts/kind.ts";
+import { unbroken } from "./figures.ts";
 
 /** The ways in which what is named can fail; none where the circuit has nothing of that name. */
 export function modesOf(circuit: Circuit, target: string): readonly FaultMode[] {
@@ -10,19 +11,11 @@ export function modesOf(circuit: Circuit, target: string): readonly FaultMode[] 
   return found ? faultModes(circuit, found) : [];
 }
 
-/** A fault in words: "W13 broken", "X5-6 corroded, ohms added, 20 ohm". */
-export function faultTitle(circuit: Circuit, { target, mode, value, pattern }: Fault): string {
-  const known = modesOf(circuit, target).find((each) => each.mode === mode);
-  const title = `${target} ${known?.title ?? mode.replaceAll("-", " ")}`;
-  const much = value === undefined ? "" : known?.value ? `, ${value}\u00A0${known.value.unit}` : ` ${value}`;
-  return `${title}${much}${pattern === undefined ? "" : ", comes and goes"}`;
-}
-
 /** Whether each fault that comes and goes is there now: "W9 broken, comes and goes: away". "" where none does. */
 export function comingsSaid({ circuit, faults, gone }: Bench): string {
   return faults
     .filter(({ pattern }) => pattern !== undefined)
-    .map((fault) => `${faultTitle(circuit, fault)}: ${comingWord(fault, gone)}`)
+    .map((fault) => `${unbroken(faultTitle(circuit, fault))}: ${comingWord(fault, gone)}`)
     .join("; ");
 }
 

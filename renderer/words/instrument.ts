@@ -1,8 +1,9 @@
 import { BENCH_INSTRUMENTS } from "../../core/base/words/instruments.ts";
 import { sentence } from "../../core/base/words.ts";
+import { ohmsText } from "../../core/diagnose/figureText.ts";
 import type { Clipped } from "../../core/live/instruments/clipped.ts";
 import type { Showing } from "../../core/live/instruments/showing.ts";
-import { CLAMP_FROM } from "../../core/trade/instruments.ts";
+import { CLAMP_FROM, OPEN_FROM } from "../../core/trade/instruments.ts";
 import { ampsText, signed, voltsText } from "./figures.ts";
 
 /** What an instrument shows in as few signs as a tag on the drawing has room for; empty where it shows nothing. */
@@ -24,15 +25,8 @@ export function shownFigure(showing: Showing): string {
     case "amps":
       return ampsText(showing.amps).replace("-", "−");
     case "ohms":
-      return ohmsText(showing.ohms);
+      return ohmsText(showing.ohms ?? OPEN_FROM).replace(/ (k?)ohm$/, "\u00A0$1Ω");
   }
-}
-
-/** Ohms as a meter shows them: "0.4 Ω", "1.20 kΩ", "open". */
-export function ohmsText(ohms: number | null): string {
-  if (ohms === null) return "open";
-  if (ohms >= 1000) return `${signed(ohms / 1000, 2)}\u00A0kΩ`;
-  return `${signed(ohms, ohms < 100 ? 1 : 0)}\u00A0Ω`;
 }
 
 /** What is to be known beside the figure: what a floating lead does to it, what flows, why nothing is shown. */

@@ -3,6 +3,7 @@ import { SCAN_WORDS } from "../../core/base/words/scan.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { type Entry, outcomeOf, sweepTexts } from "../../core/diagnose/entry.ts";
 import { finenessOf } from "../../core/diagnose/evidence.ts";
+import { suspectName } from "../../core/diagnose/explain.ts";
 import { percent } from "../../core/diagnose/progressWords.ts";
 import { figureOf, type Reading, type Shows } from "../../core/diagnose/reading.ts";
 import { showsText } from "../../core/diagnose/readingText.ts";
@@ -39,11 +40,6 @@ export function namesOf(suspects: readonly Suspect[]): string {
   const names = [...new Set(suspects.map(suspectName))];
   const more = names.length - MOST_NAMES;
   return `${names.slice(0, MOST_NAMES).join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
-}
-
-/** What a suspect sits on; of several faults with one cause its title. */
-export function suspectName({ faults, title }: Suspect): string {
-  return faults.length === 1 ? faults[0]!.target : title;
 }
 
 /** An example in the empty field. */

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { positionTable } from "../../core/diagnose/tableReading.ts";
 import type { Drawing } from "../../core/drawing/mark.ts";
-import type { Fault } from "../../core/live/fault.ts";
+import { type Fault, faultTitle } from "../../core/live/fault.ts";
 import { circuitSheets } from "../../core/paper/circuitSheets.ts";
-import { faultWords, putInWords } from "../../core/paper/faultWords.ts";
+import { putInWords } from "../../core/paper/faultWords.ts";
 import { tableSheets } from "../../core/paper/table.ts";
 import { got, VENTS } from "../edit/given.ts";
 
@@ -37,7 +37,7 @@ describe("a fault that is put in", () => {
   });
 
   test("has its ohms, and of many two are named and the rest counted", () => {
-    const words = faultWords(VENTS, WORN);
+    const words = faultTitle(VENTS, WORN);
     expect(words).toMatch(/^GP2 .*1\.5 /);
     expect(putInWords(VENTS, [BROKEN, WORN, { target: "W47", mode: "open" }])).toBe(
       `fault put in: W46 broken, ${words} and 1 more`,

@@ -12,7 +12,7 @@ import { leadPlace } from "../../renderer/canvas/leadPlace.ts";
 import { leadsHere } from "../../renderer/canvas/leadTags.ts";
 import { standingOn } from "../../renderer/canvas/standing.ts";
 import { begunAnew, traced } from "../../renderer/state/traces.ts";
-import { besideFigure, ohmsText, shownFigure } from "../../renderer/words/instrument.ts";
+import { besideFigure, shownFigure } from "../../renderer/words/instrument.ts";
 import { after, VENTS } from "../edit/given.ts";
 
 /** The bench after a command. */
@@ -92,6 +92,7 @@ describe("words of what is shown", () => {
     expect(besideFigure({ shows: "free" })).toContain("Clip");
     expect(shownFigure({ shows: "lamp", light: "dim", volts: 6, amps: 0.2 })).toBe("dim");
     expect(besideFigure({ shows: "volts", volts: 0, range: null, drifts: true })).toContain("floats");
-    expect([0.42, 47, 1200, null].map(ohmsText)).toEqual(["0.4\u00a0Ω", "47.0\u00a0Ω", "1.20\u00a0kΩ", "open"]);
+    const shown = [0.42, 47, 1200, null].map((ohms) => shownFigure({ shows: "ohms", ohms }));
+    expect(shown).toEqual(["0.4\u00a0Ω", "47\u00a0Ω", "1.2\u00a0kΩ", "open"]);
   });
 });

@@ -170,7 +170,6 @@ export const PAPER_WORDS = {
   dateTime: "Date, time",
   notes: "Notes",
 
-  fails: (target: string, title: string) => `${target} ${title}`,
   faultPutIn: (named: string, more: number) => `fault put in: ${named}${more === 0 ? "" : ` and ${more} more`}`,
 
   // ---------------------------------------------------------------- names of prints

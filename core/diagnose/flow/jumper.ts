@@ -2,7 +2,7 @@ import type { PartId, PointId } from "../../base/ids.ts";
 import { type Outcome, ok, refuse } from "../../base/outcome.ts";
 import type { Amps } from "../../base/units.ts";
 import type { Circuit, Condition } from "../../circuit/circuit.ts";
-import { parsePoint, terminalPoint, wireSideOf } from "../../circuit/points.ts";
+import { terminalPoint, wireSideOf } from "../../circuit/points.ts";
 import type { Lead } from "../../live/attachment.ts";
 import type { Fault } from "../../live/fault.ts";
 import { AMPS } from "../../live/instruments/clipped.ts";
@@ -12,8 +12,8 @@ import { kindOf } from "../../parts/catalogue.ts";
 import type { Doing } from "../../parts/kind.ts";
 import { JUMPER_FUSE } from "../../trade/instruments.ts";
 import { type MeltWindow, meltWindow } from "../../trade/meltWindow.ts";
+import { loadAcross, untouchable } from "../leadRules.ts";
 import { parseLead } from "../readingText.ts";
-import { reachOf, testPointsOf } from "../testPoint.ts";
 import { fuseLimit, type Limit, wireLimit } from "./limits.ts";
 
 /** What a jumper lead is put between, with what in it. */
@@ -192,27 +192,17 @@ function cautionsFor(
 ): readonly JumperCaution[] {
   const cautions: JumperCaution[] = [];
   for (const point of points) {
-    const { doNotProbe } = reachOf(circuit, point);
-    if (doNotProbe !== undefined) cautions.push({ caution: "do-not-probe", point, reason: doNotProbe });
-    else if (testPointsOf(circuit).find((each) => each.point === point)?.lamp === null)
-      cautions.push({ caution: "module-pin", point, reason: "" });
+    const untouched = untouchable(circuit, point);
+    if (untouched === null) continue;
+    const reason = untouched.is === "do-not-probe" ? untouched.reason : "";
+    cautions.push({ caution: untouched.is, point, reason });
   }
   const states = points.map((point) => without.points.get(point)?.state);
   if (Math.abs(amps) >= SHORT_AMPS && states.includes("powered") && states.includes("grounded"))
     cautions.push({ caution: "dead-short" });
-  const across = circuit.parts.find(
-    ({ id, kind }) => kindOf(kind)?.role === "load" && points.every((point) => touches(circuit, id, point)),
-  );
-  if (across) cautions.push({ caution: "across-load", part: across.id });
+  const across = loadAcross(circuit, points);
+  if (across !== null) cautions.push({ caution: "across-load", part: across });
   if (fuseAmps === undefined || fuseAmps > JUMPER_FUSE.amps) cautions.push({ caution: "bare-lead" });
   if (effects.some(({ now }) => !isIdle({ doing: now }))) cautions.push({ caution: "may-move" });
   return cautions;
-}
-
-function touches(circuit: Circuit, part: PartId, point: PointId): boolean {
-  const known = parsePoint(circuit, point);
-  if (!known.ok) return false;
-  return known.value.kind === "terminal"
-    ? known.value.part.id === part
-    : known.value.carries?.startsWith(`${part}.`) === true;
 }

@@ -35,15 +35,18 @@ export function ohmsBetween(stands: Stands, [red, black]: readonly [Lead, Lead])
   const asItIs = standingIn(stands, now, others);
   const live = liveLead(asItIs, red, black);
   if (live !== null) return refuse("ohms-live", { point: live });
-  const off = { ...now.condition, batteryOff: true, running: false };
+  const dead = { ...now, condition: { ...now.condition, batteryOff: true, running: false } };
+  const ohms = ohmsShown(standingIn(stands, dead, others), red, black);
+  if (ohms >= OPEN_FROM) return ok(null);
   const tester: Attachment = { red, black, law: { law: "source", ...TEST }, isMeter: true };
-  const rig = standingIn(stands, { ...now, condition: off }, [...others, tester]);
-  const meter = rig.network.attached.at(-1)!;
-  const amps = Math.abs(rig.solver.amps(meter));
-  const ohms = Math.abs(rig.solver.voltsAcross(meter)) / amps;
-  if (!(ohms < OPEN_FROM)) return ok(null);
-  const [one, other] = sharing(rig, amps);
+  const rig = standingIn(stands, dead, [...others, tester]);
+  const [one, other] = sharing(rig, Math.abs(rig.solver.amps(rig.network.attached.at(-1)!)));
   return one === undefined || other === undefined ? ok(ohms) : refuse("ohms-shared", { one, other });
+}
+
+/** Ohms that a meter shows between two leads of a settled rig, its sources dead; `OPEN_FROM` where it shows no figure. */
+export function ohmsShown({ network, solver }: Rig, red: Lead, black: Lead): Ohms {
+  return Math.min(OPEN_FROM, solver.ohmsBetween(leadNode(network, red), leadNode(network, black)));
 }
 
 /** The lead that makes it no place for an ohmmeter; null where both are dead. */
