@@ -1,7 +1,7 @@
 import type { Share } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { fuseAcross } from "./inPlace.ts";
-import { bestFit, elsewhereOf, fitOf, likelihoodOf, wrongOf } from "./likelihood.ts";
+import { bestFit, elsewhereOf, fitOf, likelihoodOf, mistakenAt, wrongOf } from "./likelihood.ts";
 import { type Probe, probeText, type Reading } from "./reading.ts";
 import { shownTo } from "./shown.ts";
 import type { Fineness } from "./spread.ts";
@@ -50,12 +50,13 @@ export function weighed(
     ...(reading.amps === undefined ? {} : { amps: reading.amps * scale }),
   }));
   const finenesses = read.map((reading) => finenessOf(circuit, reading, isAsleep));
+  const mistaken = read.map((reading) => mistakenAt(circuit, reading));
   const planted = suspected.map(({ possible }) => possible);
   const predictions = read.map((reading) =>
     reading.standing === "struck" ? [] : shownTo(circuit, complaint, planted, reading),
   );
   const fits = read.map((reading, index) =>
-    predictions[index]!.map((shown) => fitOf(reading, shown, finenesses[index]!)),
+    predictions[index]!.map((shown) => fitOf(reading, shown, finenesses[index]!, mistaken[index]!)),
   );
   const wrongs = read.map((reading, index) => wrongOf(reading, circuit.nominalVolts, finenesses[index]!));
   const groups = sameLeads(read);
@@ -85,7 +86,7 @@ export function weighed(
     shares: weights.map((weight) => weight / total),
     elsewhere: elsewhere / total,
     fits: fits.map((each, index) =>
-      each.map((fit, suspect) => fit / bestFit(predictions[index]![suspect]!, finenesses[index]!)),
+      each.map((fit, suspect) => fit / bestFit(predictions[index]![suspect]!, finenesses[index]!, mistaken[index]!)),
     ),
   };
 }

@@ -1,6 +1,7 @@
-import type { Amps, Ohms, Volts } from "../base/units.ts";
+import type { Amps, Ohms, Share, Volts } from "../base/units.ts";
+import type { Circuit } from "../circuit/circuit.ts";
 import { OPEN_FROM } from "../trade/instruments.ts";
-import { figureOf, type Shows } from "./reading.ts";
+import { figureOf, type Probe, type Shows } from "./reading.ts";
 import { type Fineness, spreadAt } from "./spread.ts";
 
 /**
@@ -46,28 +47,31 @@ const LAMP = ["dark", "dim", "bright"];
 const ONE_STEP = 0.03;
 const TWO_STEPS = 0.001;
 /** Share of other looks and sounds that are taken for something else, and of looks into a plug, which hide more (guesses). */
-const MISTAKEN = 0.02;
-const MISTAKEN_PLUG = 0.15;
-const PLUG = /^(sound|loose|corroded|\S+ out)$/;
+const MISTAKEN = { plug: 0.15, other: 0.02 } as const;
 
-function wordShare(read: string, shown: string): number {
+/** How often what is seen or heard there is taken for something else. */
+export function mistakenAt(circuit: Circuit, { red, instrument }: Pick<Probe, "red" | "instrument">): Share {
+  const isIntoPlug = instrument === "look" && circuit.connectors.some(({ id }) => id === red);
+  return isIntoPlug ? MISTAKEN.plug : MISTAKEN.other;
+}
+
+function wordShare(read: string, shown: string, mistaken: Share): number {
   const steps = Math.abs(LAMP.indexOf(read) - LAMP.indexOf(shown));
   if (LAMP.includes(read) && LAMP.includes(shown))
     return steps === 0 ? 1 - ONE_STEP : steps === 1 ? ONE_STEP : TWO_STEPS;
-  const mistaken = PLUG.test(read) || PLUG.test(shown) ? MISTAKEN_PLUG : MISTAKEN;
   return read === shown ? 1 - mistaken : mistaken;
 }
 
-/** How well a reading fits what is predicted: density of its figure, times the share of the word. */
-export function fitOf(read: Shows, shown: Shows, fineness: Fineness): number {
+/** How well a reading fits what is predicted: density of its figure, times the share of the word, mistaken so often. */
+export function fitOf(read: Shows, shown: Shows, fineness: Fineness, mistaken: Share): number {
   const [figure, predicted] = [figureOf(read), figureOf(shown)];
   const fit = figure === null || predicted === null ? 1 : density(figure, predicted, fineness);
-  return fit * (read.word === null || shown.word === null ? 1 : wordShare(read.word, shown.word));
+  return fit * (read.word === null || shown.word === null ? 1 : wordShare(read.word, shown.word, mistaken));
 }
 
 /** The best that a reading could fit: what the prediction itself would give. */
-export function bestFit(shown: Shows, fineness: Fineness): number {
-  return fitOf(shown, shown, fineness);
+export function bestFit(shown: Shows, fineness: Fineness, mistaken: Share): number {
+  return fitOf(shown, shown, fineness, mistaken);
 }
 
 /** Most millivolts across a fuse that carries current, volts. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { likelihoodOf, WRONG } from "../../core/diagnose/likelihood.ts";
+import { fitOf, likelihoodOf, mistakenAt, WRONG } from "../../core/diagnose/likelihood.ts";
 import { probeOrder } from "../../core/diagnose/order.ts";
 import { possibleFaults } from "../../core/diagnose/possible.ts";
 import type { Reading } from "../../core/diagnose/reading.ts";
@@ -26,6 +26,22 @@ function shareOf({ suspects, cleared }: ProbeOrder, id: string): number {
 }
 
 const DEAD = read("X5-6 @ S1=on : 0.02V");
+
+describe("a look", () => {
+  const at = (red: string) => mistakenAt(vents, { red, instrument: "look" });
+
+  it("into a plug hides more than one at a control, whatever that one's position is called", () => {
+    expect(at("X5")).toBeGreaterThan(at("S5"));
+    const [out, pushed] = ["pulled out", "as set"].map((word) => ({ volts: null, word }));
+    expect(fitOf(out!, pushed!, "volts", at("S5"))).toBe(at("S5"));
+    expect(fitOf(out!, pushed!, "volts", at("X5"))).toBe(at("X5"));
+  });
+
+  it("is the only thing that goes by the plug: a lamp or a meter there is read as anywhere", () => {
+    for (const instrument of ["meter volts", "4 A lamp", "listen"] as const)
+      expect(mistakenAt(vents, { red: "X5", instrument })).toBe(at("S5"));
+  });
+});
 
 describe("what a reading does to the suspects", () => {
   it("leaves every one some weight, and all together one", () => {

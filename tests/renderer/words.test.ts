@@ -11,7 +11,15 @@ import { failsAs, OBSERVED_TITLES, VERDICT_TITLES } from "../../renderer/words/c
 import { colourWords } from "../../renderer/words/colour.ts";
 import { conditionList, conditionPhrase, positionTitle, thrownWords } from "../../renderer/words/condition.ts";
 import { modesOf, targetsOf } from "../../renderer/words/fault.ts";
-import { ampsText, counted, minutesText, rangeText, unitSign, voltsText } from "../../renderer/words/figures.ts";
+import {
+  ampsText,
+  counted,
+  minutesText,
+  rangeText,
+  unbroken,
+  unitSign,
+  voltsText,
+} from "../../renderer/words/figures.ts";
 import { partWords, pointWords, wireWords } from "../../renderer/words/live.ts";
 import { partStands, partTitle } from "../../renderer/words/part.ts";
 import { drivenPins, fusesOf, hasEngine, plugsOf } from "../../renderer/words/pulls.ts";
@@ -180,7 +188,7 @@ describe("what a screen reader is told", () => {
 describe("faults", () => {
   test("by target and title, with their value", () => {
     expect(faultTitle(VENTS, { target: "W13", mode: "open" })).toBe("W13 broken");
-    expect(plain(faultTitle(VENTS, { target: "X5-6", mode: "corroded", value: 20 }))).toBe(
+    expect(plain(unbroken(faultTitle(VENTS, { target: "X5-6", mode: "corroded", value: 20 })))).toBe(
       "X5-6 corroded, ohms added, 20_ohm",
     );
     expect(faultTitle(VENTS, { target: "Z1", mode: "worn-out" })).toBe("Z1 worn out");
