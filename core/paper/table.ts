@@ -51,14 +51,31 @@ export function tableSheets(input: TableInput): readonly Sheet[] {
   const front = glued(cautionFrame(tableCautions(circuit, table)), tableFront(circuit, table));
   const most = Math.floor((SHEET.width - 2 * TABLE_LEFT - TABLE_COLUMNS.pin) / TABLE_COLUMNS.position);
   const heads = columnHeads(circuit, table);
-  const parts = Array.from({ length: Math.max(1, Math.ceil(heads.length / most)) }, (_, i) =>
-    partOf(input, heads, i * most, Math.min((i + 1) * most, heads.length)),
-  );
+  const parts = spansOf(heads, most).map(([from, to]) => partOf(input, heads, from, to));
   const bodies = cutTable({ front, parts, firstTop: first, laterTop: later, bottom: BODY_BOTTOM });
   return sheetsOf(
     facts,
     bodies.map((laid) => together(...laid.map(({ block, top }) => block.draw(top)))),
   );
+}
+
+/**
+ * Which columns go side by side, at most so many, as few times as can be: those with the plug on apart from those with it off
+ * where that takes no sheet more, and else as many on each, so that none is left alone.
+ */
+function spansOf(heads: readonly ColumnHead[], most: number): readonly (readonly [number, number])[] {
+  const sheets = (count: number): number => Math.ceil(count / most);
+  const evenly = (from: number, count: number): readonly (readonly [number, number])[] => {
+    const parts = sheets(count);
+    return Array.from({ length: parts }, (_, i) => [
+      from + Math.ceil((i * count) / parts),
+      from + Math.ceil(((i + 1) * count) / parts),
+    ]);
+  };
+  const off = heads.findIndex(({ plugged }) => !plugged);
+  const [on, all] = [off < 0 ? heads.length : off, heads.length];
+  if (all <= most) return [[0, all]];
+  return sheets(on) + sheets(all - on) > sheets(all) ? evenly(0, all) : [...evenly(0, on), ...evenly(on, all - on)];
 }
 
 function factsOf({ circuit, table, faults = [], complaintLabel, date, restVolts }: TableInput): Facts {

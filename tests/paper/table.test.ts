@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { positionTable } from "../../core/diagnose/tableReading.ts";
 import { tableSheets } from "../../core/paper/table.ts";
+import { sample } from "../samples/onTheBench.ts";
 import { tables } from "./arbitraries.ts";
 import { COMPLAINT, tableCell, VENT_CIRCUIT, VENT_TABLE } from "./fixtures.ts";
 import { allWords, faultsOf, wordsIn } from "./geometry.ts";
@@ -71,6 +73,14 @@ describe("the drift rule", () => {
 });
 
 describe("the cutting of any table into sheets", () => {
+  test("parts the positions with the plug on from those with it off where they do not go side by side", () => {
+    const gate = sample("9-liftgate");
+    const sheets = tableSheets({ circuit: gate, table: positionTable(gate, "X1") });
+    expect(sheets.map((sheet) => titlesOf(sheet).length)).toEqual([7, 4]);
+    expect(allWords(sheets[0]!)).not.toContain("plug X1 off");
+    expect(allWords(sheets[1]!)).not.toContain("plug X1 on");
+  });
+
   test("keeps all type inside its cell, off every edge, and off the foot", () => {
     for (const { sheets } of SAMPLES) expect(sheets.flatMap(faultsOf)).toEqual([]);
   });
