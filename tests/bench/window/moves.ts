@@ -2,7 +2,7 @@ import type { Browser, Page } from "@playwright/test";
 import { median } from "../measure.ts";
 import { still, take, type Watched } from "./browser.ts";
 import { OVER, SHEET } from "./throws.ts";
-import { drawingTasks, type Traced, traced } from "./trace.ts";
+import { drawingTasks, eventsToDraws, type Traced, traced } from "./trace.ts";
 
 /** Moves of the pointer or turns of the wheel in one gesture. */
 const STEPS = 30;
@@ -16,7 +16,7 @@ export interface Moved extends Watched {
   readonly frameMs: number;
 }
 
-/** What a drag of a part came to: its moves, and the frame in which it was put down and its wires were laid anew. */
+/** What a drag of a part came to: its moves, and all from letting it go to the frame that shows its wires laid anew. */
 export interface Dragged extends Moved {
   /** Processor time, milliseconds. */
   readonly dropMs: number;
@@ -49,9 +49,9 @@ export async function drag(browser: Browser, page: Page, part: string): Promise<
     step: (x, y, number) => page.mouse.move(x + 3 * number, y + number),
     end: () => page.mouse.up(),
   });
-  // Only what lies over the drawing moves with the hand; the drawing itself is made anew where the part is put down.
-  const drop = Math.max(...drawingTasks(trace, SHEET));
-  return { ...counted, frameMs: median(drawingTasks(trace, OVER)), dropMs: drop };
+  const [drop] = eventsToDraws(trace, "pointerup", SHEET);
+  if (!drop) throw new Error("the drawing was not made anew where the part was put down");
+  return { ...counted, frameMs: median(drawingTasks(trace, OVER)), dropMs: drop.ownMs };
 }
 
 type Place = readonly [x: number, y: number];

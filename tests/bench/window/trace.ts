@@ -52,8 +52,13 @@ export interface ClickToDraw {
  * fills the canvas where no GPU does. Processor time is what counts, since other programs on the machine and the wait for
  * the screen's next frame are no work of ours.
  */
-export function clicksToDraws({ events, tasks }: Traced, layer: number): readonly ClickToDraw[] {
-  const clicks = events.filter(({ name, args }) => name === "EventDispatch" && args?.data?.type === "click");
+export function clicksToDraws(trace: Traced, layer: number): readonly ClickToDraw[] {
+  return eventsToDraws(trace, "click", layer);
+}
+
+/** The same for another event that a page is told of, by its name. */
+export function eventsToDraws({ events, tasks }: Traced, event: string, layer: number): readonly ClickToDraw[] {
+  const clicks = events.filter(({ name, args }) => name === "EventDispatch" && args?.data?.type === event);
   const draws = events.filter(({ name }) => name === `layer ${layer}`);
   return clicks.flatMap((click) => {
     const draw = draws.find(({ ts }) => ts > click.ts);
