@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fontFaces, TYPE_STYLE } from "../core/drawing/svg.ts";
-import { embeddedFonts } from "./print/fonts.ts";
+import { embeddedFonts, smallFaces } from "./print/fonts.ts";
 import { EXERCISE_SCRIPT, EXERCISE_STYLE, SCRIPT, STYLE, TAKE_HOME } from "./print/takeHome.ts";
 
 /** Folders and files that the built page and window are made of. */
@@ -72,8 +72,8 @@ export async function buildTakeHome(root: string, out = join(root, TAKE_HOME)): 
   // The boldest face stands in title blocks alone, where the next one does as well: the page is a sixth smaller without it.
   const { 700: _, ...faces } = await embeddedFonts();
   writeFileSync(join(out, STYLE), [fontFaces(faces), TYPE_STYLE, ...styles].join("\n"));
-  // The program of an exercise has the planner in it, and leaves room for one face.
-  const own = [fontFaces({ 400: faces[400] }), TYPE_STYLE, ...styles, read("takehome/exercise/exercise.css")];
+  // The program of an exercise has the planner in it, and leaves little room.
+  const own = [await smallFaces(), TYPE_STYLE, ...styles, read("takehome/exercise/exercise.css")];
   writeFileSync(join(out, EXERCISE_STYLE), own.join("\n"));
 }
 

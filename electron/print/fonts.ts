@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
+import { assert } from "../../core/base/outcome.ts";
 import type { Weight } from "../../core/drawing/mark.ts";
-import type { FontAddresses } from "../../core/drawing/svg.ts";
+import { type FontAddresses, SHEET_FAMILY } from "../../core/drawing/svg.ts";
 import { unpackedWoff } from "./woff.ts";
 
 const FILES: Readonly<Record<Weight, string>> = { 400: "Regular", 600: "SemiBold", 700: "Bold" };
@@ -34,4 +35,24 @@ export async function embeddedFonts(): Promise<FontAddresses> {
     return `data:font/woff2;base64,${bytes.toString("base64")}`;
   };
   return { 400: await address(400), 600: await address(600), 700: await address(700) };
+}
+
+/** Parts of the regular font in which western words and the signs of a drawing are set; other scripts fall to the reader's own font. */
+const SMALL_PARTS = ["Latin1", "Pi"];
+
+/**
+ * Rules that load the regular font for western words alone, as data addresses, each part for the signs that its own sheet names:
+ * half of the whole one, for a page that has little room.
+ */
+export async function smallFaces(): Promise<string> {
+  const folder = "@ibm/plex-sans-condensed/fonts/split/woff2/";
+  const sheet = await readFile(find.resolve(`${folder}IBMPlexSansCondensed-Regular.css`), "utf8");
+  const rules = SMALL_PARTS.map(async (part) => {
+    const file = `IBMPlexSansCondensed-Regular-${part}.woff2`;
+    const [, signs] = new RegExp(`${file}[^}]*unicode-range: ([^}]*)`).exec(sheet) ?? [];
+    assert(signs, `the sheet of the font names the signs of ${part}`);
+    const bytes = await readFile(find.resolve(folder + file));
+    return `@font-face { font-family: "${SHEET_FAMILY}"; font-weight: 400; src: url("data:font/woff2;base64,${bytes.toString("base64")}"); unicode-range: ${signs.trim()}; }`;
+  });
+  return (await Promise.all(rules)).join("\n");
 }
