@@ -81,15 +81,13 @@ export function openAcross(grid: RouteGrid, way: Bounds): void {
   });
 }
 
-/** What a step onto each node costs, level or upright, with no wire laid yet; infinite where it is not allowed. */
-export function enterCosts({ blocked, toll }: RouteGrid, isLevel: boolean): Float32Array {
+/** Writes what a step onto each node costs, level or upright, with no wire laid yet; infinite where it is not allowed. */
+export function writeCosts({ blocked, toll }: RouteGrid, isLevel: boolean, costs: Float32Array): void {
   const passes = isLevel ? ONLY_LEVEL : ONLY_UPRIGHT;
-  const costs = new Float32Array(toll.length);
   for (let node = 0; node < costs.length; node++) {
     const isOpen = blocked[node] === 0 || blocked[node] === passes;
     costs[node] = isOpen ? 1 + toll[node]! : Number.POSITIVE_INFINITY;
   }
-  return costs;
 }
 
 /** Makes the place before a terminal dear for other wires. */

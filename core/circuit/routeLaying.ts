@@ -76,10 +76,10 @@ export class Laying {
     this.differs = differs ?? new TileTimes(this.grid);
     this.changes = new TileTimes(this.grid);
     if (before && differs) this.recall(before);
-    this.taken = new Taken(this.grid);
+    this.search = differs && before ? before.search : new RouteSearch(this.grid);
+    if (differs) this.search.moveTo(this.grid);
+    this.taken = this.search.taken;
     for (const { way } of this.wires) if (way !== null) this.taken.add(way);
-    this.search = differs && before ? before.search : new RouteSearch(this.grid, this.taken);
-    this.search.moveTo(this.grid, this.taken);
   }
 
   private begun(wire: RouteWire): Laid {

@@ -1,7 +1,7 @@
 import { back, DIRECTIONS, type Direction, type RouteGrid } from "./routeGrid.ts";
 import { RouteHeap } from "./routeHeap.ts";
 import { BEND, boxRound, costAhead, type GoalBox, overCost, type Start, type Task } from "./routeRules.ts";
-import type { Taken, Way } from "./routeTaken.ts";
+import { Taken, type Way } from "./routeTaken.ts";
 import { TileSet } from "./routeTiles.ts";
 
 /** A way from a terminal to the other, and what it costs in units of length. */
@@ -20,7 +20,8 @@ const NEARER_FIRST = 1e-3;
  */
 export class RouteSearch {
   private grid: RouteGrid;
-  private taken: Taken;
+  /** What is taken on it: the search goes round that. */
+  readonly taken: Taken;
   /** Cost so far, state before (or -1 - start), and whether settled: one entry a state. */
   private readonly cost: Float32Array;
   private readonly before: Int32Array;
@@ -38,11 +39,11 @@ export class RouteSearch {
   private box: GoalBox = { left: 0, right: 0, top: 0, bottom: 0 };
   private best = { cost: NEVER, state: 0, goal: -1 };
 
-  /** Searches on a grid, round what is taken on it at the time. */
-  constructor(grid: RouteGrid, taken: Taken) {
+  /** Searches on a grid with nothing taken on it yet. */
+  constructor(grid: RouteGrid) {
     const nodes = grid.columns * grid.rows;
     this.grid = grid;
-    this.taken = taken;
+    this.taken = new Taken(grid);
     this.cost = new Float32Array(nodes * 4).fill(NEVER);
     this.before = new Int32Array(nodes * 4);
     this.isDone = new Uint8Array(nodes * 4);
@@ -50,10 +51,10 @@ export class RouteSearch {
     this.seen = new TileSet(grid);
   }
 
-  /** Goes on with another grid of the same size, and what is taken there. */
-  moveTo(grid: RouteGrid, taken: Taken): void {
+  /** Begins anew with nothing taken, on another grid of the same size. */
+  moveTo(grid: RouteGrid): void {
     this.grid = grid;
-    this.taken = taken;
+    this.taken.moveTo(grid);
   }
 
   /** The tiles of everything that the last search depended on, and of these nodes. */

@@ -1,4 +1,4 @@
-import { enterCosts, type RouteGrid, towards } from "./routeGrid.ts";
+import { type RouteGrid, towards, writeCosts } from "./routeGrid.ts";
 
 /** The way of a wire as neighbouring nodes, both terminals included. */
 export type Way = readonly number[];
@@ -19,15 +19,26 @@ export class Taken {
   /** What a step onto the node costs, level and upright; what it costs to run over another wire comes on top. */
   readonly enterLevel: Float32Array;
   readonly enterUpright: Float32Array;
-  private readonly grid: RouteGrid;
+  private grid: RouteGrid;
 
   /** Nothing taken yet. */
   constructor(grid: RouteGrid) {
+    const nodes = grid.columns * grid.rows;
+    this.level = new Uint16Array(nodes);
+    this.upright = new Uint16Array(nodes);
+    this.enterLevel = new Float32Array(nodes);
+    this.enterUpright = new Float32Array(nodes);
     this.grid = grid;
-    this.level = new Uint16Array(grid.columns * grid.rows);
-    this.upright = new Uint16Array(grid.columns * grid.rows);
-    this.enterLevel = enterCosts(grid, true);
-    this.enterUpright = enterCosts(grid, false);
+    this.moveTo(grid);
+  }
+
+  /** Begins anew with nothing taken, on this grid or another of its size. */
+  moveTo(grid: RouteGrid): void {
+    this.grid = grid;
+    this.level.fill(0);
+    this.upright.fill(0);
+    writeCosts(grid, true, this.enterLevel);
+    writeCosts(grid, false, this.enterUpright);
   }
 
   /** Takes what a way runs over. */

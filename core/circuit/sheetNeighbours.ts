@@ -10,19 +10,26 @@ export function neighboursWithin(
   parts: readonly SheetPart[],
   reach: GridUnits,
 ): (part: SheetPart) => readonly Bounds[] {
-  // Every outline is listed in the squares that it lies in, which are as wide as the reach.
+  let squares: ReadonlyMap<number, readonly Bounds[]> | null = null;
+  return ({ shape: { outline: own } }) => {
+    squares ??= inSquares(parts, reach);
+    const all = squares;
+    const near = new Set(squaresOf(own, reach, reach).flatMap((key) => all.get(key) ?? []));
+    return [...near].filter((outline) => outline !== own && gapBetween(own, outline) <= reach);
+  };
+}
+
+/** Every outline listed in the squares that it lies in. */
+function inSquares(parts: readonly SheetPart[], side: GridUnits): ReadonlyMap<number, readonly Bounds[]> {
   const squares = new Map<number, Bounds[]>();
   for (const { shape } of parts) {
-    for (const key of squaresOf(shape.outline, 0, reach)) {
+    for (const key of squaresOf(shape.outline, 0, side)) {
       const list = squares.get(key);
       if (list) list.push(shape.outline);
       else squares.set(key, [shape.outline]);
     }
   }
-  return ({ shape: { outline: own } }) => {
-    const near = new Set(squaresOf(own, reach, reach).flatMap((key) => squares.get(key) ?? []));
-    return [...near].filter((outline) => outline !== own && gapBetween(own, outline) <= reach);
-  };
+  return squares;
 }
 
 function squaresOf(box: Bounds, grown: GridUnits, side: GridUnits): readonly number[] {

@@ -13,12 +13,18 @@ export interface OwnWordRooms {
   readonly written: SheetRoom;
 }
 
+/** The words of a symbol that are set in it, and the label that is to be said with its name. */
+export interface OwnWords {
+  readonly set: readonly TextMark[];
+  readonly unset: readonly string[];
+}
+
 /**
  * The words of a symbol that stand in it at this sight: a word that has grown keeps its place only where it lies on
  * nothing. Of a symbol with one label that finds no room `unset` has it, to be said with the name. What is set is taken
  * as written.
  */
-export function ownWords({ sight }: SheetSetup, part: SheetPart, { ink, written }: OwnWordRooms) {
+export function ownWords({ sight }: SheetSetup, part: SheetPart, { ink, written }: OwnWordRooms): OwnWords {
   const wanted = part.words.filter((word) => (sight.hasWords && sight.hasLabels) || isSign(word));
   const set = wanted.flatMap((word): readonly TextMark[] => {
     const points = sight.grown(word.points);

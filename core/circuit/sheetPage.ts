@@ -1,10 +1,12 @@
 import type { PointId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
+import type { Volts } from "../base/units.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import type { Kind, Look, Part, PartView, Pose } from "../parts/kind.ts";
 import { viewOf } from "../parts/view.ts";
 import type { Circuit, PartPlace, Wire } from "./circuit.ts";
-import { type PlacedShape, placeSymbol, type TerminalSpot, terminalSpots } from "./placeSymbol.ts";
+import { type PlacedShape, placeSymbol, type TerminalSpot } from "./placeSymbol.ts";
+import { terminalPoint, wireSideOf } from "./points.ts";
 import { restPose } from "./sheetPose.ts";
 
 /** A part that stands on a page. */
@@ -54,19 +56,41 @@ function readPage(circuit: Circuit, page: string, look: Look): SheetPage {
     const place = circuit.placement.parts[part.id];
     const kind = kindOf(part.kind);
     if (place?.page !== page || kind === undefined) return [];
-    const view = viewOf(kind, part, circuit.nominalVolts);
-    return [{ part, kind, view, rest: restPose(kind, view), placed: placer(kind, view, place, look) }];
+    return [pagePart(part, kind, { place, look, nominalVolts: circuit.nominalVolts })];
   });
-  const bodies = new Map(parts.map(({ part }, index) => [part.id, index]));
   const spots = new Map<PointId, PageSpot>();
-  for (const [point, spot] of terminalSpots(circuit, page, look)) {
-    spots.set(point, { ...spot, body: bodies.get(spot.part) ?? -1 });
-  }
+  parts.forEach(({ part, rest, placed }, body) => {
+    for (const [terminal, spot] of Object.entries(placed(rest).terminals)) {
+      const point = terminalPoint(part, terminal);
+      const at = { ...spot, part: part.id, terminal, body };
+      spots.set(point, at);
+      spots.set(wireSideOf(circuit, point), at);
+    }
+  });
   const wires = circuit.wires.flatMap((wire): readonly PageWire[] => {
     const ends = [spots.get(wire.from), spots.get(wire.to)] as const;
     return ends[0] === undefined && ends[1] === undefined ? [] : [{ wire, ends }];
   });
   return { parts, spots, wires, wiresAt: wiresByTerminal(wires) };
+}
+
+/** What a part on a page is made of, beside the part itself. */
+interface Stand {
+  readonly place: PartPlace;
+  readonly look: Look;
+  readonly nominalVolts: Volts;
+}
+
+/** Parts as they stood last: the same object where nothing about one has changed, though the circuit has. */
+const stoodLast = new WeakMap<Part, Stand & { readonly made: PagePart }>();
+
+function pagePart(part: Part, kind: Kind, { place, look, nominalVolts }: Stand): PagePart {
+  const last = stoodLast.get(part);
+  if (last && last.place === place && last.look === look && last.nominalVolts === nominalVolts) return last.made;
+  const view = viewOf(kind, part, nominalVolts);
+  const made = { part, kind, view, rest: restPose(kind, view), placed: placer(kind, view, place, look) };
+  stoodLast.set(part, { place, look, nominalVolts, made });
+  return made;
 }
 
 /** Places a symbol once for each pose: contacts and state tell poses apart, rest is always the same. */

@@ -13,10 +13,10 @@ interface Plug {
 type Cavity = Pick<Plug, "connector" | "cavity"> & { readonly number: number };
 
 /** The cavities that carry each point, numbered through all connectors. */
-const cavitiesOf = remember((circuit: Circuit): ReadonlyMap<PointId, readonly Cavity[]> => {
+const cavitiesOf = remember((connectors: Circuit["connectors"]): ReadonlyMap<PointId, readonly Cavity[]> => {
   const found = new Map<PointId, Cavity[]>();
   let number = 0;
-  for (const { id, cavities } of circuit.connectors) {
+  for (const { id, cavities } of connectors) {
     for (const [cavity, point] of Object.entries(cavities ?? {})) {
       const list = found.get(point) ?? [];
       list.push({ connector: id, cavity, number: number++ });
@@ -28,7 +28,8 @@ const cavitiesOf = remember((circuit: Circuit): ReadonlyMap<PointId, readonly Ca
 
 /** The cavities that carry terminals of a part, in the order of the connectors. */
 function plugsOf(circuit: Circuit, { part, view }: Pick<SheetPart, "part" | "view">): readonly Plug[] {
-  const cavities = cavitiesOf(circuit);
+  const cavities = cavitiesOf(circuit.connectors);
+  if (cavities.size === 0) return [];
   return [...new Set(view.terminals)]
     .flatMap((terminal) => (cavities.get(terminalPoint(part, terminal)) ?? []).map((each) => ({ ...each, terminal })))
     .sort((one, other) => one.number - other.number);
@@ -40,15 +41,19 @@ export function connectorsShownByName(
   part: Pick<SheetPart, "part" | "view">,
 ): readonly ConnectorId[] {
   const plugs = plugsOf(circuit, part);
+  if (plugs.length === 0) return [];
   const ids = [...new Set(plugs.map(({ connector }) => connector))];
   const isPlain = plugs.every(({ cavity, terminal }) => cavity === terminal);
   return ids.length === 1 && isPlain ? ids : [];
 }
 
+const NONE: ReadonlyMap<string, string> = new Map();
+
 /** What stands beside each plugged terminal of a part, `X7-2`; nothing where the name of the part tells it. */
 export function cavityTexts(circuit: Circuit, part: Pick<SheetPart, "part" | "view">): ReadonlyMap<string, string> {
-  if (connectorsShownByName(circuit, part).length > 0) return new Map();
-  return new Map(plugsOf(circuit, part).map(({ connector, cavity, terminal }) => [terminal, `${connector}-${cavity}`]));
+  const plugs = plugsOf(circuit, part);
+  if (plugs.length === 0 || connectorsShownByName(circuit, part).length > 0) return NONE;
+  return new Map(plugs.map(({ connector, cavity, terminal }) => [terminal, `${connector}-${cavity}`]));
 }
 
 /** True where the condition has a plug apart at this point: at its cavity, or at half b of an in-line joint. */

@@ -7,6 +7,21 @@ const SQUARE: GridUnits = 4;
 /** Slanting and round lines are taken as boxes of about this size along them. */
 const PIECE: GridUnits = 0.4;
 
+/** So many links a room has space for at first. */
+const FIRST_LINKS = 1024;
+
+function grown<Numbers extends Int32Array | Float64Array>(few: Numbers, many: Numbers): Numbers {
+  many.set(few);
+  return many;
+}
+
+const NOTHING = [
+  Number.POSITIVE_INFINITY,
+  Number.POSITIVE_INFINITY,
+  Number.NEGATIVE_INFINITY,
+  Number.NEGATIVE_INFINITY,
+] as const;
+
 /** Words keep this far from lines of symbols. */
 export const FROM_SYMBOL: GridUnits = 0.18;
 /** Other words keep this far from a word, above and below it, and on paper beside it. */
@@ -22,11 +37,14 @@ export class SheetRoom {
   private readonly rows: number;
   /** The last link of each square, row by row; 0 where nothing lies in it. */
   private readonly last: Int32Array;
-  /** By link: the one before it in its square, and where its box begins in `boxes`. */
-  private readonly before: number[] = [0];
-  private readonly boxAt: number[] = [0];
+  /** By link: the one before it in its square, and where its box begins in `boxes`; counted from 1. */
+  private links = new Int32Array(2 * FIRST_LINKS);
+  private linkCount = 1;
   /** Left, top, right and bottom of every box taken, one after the other. */
-  private readonly boxes: number[] = [];
+  private boxes = new Float64Array(FIRST_LINKS);
+  private edgeCount = 0;
+  /** The box round all that was asked for since it was last begun. */
+  private asked: [left: GridUnits, top: GridUnits, right: GridUnits, bottom: GridUnits] = [...NOTHING];
 
   /** Nothing outside `within` is free, nor what is taken in the room under this one. */
   constructor(within: Bounds, under: SheetRoom | null = null) {
@@ -44,19 +62,36 @@ export class SheetRoom {
 
   /** Takes a box, grown on all sides by `margin`. */
   take(box: Bounds, margin: GridUnits = 0): void {
-    const [left, top, right, bottom] = [box.left - margin, box.top - margin, box.right + margin, box.bottom + margin];
-    const { within, columns, rows, last, before, boxAt, boxes } = this;
+    this.takeBox(box.left - margin, box.top - margin, box.right + margin, box.bottom + margin);
+  }
+
+  /** Takes boxes given by their edges one after the other, each grown by `margin`. */
+  takeAll(boxes: readonly GridUnits[], margin: GridUnits = 0): void {
+    for (let i = 0; i < boxes.length; i += 4)
+      this.takeBox(boxes[i]! - margin, boxes[i + 1]! - margin, boxes[i + 2]! + margin, boxes[i + 3]! + margin);
+  }
+
+  private takeBox(left: GridUnits, top: GridUnits, right: GridUnits, bottom: GridUnits): void {
+    const { within, columns, rows, last } = this;
     const fromX = Math.max(0, Math.floor((left - within.left) / SQUARE));
     const fromY = Math.max(0, Math.floor((top - within.top) / SQUARE));
     const toX = Math.min(columns - 1, Math.floor((right - within.left) / SQUARE));
     const toY = Math.min(rows - 1, Math.floor((bottom - within.top) / SQUARE));
-    const start = boxes.length;
-    boxes.push(left, top, right, bottom);
+    const start = this.edgeCount;
+    if (start + 4 > this.boxes.length) this.boxes = grown(this.boxes, new Float64Array(2 * this.boxes.length));
+    this.boxes[start] = left;
+    this.boxes[start + 1] = top;
+    this.boxes[start + 2] = right;
+    this.boxes[start + 3] = bottom;
+    this.edgeCount += 4;
     for (let y = fromY; y <= toY; y++) {
       for (let x = fromX; x <= toX; x++) {
         const square = y * columns + x;
-        before.push(last[square]!);
-        last[square] = boxAt.push(start) - 1;
+        const link = this.linkCount++;
+        if (2 * link >= this.links.length) this.links = grown(this.links, new Int32Array(2 * this.links.length));
+        this.links[2 * link] = last[square]!;
+        this.links[2 * link + 1] = start;
+        last[square] = link;
       }
     }
   }
@@ -80,25 +115,138 @@ export class SheetRoom {
 
   /** The same for a box given by its edges. */
   hasRoom(left: GridUnits, top: GridUnits, right: GridUnits, bottom: GridUnits): boolean {
-    const { within } = this;
+    const { within, asked } = this;
+    if (left < asked[0]) asked[0] = left;
+    if (top < asked[1]) asked[1] = top;
+    if (right > asked[2]) asked[2] = right;
+    if (bottom > asked[3]) asked[3] = bottom;
     if (left < within.left || top < within.top || right > within.right || bottom > within.bottom) return false;
     return !this.isTouched(left, top, right, bottom);
   }
 
+  /** Begins to tell what is asked for and taken from here on; comes back with how much is taken already. */
+  begin(): number {
+    this.asked = [...NOTHING];
+    return this.edgeCount;
+  }
+
+  /** What is asked for depends on this box too. */
+  ask({ left, top, right, bottom }: Bounds): void {
+    const { asked } = this;
+    if (left < asked[0]) asked[0] = left;
+    if (top < asked[1]) asked[1] = top;
+    if (right > asked[2]) asked[2] = right;
+    if (bottom > asked[3]) asked[3] = bottom;
+  }
+
+  /** The box round all that was asked for since it was begun; one that nothing touches where nothing was. */
+  seen(): Bounds {
+    const [left, top, right, bottom] = this.asked;
+    return { left, top, right, bottom };
+  }
+
+  /** The edges of the boxes taken since so much was taken. */
+  takenSince(count: number): readonly GridUnits[] {
+    return Array.from(this.boxes.subarray(count, this.edgeCount));
+  }
+
+  /** Where this room differs from another one; null where they are not of one size. Rooms under them are not looked at. */
+  differences(other: SheetRoom): Differences | null {
+    const [one, two] = [this.within, other.within];
+    const isAlike =
+      one.left === two.left && one.top === two.top && one.right === two.right && one.bottom === two.bottom;
+    if (!isAlike) return null;
+    const differs = new Differences(one, this.columns, this.rows);
+    for (let square = 0; square < this.last.length; square++) {
+      if (!this.isSameSquare(other, square)) differs.markSquare(square);
+    }
+    return differs;
+  }
+
+  private isSameSquare(other: SheetRoom, square: number): boolean {
+    let link = this.last[square]!;
+    let theirs = other.last[square]!;
+    while (link !== 0 && theirs !== 0) {
+      const [box, their] = [this.links[2 * link + 1]!, other.links[2 * theirs + 1]!];
+      for (let i = 0; i < 4; i++) if (this.boxes[box + i] !== other.boxes[their + i]) return false;
+      link = this.links[2 * link]!;
+      theirs = other.links[2 * theirs]!;
+    }
+    return link === theirs;
+  }
+
   private isTouched(left: GridUnits, top: GridUnits, right: GridUnits, bottom: GridUnits): boolean {
-    const { within, columns, last, before, boxAt, boxes } = this;
+    const { within, columns, last, links, boxes } = this;
     const toX = Math.floor((right - within.left) / SQUARE);
     const toY = Math.floor((bottom - within.top) / SQUARE);
     for (let y = Math.floor((top - within.top) / SQUARE); y <= toY; y++) {
       for (let x = Math.floor((left - within.left) / SQUARE); x <= toX; x++) {
-        for (let link = last[y * columns + x]!; link !== 0; link = before[link]!) {
-          const box = boxAt[link]!;
+        for (let link = last[y * columns + x]!; link !== 0; link = links[2 * link]!) {
+          const box = links[2 * link + 1]!;
           const isBeside = boxes[box]! >= right || left >= boxes[box + 2]!;
           if (!isBeside && boxes[box + 1]! < bottom && top < boxes[box + 3]!) return true;
         }
       }
     }
     return this.under?.isTouched(left, top, right, bottom) ?? false;
+  }
+}
+
+/** The squares of a room in which something differs from the same room another time. */
+export class Differences {
+  private readonly within: Bounds;
+  private readonly columns: number;
+  private readonly rows: number;
+  private readonly squares: Uint8Array;
+
+  /** None, in a room of so many squares. */
+  constructor(within: Bounds, columns: number, rows: number) {
+    this.within = within;
+    this.columns = columns;
+    this.rows = rows;
+    this.squares = new Uint8Array(columns * rows);
+  }
+
+  /** The same, to go on with. */
+  copy(): Differences {
+    const copy = new Differences(this.within, this.columns, this.rows);
+    copy.squares.set(this.squares);
+    return copy;
+  }
+
+  markSquare(square: number): void {
+    this.squares[square] = 1;
+  }
+
+  /** Marks where boxes lie, given by their edges one after the other. */
+  mark(boxes: readonly GridUnits[]): void {
+    for (let i = 0; i < boxes.length; i += 4) {
+      this.eachSquare(boxes[i]!, boxes[i + 1]!, boxes[i + 2]!, boxes[i + 3]!, (square) => {
+        this.squares[square] = 1;
+        return false;
+      });
+    }
+  }
+
+  /** True where something differs in a square that the box lies in. */
+  touch({ left, top, right, bottom }: Bounds): boolean {
+    return this.eachSquare(left, top, right, bottom, (square) => this.squares[square] === 1);
+  }
+
+  private eachSquare(
+    left: GridUnits,
+    top: GridUnits,
+    right: GridUnits,
+    bottom: GridUnits,
+    act: (square: number) => boolean,
+  ): boolean {
+    const { within, columns, rows } = this;
+    const fromX = Math.max(0, Math.floor((left - within.left) / SQUARE));
+    const fromY = Math.max(0, Math.floor((top - within.top) / SQUARE));
+    const toX = Math.min(columns - 1, Math.floor((right - within.left) / SQUARE));
+    const toY = Math.min(rows - 1, Math.floor((bottom - within.top) / SQUARE));
+    for (let y = fromY; y <= toY; y++) for (let x = fromX; x <= toX; x++) if (act(y * columns + x)) return true;
+    return false;
   }
 }
 

@@ -2,7 +2,7 @@ import type { PartId, WireId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
 import type { WireState } from "../base/states.ts";
 import type { Amps, Volts } from "../base/units.ts";
-import type { TextMark } from "../drawing/mark.ts";
+import type { Mark, TextMark } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import type { Doing, Look } from "../parts/kind.ts";
 import type { Circuit, Condition, Page } from "./circuit.ts";
@@ -140,10 +140,14 @@ function standing(part: PagePart, live: SheetLive | null, sight: Sight): SheetPa
   const pose = now ? livePose(part.rest, now) : part.rest;
   const whole = part.placed(pose);
   if (sight.isScreen) return onScreen(part, pose.state, whole);
-  const marks = whole.marks.map((mark) =>
-    mark.mark === "text" ? { ...mark, points: sight.grown(mark.points) } : mark,
-  );
-  return { ...part, shape: { ...whole, marks }, state: pose.state, words: [] };
+  const grows = (mark: Mark): mark is TextMark => mark.mark === "text" && sight.grown(mark.points) !== mark.points;
+  const shape = whole.marks.some(grows)
+    ? {
+        ...whole,
+        marks: whole.marks.map((mark) => (grows(mark) ? { ...mark, points: sight.grown(mark.points) } : mark)),
+      }
+    : whole;
+  return { ...part, shape, state: pose.state, words: [] };
 }
 
 /** A part with its words apart: the same object for the same pose of the same part. */

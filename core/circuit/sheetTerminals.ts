@@ -1,12 +1,16 @@
+import type { PartId } from "../base/ids.ts";
 import type { GridUnits } from "../base/units.ts";
 import type { Anchor, Mark, Spot, TextMark } from "../drawing/mark.ts";
 import { boundsOf } from "../drawing/measure.ts";
 import type { Kind, Side } from "../parts/kind.ts";
+import type { Circuit } from "./circuit.ts";
 import { isInLine } from "./points.ts";
+import type { OwnWords } from "./sheetOwnWords.ts";
 import { terminalKey } from "./sheetPage.ts";
 import { cavityTexts } from "./sheetPlugs.ts";
 import type { SheetRoom } from "./sheetRoom.ts";
 import type { SheetPart, SheetSetup } from "./sheetSetup.ts";
+import { type Step, type StepRoom, Steps } from "./sheetSteps.ts";
 import { rise, words } from "./sheetType.ts";
 
 /** Roles of parts whose terminals tell little: left out where words are few. */
@@ -22,31 +26,85 @@ const CLOSER: GridUnits = 0.15;
 const NEAR: GridUnits = 5;
 const FARTHEST: GridUnits = 5;
 
+/** Names of terminals as they are set, and how, for the next time. */
+export interface TerminalMarks {
+  readonly marks: readonly Mark[];
+  readonly memory: TerminalMemory;
+}
+
+/** What was set at the terminals of each part. */
+export type TerminalMemory = ReadonlyMap<PartId, Step<readonly Mark[]>>;
+
 /**
  * Names of the terminals, inside beside their leads, as far as the symbols do not carry them; and the plug and cavity
  * at each plugged terminal, outside beside its wire. An in-line joint has its places inside and gets a letter at each
- * half. On a screen what finds no room is left out. What is set is taken in the room.
+ * half. On a screen what finds no room is left out. What is set is taken in the room. `own` are words set in symbols.
  */
-export function terminalMarks(setup: SheetSetup, room: SheetRoom): readonly Mark[] {
-  if (!setup.sight.hasWords) return [];
-  return setup.parts.flatMap((part) => {
-    const cavities = cavityTexts(setup.circuit, part);
-    const halves = setup.sight.hasLabels && isInLine(part.part) ? halfMarks(setup, part, room) : [];
-    const names = Object.entries(part.shape.terminals).flatMap(([terminal, spot]) => {
-      const of = part.part.id;
-      const isWired = setup.wiresAt.has(terminalKey(of, terminal));
-      const isOnly = Object.keys(part.shape.terminals).length === 1;
-      const isTelling = setup.sight.hasLabels || !OBVIOUS.includes(part.kind.role);
-      const isShown = !isInLine(part.part) && !isOnly && isTelling && (isWired || part.kind.role !== "join");
-      const isNamed = isShown && !drawsName(part, terminal, spot);
-      const cavity = cavities.get(terminal);
-      return [
-        ...(isNamed ? set(setup, room, terminal, spot, of, "inside") : []),
-        ...(cavity === undefined ? [] : set(setup, room, cavity, spot, of, "outside")),
-      ];
-    });
-    return [...halves, ...names];
+export function terminalMarks(
+  setup: SheetSetup,
+  place: StepRoom,
+  own: ReadonlyMap<PartId, OwnWords>,
+  before: TerminalMemory | null,
+): TerminalMarks {
+  if (!setup.sight.hasWords) return { marks: [], memory: new Map() };
+  const steps = new Steps(
+    [place],
+    before,
+    setup.parts.map(({ part }) => part.id),
+  );
+  const marks = setup.parts.flatMap((part) => {
+    const { id } = part.part;
+    const joined = joinedAt(setup, part);
+    return steps.set(id, [part.placed, own.get(id), joined], () => marksOf(setup, part, place.room, joined));
   });
+  return { marks, memory: steps.done() };
+}
+
+/** What is joined to a part: the same object as long as it is the same. */
+function joinedAt({ circuit, wiresAt }: SheetSetup, part: SheetPart): Joined {
+  const { wires, connectors } = circuit;
+  const last = joinedLast.get(part.placed);
+  if (last && last.wires === wires && last.connectors === connectors) return last.joined;
+  const cavities = cavityTexts(circuit, part);
+  const wired = Object.keys(part.shape.terminals).filter((name) => wiresAt.has(terminalKey(part.part.id, name)));
+  const text = JSON.stringify([wired, [...cavities]]);
+  const joined = last?.joined.text === text ? last.joined : { cavities, wired, text };
+  joinedLast.set(part.placed, { wires, connectors, joined });
+  return joined;
+}
+
+interface JoinedLast {
+  readonly wires: Circuit["wires"];
+  readonly connectors: Circuit["connectors"];
+  readonly joined: Joined;
+}
+
+const joinedLast = new WeakMap<SheetPart["placed"], JoinedLast>();
+
+interface Joined {
+  /** Plug and cavity by terminal. */
+  readonly cavities: ReadonlyMap<string, string>;
+  readonly wired: readonly string[];
+  /** All of it in one text. */
+  readonly text: string;
+}
+
+function marksOf(setup: SheetSetup, part: SheetPart, room: SheetRoom, { cavities, wired }: Joined): readonly Mark[] {
+  const halves = setup.sight.hasLabels && isInLine(part.part) ? halfMarks(setup, part, room) : [];
+  const isTelling = setup.sight.hasLabels || !OBVIOUS.includes(part.kind.role);
+  const terminals = Object.entries(part.shape.terminals);
+  const names = terminals.flatMap(([terminal, spot]) => {
+    const of = part.part.id;
+    const isOwn = wired.includes(terminal) || part.kind.role !== "join";
+    const isShown = !isInLine(part.part) && terminals.length !== 1 && isTelling && isOwn;
+    const isNamed = isShown && !drawsName(part, terminal, spot);
+    const cavity = cavities.get(terminal);
+    return [
+      ...(isNamed ? set(setup, room, terminal, spot, of, "inside") : []),
+      ...(cavity === undefined ? [] : set(setup, room, cavity, spot, of, "outside")),
+    ];
+  });
+  return [...halves, ...names];
 }
 
 /** The letters of the halves of an in-line joint, each beside the end of the body on the side where it begins. */

@@ -1,6 +1,6 @@
 import type { GridUnits, Share } from "../base/units.ts";
 import type { Circuit, Page, Wire } from "../circuit/circuit.ts";
-import { layoutOf } from "../circuit/sheetLayout.ts";
+import { waysOn } from "../circuit/sheetLayout.ts";
 import type { WireWay } from "../circuit/sheetWire.ts";
 import type { Spot } from "../drawing/mark.ts";
 import { pathLength, spotAlong } from "../drawing/path.ts";
@@ -18,7 +18,7 @@ export interface WirePath {
 /** The way of a wire on its page as the sheet lays it; null where it is not drawn in one piece. */
 export function pathOf(circuit: Circuit, wire: Wire): WirePath | null {
   const page = pageWith(circuit, [wire.from, wire.to]);
-  const ways = page ? layoutOf({ circuit, page: page.id }, page).ways : [];
+  const ways = page ? waysOn(circuit, page) : [];
   const corners = ways.find((way) => way.wire.id === wire.id && way.end === undefined)?.corners;
   if (!page || !corners) return null;
   return { page, corners, length: pathLength(corners), others: ways.filter((way) => way.wire.id !== wire.id) };
