@@ -1,6 +1,7 @@
 import { benchClicks } from "./clicks.ts";
 import { benchDictionary } from "./dictionary.ts";
 import { benchFind } from "./find.ts";
+import { benchSheet } from "./sheet.ts";
 import { benchWindow } from "./window/goals.ts";
 
 /** What may be named to run it alone; all of it where nothing is. */
@@ -8,6 +9,7 @@ const BENCHES: Readonly<Record<string, () => readonly string[] | Promise<readonl
   clicks: benchClicks,
   dictionary: benchDictionary,
   find: benchFind,
+  sheet: benchSheet,
   window: benchWindow,
 };
 
