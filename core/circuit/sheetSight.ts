@@ -22,7 +22,7 @@ export interface Sight {
   readonly besideWords: GridUnits;
   /** How far from its part a word that tells its state stands at most. */
   readonly farthestState: GridUnits;
-  /** From a state glyph to the volts beside it. */
+  /** From a state glyph to the volts beside it, and at least from a name to how its part stands. */
   readonly besideGlyph: GridUnits;
   /** How much larger than on paper state glyphs and swatches are. */
   readonly glyphGrowth: number;

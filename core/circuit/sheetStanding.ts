@@ -1,4 +1,5 @@
 import type { PartId } from "../base/ids.ts";
+import type { GridUnits } from "../base/units.ts";
 import { PART_STATE_WORDS, SHEET_WORDS, WORKING_WORDS } from "../base/words/sheet.ts";
 import type { TextMark } from "../drawing/mark.ts";
 import { boundsOf } from "../drawing/measure.ts";
@@ -64,7 +65,9 @@ function firstFree(
   room: SheetRoom,
 ): TextMark | null {
   const form = new NameForm([[word]]);
-  for (const places of [besideName(name, word.type, part), around(part, form.lines, NAME_GAP, sight.farthestState)]) {
+  const gap = Math.max(BETWEEN_WORDS, sight.besideGlyph);
+  const beside = besideName(name, word.type, part, gap);
+  for (const places of [beside, around(part, form.lines, NAME_GAP, sight.farthestState)]) {
     for (const place of places) {
       if (form.isFreeAt(place, room, 0)) return form.marksAt(place, part.part.id)[0]!;
     }
@@ -82,6 +85,7 @@ function besideName(
   name: readonly TextMark[],
   type: SheetType,
   { shape: { outline } }: SheetPart,
+  gap: GridUnits = BETWEEN_WORDS,
 ): readonly [NamePlace, NamePlace, NamePlace] {
   const boxes = name.map(boundsOf);
   const left = Math.min(...boxes.map((box) => box.left));
@@ -96,7 +100,7 @@ function besideName(
       ? ([right, "end"] as const)
       : ([left, "start"] as const);
   return [
-    [{ x: end + BETWEEN_WORDS, y: first }, "start"],
+    [{ x: end + gap, y: first }, "start"],
     [{ x, y: last + lead(type.points) }, anchor],
     [{ x, y: first - lead(name[0]!.points) }, anchor],
   ];

@@ -1,4 +1,5 @@
 import type { PartId, PointId } from "../../core/base/ids.ts";
+import type { Amps, Volts } from "../../core/base/units.ts";
 import { STATE_WORDS } from "../../core/base/words/sheet.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { partAt, terminalPoint, terminalsOf, wireSideOf } from "../../core/circuit/points.ts";
@@ -12,8 +13,9 @@ import type { Focus, Ids } from "./focus.ts";
 const MOST = 2;
 /** Loads that are named at most where there are more. */
 const MOST_LISTED = 4;
-/** Volts less apart than this share of nominal are the same on both sides. */
-const SAME_SHARE = 0.02;
+/** Less current than this is none, and volts no farther apart read the same on a wall. */
+const LEAST_AMPS: Amps = 0.005;
+const SAME_VOLTS: Volts = 0.05;
 
 /**
  * The state of what is in focus, in words: what its loads do, and the volts on both sides of them. Of the branch of one load
@@ -43,10 +45,12 @@ function isWorking(live: Live, id: PartId): boolean {
 function loadSaid(circuit: Circuit, live: Live, id: PartId): string {
   const part = partAt(circuit, id)!;
   const [one, other] = terminalsOf(circuit, part).map((name) => wireSideOf(circuit, terminalPoint(part, name)));
-  const does = `${id} ${partWords(live.parts.get(id))}`.trim();
+  const now = live.parts.get(id);
+  const does = `${id} ${partWords(now)}`.trim();
   const [first, second] = [at(live, one), at(live, other)];
   if (!first || !second) return `${does}.`;
-  if (isSame(circuit, first, second)) return `${voltsText(first.volts, 1)} on both sides of ${id}: no current.`;
+  const isStill = Math.abs(now?.amps ?? 0) < LEAST_AMPS;
+  if (isStill && areAlike(first, second)) return `${voltsText(first.volts, 1)} on both sides of ${id}: no current.`;
   return `${does}, from ${sideSaid(first)} to ${sideSaid(second)}.`;
 }
 
@@ -58,6 +62,6 @@ function at({ points }: Live, point: PointId | undefined): PointLive | undefined
   return point === undefined ? undefined : points.get(point);
 }
 
-function isSame({ nominalVolts }: Circuit, { volts: one }: PointLive, { volts: other }: PointLive): boolean {
-  return one !== null && other !== null && Math.abs(one - other) < SAME_SHARE * nominalVolts;
+function areAlike({ volts: one }: PointLive, { volts: other }: PointLive): boolean {
+  return one !== null && other !== null && Math.abs(one - other) < SAME_VOLTS;
 }
