@@ -4,7 +4,7 @@ import { actionOf } from "./acts.ts";
 import { ClassWall } from "./ClassWall.tsx";
 import { type ClassRoom, classShown } from "./classShown.ts";
 
-/** Before the wall is measured. */
+/** Before the wall is measured nothing is drawn for it. */
 const NO_ROOM: ClassRoom = { width: 1, height: 1, screen: 1 };
 
 /** What the class sees, over all of this window: for a machine with one screen. */
@@ -15,7 +15,7 @@ export function ClassHere() {
   const [room, setRoom] = useState(NO_ROOM);
   const bench = open?.desk.bench;
   const shown = useMemo(
-    () => classShown(state, room),
+    () => classShown(room === NO_ROOM ? { ...state, classroom: { ...classroom, isBlank: true } } : state, room),
     // Only this of the state is on the wall.
     [bench, open?.page, open?.lesson, open?.recent, classroom, settings, room],
   );

@@ -3,6 +3,7 @@ import { CLASS_WORDS } from "../../core/lesson/wall.ts";
 import type { ClassAct } from "./acts.ts";
 import type { ClassRoom, ClassSheet, ClassShown } from "./classShown.ts";
 import { SvgText } from "./SvgText.tsx";
+import { Unparted } from "./Unparted.tsx";
 import { useLit } from "./useLit.ts";
 import { WallActs } from "./WallActs.tsx";
 import { WallQuestion } from "./WallQuestion.tsx";
@@ -35,7 +36,9 @@ export function ClassWall({ shown, onRoom, onAct }: Shown) {
   return (
     <main className="wall" data-theme={theme} style={style} ref={wall}>
       <header className="wall-head" hidden={sheet === null}>
-        <h1>{sheet?.title}</h1>
+        <h1>
+          <Unparted words={sheet?.title ?? ""} />
+        </h1>
         <p className="wall-place">{sheet?.place}</p>
       </header>
       <div className="wall-drawing" ref={drawing}>
@@ -62,14 +65,21 @@ function Drawing({ shown, sheet }: { readonly shown: ClassShown; readonly sheet:
 }
 
 function Strip({ sheet, onAct }: { readonly sheet: ClassSheet } & Pick<Shown, "onAct">) {
-  const { said, caption, key, controls, hasScenes } = sheet;
-  const isEmpty = said === "" && caption === "" && key.length === 0;
+  const { isCovered, said, caption, key, controls, hasScenes } = sheet;
   return (
     <section className="wall-strip" aria-label="In words">
       <div className="wall-said" aria-live="polite">
-        {isEmpty && <h2>Say each wire's state before it is shown.</h2>}
-        {said !== "" && <h2>{said}</h2>}
-        {caption !== "" && <p className="wall-caption">{caption}</p>}
+        {isCovered && <h2>Say each wire's state before it is shown.</h2>}
+        {said !== "" && (
+          <h2>
+            <Unparted words={said} />
+          </h2>
+        )}
+        {caption !== "" && (
+          <p className="wall-caption">
+            <Unparted words={caption} />
+          </p>
+        )}
       </div>
       <div className="wall-last">
         <ul className="wall-key">

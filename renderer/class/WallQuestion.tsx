@@ -1,4 +1,5 @@
 import type { ClassChoice, ClassQuestion } from "./classQuestion.ts";
+import { Unparted } from "./Unparted.tsx";
 
 /** The answers to a question on the wall, and once the right one is shown, why it is right and what the others show. */
 export function WallQuestion({ question: { choices, answered, reason } }: { readonly question: ClassQuestion }) {
@@ -16,7 +17,11 @@ export function WallQuestion({ question: { choices, answered, reason } }: { read
       {ideas.map(({ hands, idea }) => (
         <p key={idea}>{`${hands} may think that ${idea}.`}</p>
       ))}
-      {reason !== null && <p className="wall-caption">{reason}</p>}
+      {reason !== null && (
+        <p className="wall-caption">
+          <Unparted words={reason} />
+        </p>
+      )}
     </section>
   );
 }

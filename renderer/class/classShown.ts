@@ -37,6 +37,8 @@ export interface ClassSheet {
   /** "Scene 4 of 6"; empty while the drawing stands as no scene says. */
   readonly place: string;
   readonly caption: string;
+  /** Whether the states are covered up: the class is to say them first. */
+  readonly isCovered: boolean;
   /** The state of what is in focus. */
   readonly said: string;
   readonly key: readonly ClassKey[];
@@ -100,6 +102,7 @@ function sheetFor({ desk: { bench }, lesson, recent }: Open, how: How): ClassShe
   const shown = isCovered ? coveredUp(circuit, live) : live;
   const dark = isCovered ? null : darkOf(bench, lesson, live);
   const common = {
+    isCovered,
     picture: pictureOf({ ...how, circuit, page, live: shown, dark, focus, marked: asked ? pointsAsked(asked) : [] }),
     controls: controlsFor(bench, focus, recent),
     hasScenes: scenes.length > 0,

@@ -111,6 +111,17 @@ async function tour(page: Page, shoot: Shoot): Promise<void> {
     await page.waitForTimeout(1_500);
     await shoot(view.toLowerCase().replace(" ", "-"));
   }
+  await openView(page, "Class");
+  await page.waitForTimeout(500);
+  await shoot("class-view");
+  await page.keyboard.press("F5");
+  await page.locator(".wall-sheet svg").waitFor();
+  await shoot("class");
+  await page.keyboard.press("q");
+  await shoot("class-question");
+  for (const key of ["1", "Enter"]) await page.keyboard.press(key);
+  await shoot("class-answer");
+  await page.keyboard.press("Escape");
   // A sample on which nothing was drawn is gone once it is closed.
   await page.getByRole("application").focus();
   await page.keyboard.press("PageDown");
