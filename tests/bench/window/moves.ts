@@ -42,7 +42,7 @@ export async function zoom(browser: Browser, page: Page): Promise<Moved> {
   return { ...counted, frameMs: median(drawingTasks(trace, SHEET)) };
 }
 
-/** Drags a part with its wires. It must stand where its menu opens right below it. */
+/** Drags a part with its wires: the drawing itself stands still meanwhile, or the hand has missed. */
 export async function drag(browser: Browser, page: Page, part: string): Promise<Dragged> {
   const { counted, trace } = await watched(browser, page, await placeOf(page, part), {
     begin: () => page.mouse.down(),
@@ -50,6 +50,7 @@ export async function drag(browser: Browser, page: Page, part: string): Promise<
     end: () => page.mouse.up(),
   });
   const [drop] = eventsToDraws(trace, "pointerup", SHEET);
+  if ((counted.draws[SHEET] ?? 0) > 2) throw new Error("the drawing moved with the hand instead of the part");
   if (!drop) throw new Error("the drawing was not made anew where the part was put down");
   return { ...counted, frameMs: median(drawingTasks(trace, OVER)), dropMs: drop.ownMs };
 }
@@ -62,8 +63,13 @@ async function barePaper(page: Page): Promise<Place> {
   return [box.x + BARE, box.y + BARE];
 }
 
-/** Where a part is on the screen, found as a person finds it: by the search, and by the menu that opens at it. */
+/**
+ * Where a part is on the screen at 100 %, where a hand can take it, found as a person finds it: by the search, and by the menu that
+ * opens at it.
+ */
 async function placeOf(page: Page, part: string): Promise<Place> {
+  await page.keyboard.press("Control+0");
+  await still(page);
   await page.keyboard.press("Control+f");
   await page.keyboard.type(part);
   await page.keyboard.press("Enter");
