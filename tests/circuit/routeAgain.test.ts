@@ -61,7 +61,7 @@ function edited(plan: Plan, change: Edit, count: number): Plan {
   }
 }
 
-function pageOf({ parts, wires, words }: Plan): RoutePage {
+function pageOf({ parts, wires, words }: Plan, bounds = BOUNDS): RoutePage {
   const endAt = ([part, number]: EndPlan): RouteEnd => {
     const body = part % parts.length;
     const [x, y] = parts[body]!;
@@ -70,7 +70,7 @@ function pageOf({ parts, wires, words }: Plan): RoutePage {
     return { spot: { x: spots[side][0], y: spots[side][1] }, side, body };
   };
   return {
-    bounds: BOUNDS,
+    bounds,
     bodies: parts.map(([x, y]) => ({ left: x, top: y, right: x + 4, bottom: y + 6 })),
     words: words.map(([x, y]) => ({ left: x, top: y, right: x + 6, bottom: y + 1.3 })),
     wires: wires.map(({ id, ends: [from, to], bends }) => ({
@@ -102,6 +102,31 @@ describe("wires laid again", () => {
       }),
       { numRuns: trials(20, 300), seed: 11 },
     );
+  });
+
+  test("what a wire left is free for others, though nothing was edited near them", () => {
+    const wire = (id: string, from: EndPlan, to: EndPlan): WirePlan => ({ id, ends: [from, to], bends: [] });
+    const [up, down, left, right] = [0, 1, 2, 3];
+    const before: Plan = {
+      parts: [
+        [49, 61],
+        [18, 62],
+        [11, 34],
+      ],
+      wires: [
+        wire("W2", [0, down], [1, right]),
+        wire("W1", [2, right], [1, right]),
+        wire("W4", [0, up], [0, left]),
+        wire("W10", [2, up], [1, right]),
+        wire("W13", [0, right], [1, right]),
+      ],
+      words: [],
+    };
+    const after = edited(before, { is: "bend", which: 2, bends: [[68, 24]] }, 0);
+    const bounds = { left: 1, top: 1, right: 87, bottom: 73 };
+    const { memory } = routeWires(pageOf(before, bounds));
+    const again = routeWires(pageOf(after, bounds), memory);
+    expect([...again.corners]).toEqual([...routeWires(pageOf(after, bounds)).corners]);
   });
 
   test("wires far from what was edited keep their corners: the same objects", () => {
