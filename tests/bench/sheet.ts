@@ -7,7 +7,7 @@ import { gridCircuit } from "./window/gridCircuit.ts";
 
 /** Grids of so many wires; the larger has 5,000 parts. */
 const SIZES = [2_000, 5_000] as const;
-const TURNS = 3;
+const TURNS = 2;
 /** A zoom at which only designators and glyphs are shown, and they are large. */
 const SMALL = 0.2;
 
