@@ -43,14 +43,15 @@ function isSame(one: Spot, other: Spot): boolean {
 
 type WireEnds = readonly { readonly wire: Wire; readonly end: 0 | 1 }[];
 
-const leadsKnown = new WeakMap<SheetPart, readonly WireEnds[]>();
+/** For the wires of a page: those at the leads of each part that they were asked for. */
+const leadsKnown = remember((_wiresAt: SheetSetup["wiresAt"]) => new Map<SheetPart, readonly WireEnds[]>());
 
 /** The wires at each terminal of a part, in the order of the terminals of its symbol. */
 function wiredLeads(part: SheetPart, { wiresAt }: SheetSetup): readonly WireEnds[] {
-  const known = leadsKnown.get(part);
+  const known = leadsKnown(wiresAt).get(part);
   if (known !== undefined) return known;
   const found = Object.keys(part.shape.terminals).map((name) => wiresAt.get(terminalKey(part.part.id, name)) ?? []);
-  leadsKnown.set(part, found);
+  leadsKnown(wiresAt).set(part, found);
   return found;
 }
 
