@@ -2,8 +2,6 @@ import { remember } from "../base/memo.ts";
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Drawing, Mark } from "../drawing/mark.ts";
 import { type Bounds, boundsOf } from "../drawing/measure.ts";
-import { Altered } from "./sheetAltered.ts";
-import { CurrentMemory } from "./sheetCurrent.ts";
 import { bannerMarks, frameMarks } from "./sheetFrame.ts";
 import { layoutOf, type SheetLayout } from "./sheetLayout.ts";
 import { symbolMarks } from "./sheetLeads.ts";
@@ -12,7 +10,6 @@ import { rayMarks } from "./sheetRays.ts";
 import { FROM_SYMBOL, type SheetRoom } from "./sheetRoom.ts";
 import { isNamed, namedOf, type SheetRequest, type SheetSetup, setUpSheet } from "./sheetSetup.ts";
 import { standingMarks } from "./sheetStanding.ts";
-import { TagMemory } from "./sheetTagMemory.ts";
 import { tagMarks } from "./sheetTags.ts";
 import { titleMarks } from "./sheetTitle.ts";
 import { layWires } from "./sheetWire.ts";
@@ -45,26 +42,17 @@ export function sheetOf(request: SheetRequest): Outcome<Drawing> {
   return ok({ width, height, marks: [...frame, ...drawn], title: `${circuit.title}: ${page.title}` });
 }
 
-/** What is remembered of a layout from one state to the next, so that a throw costs no more than what it alters. */
-const memoryOf = remember((_layout: SheetLayout) => ({
-  tags: new TagMemory(),
-  current: new CurrentMemory(),
-  besides: [] as readonly Bounds[],
-}));
-
 /** Bodies lie under the wires, all else of the symbols over them, and tags over everything. */
 function drawingMarks(setup: SheetSetup, layout: SheetLayout): readonly Mark[] {
-  const memory = memoryOf(layout);
-  const altered = new Altered(setup.area.outer);
+  const { memory } = layout;
+  const altered = memory.begin(setup, layout.room);
   const symbols = setup.parts.map((part) => bodiesApart(symbolMarks(setup, part)));
   const wires = layWires(setup, layout.ways);
   const room = layout.room.copy();
   const inked = inkedLines(setup, wires);
   for (const mark of inked) room.takeMark(mark, FROM_SYMBOL);
   const standing = standingMarks(namedOf(setup), layout.names, room);
-  const besides = [...inked, ...standing].map(boundsOf);
-  altered.noteDifference(memory.besides, besides);
-  memory.besides = besides;
+  memory.stand([...inked, ...standing].map(boundsOf), altered);
   const tagged = wires.filter(({ wire }) => isNamed(setup, wire.id));
   const tags = tagMarks(setup, tagged, room, { memory: memory.tags, altered });
   const written = layout.written.copy();

@@ -1,20 +1,22 @@
 import type { GridUnits } from "../base/units.ts";
 import type { Bounds } from "../drawing/measure.ts";
-import { overlaps, SheetRoom } from "./sheetRoom.ts";
+import { type Differences, overlaps, SheetRoom } from "./sheetRoom.ts";
 
 /** Margin of what is noted: more than anything is taken or asked for with. */
 const NEAR: GridUnits = 0.5;
 /** So many boxes are looked through one by one; of more, those near are found by their squares. */
 const FEW = 24;
 
-/** Where something came or went since the last time a layout was drawn; what is clear of all that is as it was. */
+/** Where something came or went since the last time a page was drawn; what is clear of all that is as it was. */
 export class Altered {
   private readonly boxes: Bounds[] = [];
   private readonly room: SheetRoom;
+  private readonly differs: Differences | null;
 
-  /** Of what lies beyond `within` nothing is known. */
-  constructor(within: Bounds) {
+  /** Of what lies beyond `within` nothing is known. `differs` is where the layout is another one. */
+  constructor(within: Bounds, differs: Differences | null = null) {
     this.room = new SheetRoom(within);
+    this.differs = differs;
   }
 
   note(boxes: readonly Bounds[]): void {
@@ -33,6 +35,7 @@ export class Altered {
   }
 
   isNear(box: Bounds): boolean {
+    if (this.differs?.touch(box)) return true;
     if (this.boxes.length > FEW) return !this.room.isFree(box);
     return this.boxes.some((noted) => overlaps(noted, box));
   }

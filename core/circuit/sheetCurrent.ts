@@ -1,7 +1,7 @@
 import { remember } from "../base/memo.ts";
 import type { GridUnits } from "../base/units.ts";
 import { chevronMarks } from "../drawing/glyph.ts";
-import type { Mark } from "../drawing/mark.ts";
+import type { Mark, Spot } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import { spotAlong } from "../drawing/path.ts";
 import type { Altered } from "./sheetAltered.ts";
@@ -17,32 +17,41 @@ const SHORTEST: GridUnits = 3.4;
 /** How far from a wire there may be something that moves its chevrons. */
 const NEAR: GridUnits = 2;
 
-/** The chevrons of one layout as they last stood, of every wire. */
+/** The chevrons of a wire as they last stood. */
+interface Stood {
+  readonly wire: SheetWire;
+  readonly marks: readonly Mark[];
+}
+
+/** The chevrons of one page at one sight as they last stood, by the corners of their wires. */
 export class CurrentMemory {
-  private wires: readonly SheetWire[] = [];
-  private marks: readonly (readonly Mark[])[] = [];
+  private last: ReadonlyMap<readonly Spot[], Stood> = new Map();
   private readonly busy = new BusySpots();
 
   /**
-   * Chevrons of current, + to -, on every longer straight piece, clear of the words taken in the room. `wires` are those
-   * of the layout in their order; where nothing is altered they stay as they are.
+   * Chevrons of current, + to -, on every longer straight piece, clear of the words taken in the room. Where nothing is
+   * altered they stay as they are.
    */
   currentMarks(wires: readonly SheetWire[], room: SheetRoom, altered: Altered): readonly Mark[] {
-    for (const [index, wire] of wires.entries()) this.replace(this.wires[index], wire, altered);
-    const marks = wires.map((wire, index) => {
-      const isSame = this.wires[index] === wire && !altered.isNear(stretchOf(wire));
-      return isSame ? this.marks[index]! : chevronsOf(wire, this.busy, room);
-    });
-    this.wires = wires;
-    this.marks = marks;
-    return marks.flat();
+    const { last } = this;
+    const along = new Set(wires.map(({ corners }) => corners));
+    for (const [corners, { wire }] of last) if (!along.has(corners)) this.replace(wire, null, altered);
+    for (const wire of wires) this.replace(last.get(wire.corners)?.wire ?? null, wire, altered);
+    this.last = new Map(
+      wires.map((wire) => {
+        const before = last.get(wire.corners);
+        const isSame = before?.wire === wire && !altered.isNear(stretchOf(wire));
+        return [wire.corners, isSame ? before : { wire, marks: chevronsOf(wire, this.busy, room) }] as const;
+      }),
+    );
+    return [...this.last.values()].flatMap(({ marks }) => marks);
   }
 
-  private replace(last: SheetWire | undefined, wire: SheetWire, altered: Altered): void {
-    if (last === wire || (last !== undefined && liesAlike(last, wire))) return;
-    if (last !== undefined) this.busy.remove(last);
-    this.busy.add(wire);
-    altered.note([stretchOf(wire)]);
+  private replace(before: SheetWire | null, after: SheetWire | null, altered: Altered): void {
+    if (before && after && (before === after || liesAlike(before, after))) return;
+    if (before) this.busy.remove(before);
+    if (after) this.busy.add(after);
+    altered.note([before, after].flatMap((wire) => (wire ? [stretchOf(wire)] : [])));
   }
 }
 

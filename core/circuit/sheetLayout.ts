@@ -8,6 +8,7 @@ import type { Circuit, Page } from "./circuit.ts";
 import type { PlacedShape, TerminalSpot } from "./placeSymbol.ts";
 import type { RouteMemory } from "./routeMemory.ts";
 import { flagSeen, type LooseEnd, looseEnd, looseEnds } from "./sheetFlags.ts";
+import { SheetMemory } from "./sheetMemory.ts";
 import { type NameMemory, nameMarks } from "./sheetNames.ts";
 import { type OwnWordRooms, type OwnWords, ownWords } from "./sheetOwnWords.ts";
 import { otherPoses } from "./sheetPose.ts";
@@ -39,6 +40,8 @@ export interface SheetLayout {
   readonly room: SheetRoom;
   /** Words, terminals and names alone. */
   readonly written: SheetRoom;
+  /** Of the page at this sight, whatever its layout. */
+  readonly memory: SheetMemory;
 }
 
 /** How far words keep from the middle of wires, letters and the whole of their line. */
@@ -120,6 +123,7 @@ function seenAgain(setup: SheetSetup, { ways, loose }: Laid): Laid {
 
 /** What was set for a page last, and the room that it was set in as it was before. */
 interface WordMemory {
+  readonly drawn: SheetMemory;
   readonly room: SheetRoom;
   readonly own: OwnWordMemory | null;
   readonly terminals: TerminalMemory;
@@ -160,11 +164,12 @@ function setWords(
   const said: ReadonlyMap<PartId, OwnWords> = own?.words ?? new Map();
   const terminals = terminalMarks(setup, place, said, before?.terminals ?? null);
   const { names, memory } = nameMarks(setup, place, said, before?.names ?? null);
+  const drawn = before?.drawn ?? new SheetMemory();
   const written = new SheetRoom(plain.area.frame);
   for (const mark of [...words, ...terminals.marks, ...[...names.values()].flat()]) written.take(boundsOf(mark));
   return {
-    layout: { ways, loose, words, names, terminals: terminals.marks, room, written },
-    memory: { room: base, own: own?.memory ?? null, terminals: terminals.memory, names: memory },
+    layout: { ways, loose, words, names, terminals: terminals.marks, room, written, memory: drawn },
+    memory: { drawn, room: base, own: own?.memory ?? null, terminals: terminals.memory, names: memory },
   };
 }
 

@@ -163,6 +163,16 @@ export class SheetRoom {
     return differs;
   }
 
+  /** The same with the rooms under both of them. */
+  allDifferences(other: SheetRoom): Differences | null {
+    const differs = this.differences(other);
+    if (this.under === null && other.under === null) return differs;
+    const under = this.under && other.under && this.under.allDifferences(other.under);
+    if (differs === null || under === null) return null;
+    differs.add(under);
+    return differs;
+  }
+
   private isSameSquare(other: SheetRoom, square: number): boolean {
     let link = this.last[square]!;
     let theirs = other.last[square]!;
@@ -216,6 +226,11 @@ export class Differences {
 
   markSquare(square: number): void {
     this.squares[square] = 1;
+  }
+
+  /** Marks what others have marked, of a room of as many squares. */
+  add({ squares }: Differences): void {
+    for (const [square, isMarked] of squares.entries()) if (isMarked === 1) this.squares[square] = 1;
   }
 
   /** Marks where boxes lie, given by their edges one after the other. */

@@ -73,7 +73,7 @@ export function layWires(setup: SheetSetup, ways: readonly WireWay[]): readonly 
       ...(from > 0 ? [{ at: spotAlong(corners, from).at, state: first }] : []),
       ...(to < length ? [{ at: spotAlong(corners, to).at, state: last }] : []),
     ];
-    return lastLike(way, { wire, corners, live, flow: flowOf(live), from, to, cut, isBroken, dots }, setup.sight);
+    return lastLike({ wire, corners, live, flow: flowOf(live), from, to, cut, isBroken, dots }, setup.sight);
   });
 }
 
@@ -89,19 +89,21 @@ const stepsOfAll = remember((ways: readonly WireWay[]) => {
   });
 });
 
-/** How each way was last laid, by whether the sight has words. */
-const laidOn = remember((_way: WireWay) => new Map<boolean, SheetWire>());
+/** What was last laid along the same corners, by whether the sight has words. */
+const laidAlong = remember((_corners: readonly Spot[]) => new Map<boolean, SheetWire>());
 
-function lastLike(way: WireWay, laid: SheetWire, { hasWords }: Sight): SheetWire {
-  const last = laidOn(way).get(hasWords);
+function lastLike(laid: SheetWire, { hasWords }: Sight): SheetWire {
+  const before = laidAlong(laid.corners);
+  const last = before.get(hasWords);
   if (last !== undefined && looksLike(last, laid, hasWords)) return last;
-  laidOn(way).set(hasWords, laid);
+  before.set(hasWords, laid);
   return laid;
 }
 
-/** Whether two layings of one way come to the same marks; volts count only where words say them. */
+/** Whether two layings along the same corners come to the same marks; volts count only where words say them. */
 function looksLike(one: SheetWire, other: SheetWire, hasWords: boolean): boolean {
   return (
+    one.wire === other.wire &&
     one.from === other.from &&
     one.to === other.to &&
     one.cut === other.cut &&

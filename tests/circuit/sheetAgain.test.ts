@@ -1,9 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Circuit } from "../../core/circuit/circuit.ts";
+import { controlsOf } from "../../core/circuit/points.ts";
 import { sheetOf } from "../../core/circuit/sheet.ts";
 import { layoutOf } from "../../core/circuit/sheetLayout.ts";
 import type { Mark } from "../../core/drawing/mark.ts";
+import { liveOf } from "../../core/live/live.ts";
 import { gridCircuit } from "../bench/window/gridCircuit.ts";
 import { trials } from "../long.ts";
 import { VENT } from "./ventFixture.ts";
@@ -53,8 +55,12 @@ function edited(circuit: Circuit, change: Edit): Circuit {
   }
 }
 
+/** With every control in its last position, so that current runs. */
 function marksOf(circuit: Circuit, zoom: number | undefined): readonly Mark[] {
-  const sheet = sheetOf({ circuit, page: circuit.pages[0]!.id, framed: false, ...(zoom !== undefined && { zoom }) });
+  const set = Object.fromEntries(controlsOf(circuit).map(({ key, control }) => [key, control.positions.at(-1)!.name]));
+  const live = liveOf(circuit, { set });
+  const page = circuit.pages[0]!.id;
+  const sheet = sheetOf({ circuit, page, live, framed: false, ...(zoom !== undefined && { zoom }) });
   if (!sheet.ok) throw new Error(sheet.refusal.code);
   return sheet.value.marks;
 }
