@@ -89,14 +89,15 @@ const stepsOfAll = remember((ways: readonly WireWay[]) => {
   });
 });
 
-/** What was last laid along the same corners, by whether the sight has words. */
-const laidAlong = remember((_corners: readonly Spot[]) => new Map<boolean, SheetWire>());
+/** What was last laid along the same corners: plain, live, and both for a sight with words. */
+const laidAlong = remember((_corners: readonly Spot[]): (SheetWire | undefined)[] => []);
 
 function lastLike(laid: SheetWire, { hasWords }: Sight): SheetWire {
   const before = laidAlong(laid.corners);
-  const last = before.get(hasWords);
+  const kind = (laid.live === null ? 0 : 1) + (hasWords ? 2 : 0);
+  const last = before[kind];
   if (last !== undefined && looksLike(last, laid, hasWords)) return last;
-  before.set(hasWords, laid);
+  before[kind] = laid;
   return laid;
 }
 

@@ -1,3 +1,5 @@
+import { useApp } from "../state/AppContext.tsx";
+import { isLesson } from "../words/library.ts";
 import { Deleted } from "./Deleted.tsx";
 import { Samples } from "./Samples.tsx";
 import { FaultPicture, ProbePicture, ThrowPicture } from "./TeachPictures.tsx";
@@ -22,14 +24,17 @@ const TEACH = [
 
 /** What the program is for, and the samples to try it on. */
 export function FirstStart() {
+  const hasLessons = useApp(({ shelf }) => shelf.samples.some(isLesson));
   return (
     <>
       <section>
         <div className="hero-row">
           <h2 className="hero">See where every wire gets its feed and its ground</h2>
-          <button type="button" className="button" onClick={showLessons}>
-            Start a lesson
-          </button>
+          {hasLessons && (
+            <button type="button" className="button" onClick={showLessons}>
+              Start a lesson
+            </button>
+          )}
         </div>
         <ol className="teach">
           {TEACH.map(({ title, words, Picture }, index) => (
