@@ -69,6 +69,8 @@ export function settle(wish: Wish, room: SheetRoom, takes: Takes): Settled {
 /** The same outcome for another wish in the same room, where nothing that it rests on is of another size; else null. */
 export function settledAlike(last: Settled, wish: Wish, takes: Takes): Settled | null {
   if (last.wish === wish) return last;
+  const before = placedBefore.get(wish);
+  if (before?.placed === last.placed) return before;
   const isStretch =
     last.wish.wire.corners === wish.wire.corners && last.wish.from === wish.from && last.wish.to === wish.to;
   const isSaid = SAYINGS.every((saying) => last.wish[saying].length === wish[saying].length);
@@ -80,8 +82,13 @@ export function settledAlike(last: Settled, wish: Wish, takes: Takes): Settled |
   });
   if (!isSize) return null;
   const marks = last.placed.flatMap((placed) => blocks.at(placed).draw(placed.left, placed.top));
-  return { ...last, wish, marks, taken: takes === "blocks" ? last.taken : marks.map(boundsOf) };
+  const settled = { ...last, wish, marks, taken: takes === "blocks" ? last.taken : marks.map(boundsOf) };
+  placedBefore.set(wish, settled);
+  return settled;
 }
+
+/** Wishes that were settled like another one: a switch goes to and fro. */
+const placedBefore = new WeakMap<Wish, Settled>();
 
 const SAYINGS: readonly Saying[] = ["whole", "volts", "colour", "name"];
 

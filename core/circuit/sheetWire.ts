@@ -89,15 +89,17 @@ const stepsOfAll = remember((ways: readonly WireWay[]) => {
   });
 });
 
-/** What was last laid along the same corners: plain, live, and both for a sight with words. */
-const laidAlong = remember((_corners: readonly Spot[]): (SheetWire | undefined)[] => []);
+/** How many layings along the same corners are remembered: a switch goes to and fro. */
+const MOST_KEPT = 2;
+/** What was laid last along the same corners: plain, live, and both for a sight with words; the latest first. */
+const laidAlong = remember((_corners: readonly Spot[]): SheetWire[][] => [[], [], [], []]);
 
 function lastLike(laid: SheetWire, { hasWords }: Sight): SheetWire {
-  const before = laidAlong(laid.corners);
-  const kind = (laid.live === null ? 0 : 1) + (hasWords ? 2 : 0);
-  const last = before[kind];
-  if (last !== undefined && looksLike(last, laid, hasWords)) return last;
-  before[kind] = laid;
+  const kept = laidAlong(laid.corners)[(laid.live === null ? 0 : 1) + (hasWords ? 2 : 0)]!;
+  const known = kept.find((each) => looksLike(each, laid, hasWords));
+  if (known !== undefined) return known;
+  kept.unshift(laid);
+  kept.splice(MOST_KEPT);
   return laid;
 }
 

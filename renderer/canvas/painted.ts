@@ -51,16 +51,15 @@ export function painted(
   const come: PaintedMark[] = [];
   let fresh = 0;
   const all = marks.map((mark, index): PaintedMark => {
-    let made = found[index] ?? take(queues.get(mark.of ?? ""), mark);
-    if (made === null) {
-      made = known.get(mark) ?? null;
-      if (made === null) {
-        made = { mark, paints: fittedPaints(mark, palette, pixels), box: paperBox(boundsOf(mark), EDGE) };
-        known.set(mark, made);
-        fresh++;
-      }
-      come.push(made);
+    const same = found[index] ?? (known.has(mark) ? null : take(queues.get(mark.of ?? ""), mark));
+    if (same) return same;
+    let made = known.get(mark);
+    if (!made) {
+      made = { mark, paints: fittedPaints(mark, palette, pixels), box: paperBox(boundsOf(mark), EDGE) };
+      known.set(mark, made);
+      fresh++;
     }
+    come.push(made);
     return made;
   });
   const gone = [...queues.values()].flatMap((queue) => queue.marks.filter((_, at) => !queue.taken.has(at)));
