@@ -53,10 +53,54 @@ function firstOf(paint: Exclude<Paint, { paint: "words" }>): PaperSpot {
   return paint.paint === "lines" ? (paint.runs[0]?.spots[0] ?? { x: 0, y: 0 }) : paint.at;
 }
 
-function trace(canvas: CanvasRenderingContext2D, { spots, closed }: Run): void {
+/**
+ * Lays paints down one after the other like `paintOn`, but lines that follow one another with the same pen in one stroke.
+ * What is begun is on the canvas once `end` is called.
+ */
+export class Strokes {
+  private readonly canvas: CanvasRenderingContext2D;
+  private readonly pixels: number;
+  private pen: Pen | null = null;
+
+  constructor(canvas: CanvasRenderingContext2D, pixels: number) {
+    this.canvas = canvas;
+    this.pixels = pixels;
+  }
+
+  lay(paints: readonly Paint[]): void {
+    for (const paint of paints) {
+      if (paint.paint === "lines" && paint.pen && !paint.fill) this.addLines(paint.runs, paint.pen, firstOf(paint));
+      else {
+        this.end();
+        paintOn(this.canvas, [paint], this.pixels);
+      }
+    }
+  }
+
+  end(): void {
+    if (this.pen) stroke(this.canvas, this.pen);
+    this.pen = null;
+  }
+
+  private addLines(runs: readonly Run[], pen: Pen, first: PaperSpot): void {
+    if (!this.pen || !isSamePen(this.pen, pen)) {
+      this.end();
+      this.canvas.beginPath();
+      this.pen = pen;
+    }
+    const shift = halfPixel(first, pen, this.pixels);
+    for (const run of runs) trace(this.canvas, run, shift);
+  }
+}
+
+function isSamePen(one: Pen, other: Pen): boolean {
+  return one.colour === other.colour && one.width === other.width && one.cap === other.cap && one.dash === other.dash;
+}
+
+function trace(canvas: CanvasRenderingContext2D, { spots, closed }: Run, shift = 0): void {
   spots.forEach(({ x, y }, index) => {
-    if (index === 0) canvas.moveTo(x, y);
-    else canvas.lineTo(x, y);
+    if (index === 0) canvas.moveTo(x + shift, y + shift);
+    else canvas.lineTo(x + shift, y + shift);
   });
   if (closed) canvas.closePath();
 }

@@ -2,7 +2,7 @@ import { Layer } from "konva/lib/Layer.js";
 import { Shape } from "konva/lib/Shape.js";
 import { type Dimming, inkShare } from "./dimming.ts";
 import type { Painted, PaintedMark } from "./painted.ts";
-import { paintOn } from "./paintOn.ts";
+import { Strokes } from "./paintOn.ts";
 import { Tiles } from "./tiles.ts";
 import { type PaperBox, type Pixel, type Size, seenBox, type Viewport } from "./viewport.ts";
 
@@ -85,12 +85,20 @@ export class SheetLayer {
     clear(canvas, tiles);
     const seen = seenBox(this.view, this.window);
     const isAsked = (box: PaperBox): boolean => isWithin(box, seen) && (tiles?.isUnder(box) ?? true);
+    const strokes = new Strokes(canvas, this.painted?.pixels ?? 1);
+    let ink = 1;
     for (const painted of this.painted?.marks ?? []) {
       if (!isAsked(painted.box) || this.hidden.has(painted)) continue;
-      canvas.globalAlpha = inkShare(painted.mark, this.dimming);
-      paintOn(canvas, painted.paints, this.painted!.pixels);
+      const share = inkShare(painted.mark, this.dimming);
+      if (share !== ink) {
+        strokes.end();
+        canvas.globalAlpha = share;
+        ink = share;
+      }
+      strokes.lay(painted.paints);
       this.laid++;
     }
+    strokes.end();
     canvas.restore();
     this.draws++;
     this.lastMs = performance.now() - begun;
