@@ -2,11 +2,14 @@ import type { ConnectorId, PartId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
 import type { Ohms, Volts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
+import { Beside, Course, replacementsIn } from "../live/course.ts";
 import { type Fault, targetOf } from "../live/fault.ts";
-import { inEach } from "../live/inEach.ts";
+import { inEach, type Way } from "../live/inEach.ts";
 import { type CircuitNetwork, networkOf } from "../live/network.ts";
 import { Rig, type Starts } from "../live/rig.ts";
 import { reach } from "../live/settle.ts";
+import type { State } from "../solve/solver.ts";
+import { type Replacement, UnmovedReader } from "../solve/unmoved.ts";
 import { METER, meterVolts } from "../trade/instruments.ts";
 import { lampAmps, type RatedLamp } from "../trade/lamps.ts";
 import { clampElement } from "./otherUnits.ts";
@@ -60,18 +63,24 @@ export function predictor(
   points: readonly TestPoint[],
 ): (faults: readonly Fault[], room?: Float64Array) => Predicted {
   const starts: Starts = new Map();
-  const shownIn = (rig: Rig, faults: readonly Fault[], room?: Float64Array): Predicted => {
-    rig.startFrom(starts);
-    return predictedIn(rig, faults, complaint, conditions, points, room);
-  };
+  const course = new Course();
   let last = new Rig(circuit);
-  const sound = shownIn(last, []);
+  last.startFrom(starts);
+  const sound = predictedIn(last, [], complaint, conditions, points, { noted: course });
+  const reader = new UnmovedReader(last.solver.pattern);
+  // At another ambient wires have other ohms, of which a course knows nothing.
+  const isAtTable = [complaint, ...conditions].every(({ ambientC }) => ambientC === undefined);
   return (faults, room) => {
     if (faults.length === 0 && room === undefined) return sound;
     const rig = new Rig(circuit, faults, [], last);
     // One of another shape is used once, and the last is kept for those to come.
     if (rig.solver === last.solver) last = rig;
-    return shownIn(rig, faults, room);
+    rig.startFrom(starts);
+    const replacements = isAtTable ? replacementsIn(rig.network) : null;
+    if (!replacements) return predictedIn(rig, faults, complaint, conditions, points, {}, room);
+    const beside = new Beside(course, replacements);
+    const other: Other = { sound, reader, replacements };
+    return predictedIn(rig, faults, complaint, conditions, points, { beside }, room, other);
   };
 }
 
@@ -80,19 +89,36 @@ export function roomFor(points: readonly TestPoint[], conditions: readonly Condi
   return 3 * (points.length + 1) * conditions.length;
 }
 
+/** What is needed to tell from what the sound circuit shows what one shows in which other resistors move no volts. */
+interface Other {
+  readonly sound: Predicted;
+  readonly reader: UnmovedReader;
+  readonly replacements: readonly Replacement[];
+}
+
 function predictedIn(
   rig: Rig,
   faults: readonly Fault[],
   complaint: Condition,
   conditions: readonly Condition[],
   points: readonly TestPoint[],
+  way: Way = {},
   room: Float64Array = new Float64Array(roomFor(points, conditions)),
+  other: Other | null = null,
 ): Predicted {
   const asked = askedOf(rig, points);
   const shown: Shown[] = [];
-  inEach(rig, complaint, conditions, (condition) => {
-    shown[condition] = shownBy(rig, asked, room, condition);
-  });
+  inEach(
+    rig,
+    complaint,
+    conditions,
+    (condition, point) => {
+      const views = viewsOf(room, condition, points.length + 1);
+      shown[condition] =
+        point && other ? shownBeside(other, condition, point, asked, views) : shownBy(rig, asked, views);
+    },
+    way,
+  );
   return { shown, left: leftIn(rig), plugs: plugsWith(rig.circuit, faults) };
 }
 
@@ -121,17 +147,44 @@ function askedOf({ circuit, network }: Rig, points: readonly TestPoint[]): Asked
     : lookedUp(circuit, network, points);
 }
 
-/** What a settled rig shows, kept in the part of this number of the room for all conditions. */
-function shownBy(rig: Rig, { nodes, clamps }: Asked, room: Float64Array, number: number): Shown {
-  const size = nodes.length;
-  const plus = size - 1;
+/** The arrays of what is shown in one condition. */
+type Views = Pick<Shown, "volts" | "sourceOhms" | "amps">;
+
+/** The part of this number of the room for all conditions; `size` is the number of nodes asked for. */
+function viewsOf(room: Float64Array, number: number, size: number): Views {
   const start = 3 * number * size;
-  const volts = room.subarray(start, start + size);
-  const sourceOhms = room.subarray(start + size, start + 2 * size);
-  const amps = room.subarray(start + 2 * size, start + 3 * size - 1);
+  return {
+    volts: room.subarray(start, start + size),
+    sourceOhms: room.subarray(start + size, start + 2 * size),
+    amps: room.subarray(start + 2 * size, start + 3 * size - 1),
+  };
+}
+
+/** What a settled rig shows. */
+function shownBy(rig: Rig, { nodes, clamps }: Asked, views: Views): Shown {
+  const { volts, sourceOhms, amps } = views;
   rig.solver.readOut(nodes, volts, sourceOhms);
   rig.solver.readAmps(clamps, amps);
-  return { volts, sourceOhms, amps, plusVolts: volts[plus]!, plusOhms: sourceOhms[plus]!, states: rig.statesNow() };
+  return shownIn(views, rig.statesNow());
+}
+
+/** What a circuit shows that differs from the sound one by resistors that move no volts at this operating point of it. */
+function shownBeside(
+  { sound, reader, replacements }: Other,
+  condition: number,
+  point: State,
+  { nodes }: Asked,
+  views: Views,
+): Shown {
+  const before = sound.shown[condition]!;
+  reader.read(point, replacements, nodes, before, views);
+  views.amps.set(before.amps);
+  return shownIn(views, before.states);
+}
+
+function shownIn(views: Views, states: ReadonlyMap<PartId, string>): Shown {
+  const plus = views.volts.length - 1;
+  return { ...views, plusVolts: views.volts[plus]!, plusOhms: views.sourceOhms[plus]!, states };
 }
 
 /** Fuses that melt while the complaint is tried from good ones. */

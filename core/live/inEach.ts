@@ -1,26 +1,44 @@
 import type { ControlKey, PartId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
 import type { Condition } from "../circuit/circuit.ts";
+import type { State } from "../solve/solver.ts";
 import { conditionText } from "./condition.ts";
+import { type Beside, type Course, stopOf } from "./course.ts";
 import type { Rig } from "./rig.ts";
 import { reach, restore, type Settled, settle } from "./settle.ts";
+
+/** Reads a rig in a condition. Where it shows what the sound circuit does but for ohms, that one's operating point is given. */
+export type Read = (condition: number, point: State | null) => void;
 
 /**
  * Tries a complaint once from good fuses, then brings a rig to each of several conditions as `reach` would, what melted
  * out in all of them, and has it read there; `read` is given the number of the condition, a second time where the first
  * was before the complaint melted something. What conditions begin with alike is thrown and settled once, so they come
- * in an order of their own.
+ * in an order of their own. Where the rig would go the way of a sound one beside it, it is read without being thrown.
  */
 export function inEach(
   rig: Rig,
   complaint: Condition,
   conditions: readonly Condition[],
-  read: (condition: number) => void,
+  read: Read,
+  way: Way = {},
 ): void {
   const order = orderOf(conditions)(complaint);
+  const going: Going = { rig, read, ...way };
   const trying: Trying = { melted: [], isDone: false };
-  if (goThrough(rig, order, read, trying)) return;
-  goThrough(rig, order, read, { melted: trying.melted, isDone: true });
+  if (goThrough(going, order, trying)) return;
+  goThrough(going, order, { melted: trying.melted, isDone: true });
+}
+
+/** What a sound rig's way is noted in, or the sound one's way beside which another goes. */
+export interface Way {
+  readonly noted?: Course;
+  readonly beside?: Beside;
+}
+
+interface Going extends Way {
+  readonly rig: Rig;
+  readonly read: Read;
 }
 
 /** What has melted since the rig set out to try the complaint, and whether that is done. */
@@ -73,39 +91,58 @@ function nothingThrown(): Throws {
 }
 
 /** False as soon as the complaint was tried and has melted something: all must be gone through again without it. */
-function goThrough(rig: Rig, order: readonly Tree[], read: (condition: number) => void, trying: Trying): boolean {
+function goThrough(going: Going, order: readonly Tree[], trying: Trying): boolean {
+  const { rig } = going;
   const out = trying.isDone ? trying.melted : [];
   return order.every(({ first, throws }) => {
+    const from = rig.trail.length;
     note(trying, reach(rig, { ...first, set: {} }, undefined, out));
-    return follow(rig, throws, read, trying);
+    return follow(going, throws, trying, from);
   });
 }
 
-/** Reads where the rig stands and from there on; every control is back where it was in the end, what it moved is not. */
-function follow(
-  rig: Rig,
-  { numbers, next, isTried }: Throws,
-  read: (condition: number) => void,
-  trying: Trying,
-): boolean {
+/**
+ * Reads where the rig stands and from there on; every control is back where it was in the end, what it moved is not. Its
+ * trail to here begins at `from`.
+ */
+function follow(going: Going, throws: Throws, trying: Trying, from: number): boolean {
+  const { rig, read, noted, beside } = going;
+  const { numbers, next, isTried } = throws;
   if (isTried && !trying.isDone) {
     if (trying.melted.length > 0) return false;
     trying.isDone = true;
   }
-  for (const number of numbers) read(number);
+  const stop = noted && stopOf(rig);
+  const isAsSound = beside?.hasStatesOf(rig, throws) ?? false;
+  const point = isAsSound ? beside!.pointAt(throws) : null;
+  for (const number of numbers) read(number, point);
   let left = next.size;
   const states = left > 1 ? rig.statesNow() : null;
   for (const { key, position, onward } of next.values()) {
+    left--;
+    if (isAsSound && trying.isDone && beside!.isUnmovedFrom(onward)) {
+      readOnward(going, onward);
+      continue;
+    }
     const before = rig.position(key);
+    const start = rig.trail.length;
     if (before !== position) {
       rig.throwControl(key, position);
       note(trying, settle(rig));
     }
-    if (!follow(rig, onward, read, trying)) return false;
+    if (!follow(going, onward, trying, start)) return false;
     rig.throwControl(key, before);
-    if (--left > 0 && states) restore(rig, states);
+    if (left > 0 && states) restore(rig, states);
   }
+  if (stop) noted.note(throws, stop, rig.trail.slice(from));
   return true;
+}
+
+/** Has all be read from a place on where the rig shows what the sound one does. */
+function readOnward(going: Going, throws: Throws): void {
+  const point = going.beside!.pointAt(throws);
+  for (const number of throws.numbers) going.read(number, point);
+  for (const { onward } of throws.next.values()) readOnward(going, onward);
 }
 
 function note(trying: Trying, { happenings }: Settled): void {

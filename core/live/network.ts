@@ -41,6 +41,8 @@ export interface PlacedPart {
   readonly held: string | null;
   /** Controls that stand elsewhere than thought: control name to position. */
   readonly stands: ReadonlyMap<string, string>;
+  /** Whether faults leave it all but its elements: where it sees what it sees when sound, it moves as it does then. */
+  readonly movesAsSound: boolean;
 }
 
 /** A circuit with given faults as nodes and elements. Node 0 is the reference battery's negative post. */
@@ -270,8 +272,7 @@ class Layout {
     if (!leads) for (const terminal of view.terminals) this.node(terminalPoint(part, terminal));
     const name = (end: End): string => leads?.[view.terminals.indexOf(end)] ?? this.endName(part, end);
     // An in-line joint's places are cavities: their faults are filed under `X30-1`.
-    const keyed = (key: string) =>
-      isInLine(part) ? this.effectsOn(`${part.id}-${key}`).map((effect) => renamed(effect, key)) : effects;
+    const keyed = (key: string) => (isInLine(part) ? renamed(this.effectsOn(`${part.id}-${key}`), key) : effects);
     const sound = this.sound?.network.parts.get(part.id)?.elements;
     const elements = new Map<string, number>();
     for (const { key, a, b, law, passes, copper } of kind.model(view)) {
@@ -295,13 +296,12 @@ class Layout {
       kind,
       view,
       elements,
-      stuck: new Map(
-        effects.flatMap((effect) => (effect.does === "stick" ? [[effect.element, effect.closed] as const] : [])),
-      ),
+      stuck: new Map(effects.flatMap((each) => (each.does === "stick" ? [[each.element, each.closed] as const] : []))),
       held: effects.find((effect) => effect.does === "hold")?.state ?? null,
       stands: new Map(
         effects.flatMap((effect) => (effect.does === "stand" ? [[effect.control, effect.position] as const] : [])),
       ),
+      movesAsSound: effects.every((effect) => "element" in effect && effect.does !== "stick"),
     });
   }
 
@@ -393,7 +393,7 @@ function ours<K, V>(map: ReadonlyMap<K, V>, sound: ReadonlyMap<K, V> | undefined
   return map === sound ? new Map(map) : (map as Map<K, V>);
 }
 
-/** A cavity's fault speaks of its `pin`; in an in-line joint the element carries the cavity's number. */
-function renamed(effect: FaultEffect, key: string): FaultEffect {
-  return "element" in effect ? { ...effect, element: key } : effect;
+/** A cavity's faults speak of its `pin`; in an in-line joint the element carries the cavity's number. */
+function renamed(effects: readonly FaultEffect[], key: string): readonly FaultEffect[] {
+  return effects.map((effect) => ("element" in effect ? { ...effect, element: key } : effect));
 }

@@ -45,6 +45,8 @@ export class Rig {
   private standing = 0;
   /** Where searches start, by that number. */
   private starts: Starts | null = null;
+  /** Where the searches ended by which a sound circuit's starts were filled, one after the other; null where it is not known. */
+  readonly trail: (State | null)[] = [];
   /** State of every part that has states: "pulled-in", "melted". */
   readonly states: Map<PartId, string>;
   /** Parts that may move by themselves, and parts that may melt. */
@@ -121,8 +123,11 @@ export class Rig {
     const start = starts.get(this.standing);
     if (start) solver.startFrom(start);
     const solved = solver.solve();
-    const ended = start || this.network !== networkOf(this.circuit) ? null : solver.save();
-    if (ended) starts.set(this.standing, ended);
+    if (this.network !== networkOf(this.circuit)) return solved;
+    const ended = start ?? solver.save();
+    if (!start && ended) starts.set(this.standing, ended);
+    // Contacts that stand otherwise under the same number are searched for.
+    this.trail.push(start && solved.passes > 0 ? null : ended);
     return solved;
   }
 

@@ -49,7 +49,7 @@ const WARM_PASSES = 30;
 const COLD_PASSES = 60;
 const DAMPED_PASSES = 200;
 /** Elements changed that pass so few amps more or less move no volts that a meter could see: 0.1 microvolt behind 100 kilohms. */
-const UNMOVED_AMPS: Amps = 1e-12;
+export const UNMOVED_AMPS: Amps = 1e-12;
 /** Chords that are apart by no more than this share are the same: volts found twice differ in their last digits. */
 const SAME_SIEMENS = 1e-12;
 
