@@ -36,20 +36,25 @@ export function numbersIn({ circuit, faults, conditions }: Dictionary): number {
 }
 
 /**
- * What every test point shows with every `cores`-th fault from this one on, in every condition. The numbers of a fault lie
- * at its place among those of all, so that threads that share them fill one array.
+ * What every test point shows with some faults in every condition: those that `next` numbers, up to the last of all. The
+ * numbers of a fault lie at its place among those of all, so that threads that take turns fill one array.
  */
 export function fill(
   { circuit, faults, conditions }: Dictionary,
   numbers: Float64Array,
-  from = 0,
-  cores = 1,
-): readonly Predicted[] {
+  next: () => number = counting(),
+): ReadonlyMap<number, Predicted> {
   const points = testPointsOf(circuit);
   const size = roomFor(points, conditions);
   const shownWith = predictor(circuit, conditions.at(-1)!, conditions, points);
-  const filled: Predicted[] = [];
-  for (let at = from; at < faults.length; at += cores)
-    filled.push(shownWith(faults[at]!.faults, numbers.subarray(at * size, (at + 1) * size)));
+  const filled = new Map<number, Predicted>();
+  for (let at = next(); at < faults.length; at = next())
+    filled.set(at, shownWith(faults[at]!.faults, numbers.subarray(at * size, (at + 1) * size)));
   return filled;
+}
+
+/** Every number from 0 on. */
+function counting(): () => number {
+  let at = 0;
+  return () => at++;
 }

@@ -3,36 +3,40 @@ import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Predicted } from "../../core/diagnose/predict.ts";
 import { dictionaryOf, fill } from "./dictionaryOf.ts";
 
-/** What a thread is told once: its share, and the array that all fill. */
+/** What every thread is told once: the array that all fill, and the number of the next fault that none has taken. */
 export interface Share {
   readonly circuit: Circuit;
-  readonly from: number;
-  readonly cores: number;
   readonly numbers: SharedArrayBuffer;
+  readonly untaken: Int32Array<SharedArrayBuffer>;
 }
 
-/** What a thread answers beside the numbers: of each fault, states by condition and part as numbers of words, and what is seen. */
+/** What a thread answers beside the numbers: of each of its faults, states by condition and part as numbers of words, and what is seen. */
 export interface Answer {
+  readonly faults: readonly number[];
   readonly words: readonly string[];
   readonly states: Uint8Array;
   readonly seen: readonly Pick<Predicted, "left" | "plugs">[];
 }
 
-const { circuit, from, cores, numbers } = workerData as Share;
+const { circuit, numbers, untaken } = workerData as Share;
 const dictionary = dictionaryOf(circuit);
 const all = new Float64Array(numbers);
 
-function answerOf(filled: readonly Predicted[]): Answer {
+function answerOf(filled: ReadonlyMap<number, Predicted>): Answer {
+  const predicted = [...filled.values()];
   const words: string[] = [];
   const states: number[] = [];
-  for (const { shown } of filled)
+  for (const { shown } of predicted)
     for (const each of shown)
       for (const state of each.states.values()) {
         const known = words.indexOf(state);
         states.push(known < 0 ? words.push(state) - 1 : known);
       }
-  return { words, states: Uint8Array.from(states), seen: filled.map(({ left, plugs }) => ({ left, plugs })) };
+  const seen = predicted.map(({ left, plugs }) => ({ left, plugs }));
+  return { faults: [...filled.keys()], words, states: Uint8Array.from(states), seen };
 }
 
-// Every message asks for this thread's share of the dictionary once more.
-parentPort!.on("message", () => parentPort!.postMessage(answerOf(fill(dictionary, all, from, cores))));
+// Every message asks for the dictionary once more: each thread takes the next fault as soon as it is done with one.
+parentPort!.on("message", () =>
+  parentPort!.postMessage(answerOf(fill(dictionary, all, () => Atomics.add(untaken, 0, 1)))),
+);
