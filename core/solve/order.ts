@@ -13,7 +13,8 @@ export interface Elimination {
 }
 
 /**
- * Orders the nodes of a graph by least degree; ties go to the node touched last, so that chains are followed.
+ * Orders the nodes of a graph by least degree; ties go to the node touched longest ago, so that every
+ * other node of a chain goes before those between: few columns lie above any other, and few are worked out again.
  * `neighbours` is one list a node, without the node itself and without repeats; the lists are used up.
  */
 export function leastDegree(neighbours: number[][]): Elimination {
@@ -54,7 +55,7 @@ interface QuotientGraph {
 function quotientGraph(neighbours: number[][]): QuotientGraph {
   const n = neighbours.length;
   const queue = emptyQueue(n);
-  for (let node = n - 1; node >= 0; node--) insert(queue, node, neighbours[node]!.length);
+  for (let node = 0; node < n; node++) insert(queue, node, neighbours[node]!.length);
   return {
     step: new Int32Array(n).fill(-1),
     neighbours,
@@ -128,9 +129,10 @@ function joinClique(graph: QuotientGraph, node: number, members: readonly number
 
 // ---------------------------------------------------------------- queue by degree
 
-/** Doubly linked lists of nodes, one a degree. Sizes n + 1 for head, n for the others. */
+/** Doubly linked lists of nodes, one a degree. Sizes n + 1 for head and tail, n for the others. */
 interface Queue {
   readonly head: Int32Array;
+  readonly tail: Int32Array;
   readonly next: Int32Array;
   readonly before: Int32Array;
   readonly degree: Int32Array;
@@ -140,27 +142,29 @@ interface Queue {
 
 function emptyQueue(n: number): Queue {
   const list = (size: number): Int32Array => new Int32Array(size).fill(-1);
-  return { head: list(n + 1), next: list(n), before: list(n), degree: list(n), least: n };
+  return { head: list(n + 1), tail: list(n + 1), next: list(n), before: list(n), degree: list(n), least: n };
 }
 
 function insert(queue: Queue, node: number, degree: number): void {
-  const { head, next, before } = queue;
-  const first = head[degree]!;
+  const { head, tail, next, before } = queue;
+  const last = tail[degree]!;
   queue.degree[node] = degree;
-  next[node] = first;
-  before[node] = -1;
-  if (first >= 0) before[first] = node;
-  head[degree] = node;
+  next[node] = -1;
+  before[node] = last;
+  if (last >= 0) next[last] = node;
+  else head[degree] = node;
+  tail[degree] = node;
   if (degree < queue.least) queue.least = degree;
 }
 
 function remove(queue: Queue, node: number): void {
-  const { head, next, before, degree } = queue;
+  const { head, tail, next, before, degree } = queue;
   const after = next[node]!;
   const previous = before[node]!;
   if (previous >= 0) next[previous] = after;
   else head[degree[node]!] = after;
   if (after >= 0) before[after] = previous;
+  else tail[degree[node]!] = previous;
 }
 
 function move(queue: Queue, node: number, degree: number): void {
