@@ -2,6 +2,7 @@ import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { type Live, liveOf, type PartLive } from "../live/live.ts";
 import { kindOf } from "../parts/catalogue.ts";
 import type { Doing } from "../parts/kind.ts";
+import { withoutStates } from "./cover.ts";
 import type { LoadSeen } from "./vehicle.ts";
 
 /** Kinds that a hand moves: how they stand is seen, whatever the wires carry. Relays and flashers stand as drawn. */
@@ -24,16 +25,7 @@ export function asDrawn(circuit: Circuit, condition: Condition, loads: readonly 
     const weak = kindOf(kind)?.shines ? "dim" : stands.doing;
     return [[id, { ...stands, ...AT_REST, doing: does === "weak" ? weak : (does as Doing["doing"]) }]];
   });
-  return {
-    condition,
-    settled: true,
-    points: new Map(),
-    wires: new Map(),
-    parts: new Map(parts),
-    clipped: [],
-    happenings: [],
-    before: null,
-  };
+  return withoutStates(condition, new Map(parts));
 }
 
 const AT_REST = { amps: 0, watts: 0, level: null, doing: null } as const;

@@ -1,5 +1,5 @@
 import { remember } from "../base/memo.ts";
-import type { Circuit } from "../circuit/circuit.ts";
+import type { Circuit, Condition } from "../circuit/circuit.ts";
 import { controlsOf } from "../circuit/points.ts";
 import type { Live, PartLive } from "../live/live.ts";
 
@@ -17,12 +17,17 @@ export function coveredUp(circuit: Circuit, live: Live): Live {
   const parts = [...live.parts].flatMap(([id, { closed }]): (readonly [string, PartLive])[] =>
     handled.has(id) ? [[id, { doing: null, amps: 0, watts: 0, level: null, state: "", closed }]] : [],
   );
+  return withoutStates(live.condition, new Map(parts));
+}
+
+/** A live state in which no point and no wire has a state or volts, and parts stand and work as they are given. */
+export function withoutStates(condition: Condition, parts: Live["parts"]): Live {
   return {
-    condition: live.condition,
+    condition,
     settled: true,
     points: new Map(),
     wires: new Map(),
-    parts: new Map(parts),
+    parts,
     clipped: [],
     happenings: [],
     before: null,
