@@ -89,11 +89,15 @@ function groupsOf(marks: readonly Mark[]): readonly Group[] {
   return groups;
 }
 
-/** A stroke drawn heavier: its dashes and the way between the lines of a pair grow with it. */
+/**
+ * A stroke drawn heavier: its dashes and the way between the lines of a pair grow with it. Whole lines have round ends, so
+ * that no seam is seen where one goes on in another.
+ */
 function heavier(times: number): (stroke: Stroke) => Stroke {
-  return ({ width, dash, offset, ...stroke }) => ({
+  return ({ width, dash, offset, cap, ...stroke }) => ({
     ...stroke,
     width: width * times,
+    cap: dash ? cap : "round",
     ...(dash && { dash: dash.map((length) => length * times) }),
     ...(offset !== undefined && { offset: offset * times }),
   });
