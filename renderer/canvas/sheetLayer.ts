@@ -6,6 +6,9 @@ import { Strokes } from "./paintOn.ts";
 import { Tiles } from "./tiles.ts";
 import { type PaperBox, type Pixel, type Size, seenBox, type Viewport } from "./viewport.ts";
 
+/** Where more marks than this wait to be laid down anew, all are. */
+const MOST_WAITING = 20_000;
+
 /**
  * The layer with all marks of the drawing: one shape, no hit graph. Where only some marks are altered only the tiles
  * under them are laid down anew. Its numbers are kept for whoever measures.
@@ -20,7 +23,7 @@ export class SheetLayer {
   private hidden: ReadonlySet<PaintedMark> = new Set();
   private dimming: Dimming | null = null;
   /** Marks under which the canvas is no longer right; null where all of it is not. */
-  private altered: PaintedMark[] | null = null;
+  private altered: readonly PaintedMark[] | null = null;
   private view: Viewport = { scale: 1, x: 0, y: 0 };
   private window: Size = { width: 1, height: 1 };
   /** Where the corner of the paper was when the canvas was last laid. */
@@ -71,7 +74,11 @@ export class SheetLayer {
   }
 
   private alter(marks: readonly PaintedMark[]): void {
-    this.altered?.push(...marks);
+    if (this.altered) {
+      // A window out of sight draws nothing, while lamps go on flashing in it.
+      const waiting = this.altered.length + marks.length;
+      this.altered = waiting > MOST_WAITING ? null : [...this.altered, ...marks];
+    }
     this.layer.batchDraw();
   }
 
