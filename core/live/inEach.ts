@@ -126,10 +126,9 @@ function follow(going: Going, throws: Throws, trying: Trying, from: number): boo
     }
     const before = rig.position(key);
     const start = rig.trail.length;
-    if (before !== position) {
-      rig.throwControl(key, position);
-      note(trying, settle(rig));
-    }
+    rig.throwControl(key, position);
+    // A control that stands where it is wanted may have been thrown and put back since.
+    if (before !== position || !rig.solver.isSolved) note(trying, settle(rig));
     if (!follow(going, onward, trying, start)) return false;
     rig.throwControl(key, before);
     if (left > 0 && states) restore(rig, states);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
+import { controlsOf } from "../../core/circuit/points.ts";
 import { possibleFaults } from "../../core/diagnose/possible.ts";
 import { meltedIn, type Predicted, predictor } from "../../core/diagnose/predict.ts";
 import { testPointsOf } from "../../core/diagnose/testPoint.ts";
@@ -76,10 +77,22 @@ describe("predictions one after the other are those of a circuit laid out and th
     [4, 190],
   ])("vehicle %i drawn by lot, of %i nodes", (seed, size) => {
     const circuit = harness(seed, size);
-    const thrown = circuit.parts.flatMap(({ id, positions }) =>
-      positions && positions.length > 1 ? [{ set: { [id]: positions[1]!.name } }] : [],
+    const thrown = controlsOf(circuit).flatMap(({ key, control, rest }): readonly Condition[] =>
+      control.positions.flatMap(({ name }) => (name === rest ? [] : [{ set: { [key]: name } }])),
     );
+    expect(thrown.length).toBeGreaterThan(0);
     const conditions: readonly Condition[] = [{}, ...thrown.slice(0, 6)];
     expect(disagreements(circuit, conditions.at(-1)!, conditions)).toEqual([]);
+  });
+
+  it("where a condition sets a control to where it rests, after one that throws it", () => {
+    const circuit = harness(1, 60);
+    const conditions = controlsOf(circuit).flatMap(({ key, control, rest }): readonly Condition[] =>
+      control.positions.flatMap(({ name }) =>
+        name === rest ? [] : [{ set: { [key]: name } }, { set: { [key]: rest } }],
+      ),
+    );
+    expect(conditions.length).toBeGreaterThan(2);
+    expect(disagreements(circuit, conditions[0]!, conditions)).toEqual([]);
   });
 });
