@@ -9,6 +9,11 @@ interface Shown {
   readonly onAct: (act: ClassAct) => void;
 }
 
+const STEPS = [
+  { act: "class-back", words: "Scene before", icon: "back" },
+  { act: "class-next", words: "Next scene", icon: "onward" },
+] as const;
+
 /** What a pointer or a finger does on the wall: throws a control of the focus, and steps the scenes. */
 export function WallActs({ controls, hasScenes, onAct }: Shown) {
   return (
@@ -26,28 +31,19 @@ export function WallActs({ controls, hasScenes, onAct }: Shown) {
           {words}
         </button>
       ))}
-      {hasScenes && (
-        <>
+      {hasScenes &&
+        STEPS.map(({ act, words, icon }) => (
           <button
             type="button"
+            key={act}
             className="wall-button"
-            aria-label="Scene before"
+            aria-label={words}
             onPointerDown={keepFocus}
-            onClick={() => onAct({ act: "class-back" })}
+            onClick={() => onAct({ act })}
           >
-            <Icon name="back" />
+            <Icon name={icon} />
           </button>
-          <button
-            type="button"
-            className="wall-button"
-            aria-label="Next scene"
-            onPointerDown={keepFocus}
-            onClick={() => onAct({ act: "class-next" })}
-          >
-            <Icon name="onward" />
-          </button>
-        </>
-      )}
+        ))}
     </div>
   );
 }

@@ -1,5 +1,5 @@
+import { Brand } from "../panels/Brand.tsx";
 import { FindBox } from "../panels/FindBox.tsx";
-import { Mark } from "../panels/Mark.tsx";
 import { SettingsButton } from "../panels/SettingsButton.tsx";
 import { ThemeButton } from "../panels/ThemeButton.tsx";
 import { useAppStore } from "../state/AppContext.tsx";
@@ -14,11 +14,7 @@ export function LearnerBar() {
   return (
     <header className="bar">
       <h1 className="unseen">{title}</h1>
-      <button type="button" className="brand" title="Back to the library" onClick={() => dispatch({ do: "close" })}>
-        <Mark />
-        <span className="brand-name">Wirefathom</span>
-        <span className="unseen">, back to the library</span>
-      </button>
+      <Brand />
       <nav className="tabs" aria-label="Pages">
         <div className="tabs-row is-pushed">
           {pages.map((page, index) => (

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
+import { type KeyboardEvent, useMemo } from "react";
 import { sentence } from "../../core/base/words.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { pointAt } from "../../core/circuit/points.ts";
@@ -10,8 +10,8 @@ import { type Offer, offersAt } from "../../core/lesson/offers.ts";
 import type { Pixel } from "../canvas/viewport.ts";
 import { Caution } from "../panels/Caution.tsx";
 import { ConnectorFace } from "../panels/ConnectorFace.tsx";
-import { placed } from "../panels/placed.ts";
-import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { useCardAt } from "../panels/useCardAt.ts";
+import { useAppStore } from "../state/AppContext.tsx";
 import type { Thing } from "../state/state.ts";
 import { minutesText } from "../words/figures.ts";
 import { LEARNER_WORDS as SAY } from "../words/learner.ts";
@@ -30,25 +30,8 @@ interface Shown {
 export function OfferMenu({ thing, at, close }: Shown) {
   const attempt = useLearning((learning) => learning.attempt);
   const black = useLearning(({ sight }) => sight.black);
-  const scale = useApp(({ settings }) => settings.scale);
-  const card = useRef<HTMLDivElement>(null);
-  const [place, setPlace] = useState<Pixel | null>(null);
   const { circuit } = attempt.exercise;
-  useLayoutEffect(() => {
-    if (card.current) setPlace(placed(at, card.current.getBoundingClientRect()));
-  }, [at]);
-  const isPlaced = place !== null;
-  useEffect(() => {
-    // What is hidden takes no focus.
-    if (isPlaced) (buttonsIn(card.current)[0] ?? card.current)?.focus();
-  }, [isPlaced]);
-  useEffect(() => {
-    const away = (event: Event): void => {
-      if (!card.current?.contains(event.target as Node)) close();
-    };
-    document.addEventListener("pointerdown", away);
-    return () => document.removeEventListener("pointerdown", away);
-  }, [close]);
+  const { card, style } = useCardAt(at, firstButton, close);
   const offers = useMemo(() => offersAt(attempt, thing, black), [attempt, thing, black]);
   const possible = offers.filter(({ refusal }) => refusal === null);
   return (
@@ -58,7 +41,7 @@ export function OfferMenu({ thing, at, close }: Shown) {
       role="dialog"
       tabIndex={-1}
       aria-label={`What can be done at ${thing.id}`}
-      style={{ left: (place?.x ?? 0) / scale, top: (place?.y ?? 0) / scale, visibility: place ? "visible" : "hidden" }}
+      style={style}
       onKeyDown={(event) => walk(event, card.current, close)}
     >
       <OfferHead circuit={circuit} thing={thing} />
@@ -79,6 +62,10 @@ export function OfferMenu({ thing, at, close }: Shown) {
 
 function buttonsIn(card: HTMLElement | null): readonly HTMLButtonElement[] {
   return [...(card?.querySelectorAll<HTMLButtonElement>("button:not(:disabled)") ?? [])];
+}
+
+function firstButton(card: HTMLElement): HTMLElement | undefined {
+  return buttonsIn(card)[0];
 }
 
 /** Arrow keys go along what can be done. */

@@ -1,9 +1,9 @@
 import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
+import { Brand } from "./Brand.tsx";
 import { FindBox } from "./FindBox.tsx";
 import { Icon } from "./Icon.tsx";
-import { Mark } from "./Mark.tsx";
 import { PageTabs } from "./PageTabs.tsx";
 import { SettingsButton } from "./SettingsButton.tsx";
 import { ThemeButton } from "./ThemeButton.tsx";
@@ -17,11 +17,7 @@ export function Bar() {
   return (
     <header className="bar">
       <h1 className="unseen">{title}</h1>
-      <button type="button" className="brand" title="Back to the library" onClick={() => dispatch({ do: "close" })}>
-        <Mark />
-        <span className="brand-name">Wirefathom</span>
-        <span className="unseen">, back to the library</span>
-      </button>
+      <Brand />
       <PageTabs />
       <div className="acts">
         <UndoRedo />

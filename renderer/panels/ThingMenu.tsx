@@ -1,4 +1,3 @@
-import { useEffect, useLayoutEffect, useRef, useState } from "react";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { pointAt } from "../../core/circuit/points.ts";
 import type { Pixel } from "../canvas/viewport.ts";
@@ -8,7 +7,7 @@ import type { Thing } from "../state/state.ts";
 import { circuitNow } from "../state/views.ts";
 import { PartMenu } from "./PartMenu.tsx";
 import { PointMenu } from "./PointMenu.tsx";
-import { placed } from "./placed.ts";
+import { useCardAt } from "./useCardAt.ts";
 import { WireMenu } from "./WireMenu.tsx";
 
 interface Shown {
@@ -21,31 +20,7 @@ interface Shown {
 /** What can be done with a part, wire or pin of the drawing. Escape and a press outside close it. */
 export function ThingMenu({ thing, at, close }: Shown) {
   const circuit = useApp(circuitNow);
-  const scale = useApp(({ settings }) => settings.scale);
-  const card = useRef<HTMLDivElement>(null);
-  const [place, setPlace] = useState<Pixel | null>(null);
-  useLayoutEffect(() => {
-    const box = card.current;
-    if (!box) return;
-    const put = (): void => setPlace(placed(at, box.getBoundingClientRect()));
-    put();
-    // It grows when its values are unfolded, and moves so that all of it stays in sight.
-    const watcher = new ResizeObserver(put);
-    watcher.observe(box);
-    return () => watcher.disconnect();
-  }, [at]);
-  const isPlaced = place !== null;
-  useEffect(() => {
-    // What is hidden takes no focus.
-    if (isPlaced) (card.current?.querySelector<HTMLElement>("button, select, input, summary") ?? card.current)?.focus();
-  }, [isPlaced]);
-  useEffect(() => {
-    const away = (event: Event): void => {
-      if (!card.current?.contains(event.target as Node)) close();
-    };
-    document.addEventListener("pointerdown", away);
-    return () => document.removeEventListener("pointerdown", away);
-  }, [close]);
+  const { card, style } = useCardAt(at, firstField, close);
   if (!circuit) return null;
   return (
     <div
@@ -54,7 +29,7 @@ export function ThingMenu({ thing, at, close }: Shown) {
       role="dialog"
       tabIndex={-1}
       aria-label={`What can be done with ${thing.id}`}
-      style={{ left: (place?.x ?? 0) / scale, top: (place?.y ?? 0) / scale, visibility: place ? "visible" : "hidden" }}
+      style={style}
       onKeyDown={(event) => {
         if (event.key !== "Escape") return;
         event.stopPropagation();
@@ -64,6 +39,10 @@ export function ThingMenu({ thing, at, close }: Shown) {
       <Acts circuit={circuit} thing={thing} close={close} />
     </div>
   );
+}
+
+function firstField(card: HTMLElement): HTMLElement | null {
+  return card.querySelector<HTMLElement>("button, select, input, summary");
 }
 
 interface Acting {
