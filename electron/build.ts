@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fontFaces, TYPE_STYLE } from "../core/drawing/svg.ts";
+import { buildTerminal } from "./launch/bundle.ts";
 import { embeddedFonts, smallFaces } from "./print/fonts.ts";
 import { EXERCISE_SCRIPT, EXERCISE_STYLE, SCRIPT, STYLE, TAKE_HOME } from "./print/takeHome.ts";
 
@@ -26,6 +27,7 @@ export async function build(root: string): Promise<void> {
   await buildWindow(root);
   await buildPage(root);
   await buildTakeHome(root);
+  await buildTerminal(root);
   writeFileSync(markFile(root), signature);
 }
 

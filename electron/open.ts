@@ -2,7 +2,6 @@ import { spawn } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { homedir } from "node:os";
 import { join, resolve } from "node:path";
-import { fileURLToPath } from "node:url";
 import type { Outcome } from "../core/base/outcome.ts";
 import { START_NAMES as WORDS } from "../core/base/words/window.ts";
 import { readExercise } from "../schemas/exercise.ts";
@@ -15,9 +14,9 @@ import { canShowWindow, electronProgram, fetchElectron, hasScreen, noteMissed, w
 import { addressOfRunning } from "./loopback/running.ts";
 import { beginSession } from "./loopback/session.ts";
 import { TAKE_HOME } from "./print/takeHome.ts";
+import { ROOT } from "./root.ts";
 import { EXIT } from "./terminal/console.ts";
 
-const ROOT = fileURLToPath(new URL("..", import.meta.url));
 /** Longest that a start waits for Electron to be fetched, in seconds. */
 const FETCH_SECONDS = 20;
 /** An Electron that ends badly within so many milliseconds never showed a window. */
@@ -116,7 +115,7 @@ async function openInBrowser(folder: string, file: string | null, console: Start
     folder,
     pages: join(ROOT, "out", "renderer"),
     samples: join(ROOT, "samples"),
-    printer: new URL("./print/printer.ts", import.meta.url),
+    printer: join(ROOT, "out", "electron", "printer.cjs"),
     takeHome: join(ROOT, TAKE_HOME),
     version,
     file,

@@ -1,6 +1,5 @@
 import { existsSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { refuse } from "../../core/base/outcome.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { mayBeProbed } from "../../core/diagnose/scope.ts";
@@ -15,10 +14,9 @@ import { embeddedFonts } from "../print/fonts.ts";
 import { paintingBrowsers, pngOfSvg } from "../print/png.ts";
 import { sheetsFor } from "../print/sheets.ts";
 import { exercisePage, SCRIPT, TAKE_HOME, type TakeHomeParts, takeHomePage, takeHomeParts } from "../print/takeHome.ts";
+import { ROOT } from "../root.ts";
 import { type Console, EXIT, need } from "./console.ts";
 import { connectorOf, faultsOf, type Typed } from "./given.ts";
-
-const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 
 interface ExportTyped extends Typed {
   readonly what: string;

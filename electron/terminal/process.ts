@@ -1,9 +1,12 @@
+import { config } from "zod";
 import { EXIT } from "./console.ts";
 import { runTerminal } from "./program.ts";
 import { screen } from "./screen.ts";
 
 /** Runs one command line as this process: exit code and all. A fault of the program itself is told in one sentence. */
 export async function runProcess(words: readonly string[]): Promise<void> {
+  // What checks one file and ends does so before a compiled check would have been written.
+  if (words[0] !== "open") config({ jitless: true });
   try {
     process.exitCode = await runTerminal(words, screen());
   } catch (fault) {

@@ -14,7 +14,7 @@ async function started(
   file: string,
 ): Promise<{ readonly child: ChildProcess; readonly address: string }> {
   const { DISPLAY: _, WAYLAND_DISPLAY: __, ...env } = process.env;
-  const words = [join(ROOT, "electron", "start.ts"), file];
+  const words = [join(ROOT, "electron", "run.cjs"), "open", file];
   const child = spawn(process.execPath, words, {
     env: { ...env, WIREFATHOM_DATA: folder },
     stdio: ["ignore", "pipe", "inherit"],

@@ -1,5 +1,4 @@
-import { relative } from "node:path";
-import { fileURLToPath } from "node:url";
+import { join, relative } from "node:path";
 import { refuse } from "../../../core/base/outcome.ts";
 import type { Circuit, Scene } from "../../../core/circuit/circuit.ts";
 import type { Question } from "../../../core/lesson/question.ts";
@@ -7,12 +6,13 @@ import { questionsOf } from "../../../core/lesson/questions.ts";
 import { questionsIn } from "../../../core/lesson/scene.ts";
 import { conditionText } from "../../../core/live/condition.ts";
 import { readCircuitFile } from "../../files.ts";
+import { ROOT } from "../../root.ts";
 import { exerciseFile, samplesIn } from "../../samples.ts";
 import { type Console, EXIT, need } from "../console.ts";
 import { count, wrapped } from "../rows.ts";
 import { answerLines, MOST_WIDTH, questionLines } from "./questions.ts";
 
-const SAMPLES = fileURLToPath(new URL("../../../samples/", import.meta.url));
+const SAMPLES = join(ROOT, "samples");
 
 /** What may be typed of a lesson. */
 export interface LessonTyped {

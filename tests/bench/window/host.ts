@@ -30,7 +30,7 @@ export function freshFolder(): { readonly path: string; remove(): void } {
 /** Starts the host as `npm start` does, without a screen, with a circuit file or none, and waits until it serves. */
 export async function startHost(...file: readonly string[]): Promise<RunningHost> {
   const folder = freshFolder();
-  const host = spawn(process.execPath, [join(ROOT, "electron", "start.ts"), ...file], {
+  const host = spawn(process.execPath, [join(ROOT, "electron", "run.cjs"), "open", ...file], {
     stdio: ["ignore", "pipe", "inherit"],
     env: { ...process.env, WIREFATHOM_DATA: folder.path, DISPLAY: undefined, WAYLAND_DISPLAY: undefined },
   });

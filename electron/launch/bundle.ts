@@ -1,0 +1,53 @@
+import { readdirSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { join, relative } from "node:path";
+
+/** Earlier bundles that stay: a program that still runs from one loads some of it late. */
+const KEPT = 2;
+/** What no bundle holds: what is built of machine code, and what only builds. */
+const OUTSIDE = ["better-sqlite3", "electron", "pdfkit", "rolldown", "vite"];
+
+/**
+ * Bundles the command line, the start of the window with it, into a folder of its own under `out/terminal`, and then makes it the
+ * newest: `newest.json` names it and each file that it was made of, with its size and time. Several may do so at once.
+ */
+export async function buildTerminal(root: string): Promise<void> {
+  const { build } = await import("rolldown");
+  const bundles = join(root, "out", "terminal");
+  const folder = `${Date.now()}-${process.pid}`;
+  const { output } = await build({
+    input: join(root, "electron", "terminal", "process.ts"),
+    platform: "node",
+    external: OUTSIDE,
+    output: {
+      dir: join(bundles, folder),
+      format: "cjs",
+      minify: true,
+      entryFileNames: "[name].cjs",
+      chunkFileNames: "[name]-[hash].cjs",
+    },
+    logLevel: "warn",
+  });
+  const made = output
+    .flatMap((chunk) => (chunk.type === "chunk" ? chunk.moduleIds : []))
+    .filter((path) => path.startsWith(root) && !path.includes("node_modules"))
+    .concat(join(root, "package-lock.json"))
+    .map((path) => {
+      const { size, mtimeMs } = statSync(path);
+      return [relative(root, path), size, mtimeMs] as const;
+    });
+  const beside = join(bundles, folder, "newest.json");
+  writeFileSync(beside, JSON.stringify({ folder, made }));
+  renameSync(beside, join(bundles, "newest.json"));
+  letGo(bundles);
+}
+
+/** Lets go of all but the newest bundles. */
+function letGo(bundles: string): void {
+  const folders = readdirSync(bundles).filter((name) => /^\d+-\d+$/.test(name));
+  for (const name of folders
+    .toSorted()
+    .reverse()
+    .slice(1 + KEPT)) {
+    rmSync(join(bundles, name), { recursive: true, force: true });
+  }
+}

@@ -1,3 +1,0 @@
-import { runProcess } from "./process.ts";
-
-await runProcess(process.argv.slice(2));
