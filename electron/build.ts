@@ -3,11 +3,14 @@ import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync 
 import { join } from "node:path";
 import { fontFaces, TYPE_STYLE } from "../core/drawing/svg.ts";
 import { buildTerminal } from "./launch/bundle.ts";
+import { packagesSeen, type ThirdParty, thirdParties } from "./licences.ts";
 import { embeddedFonts, smallFaces } from "./print/fonts.ts";
 import { EXERCISE_SCRIPT, EXERCISE_STYLE, SCRIPT, STYLE, TAKE_HOME } from "./print/takeHome.ts";
 
 /** Folders and files that the built page and window are made of. */
 const SOURCES = ["core", "schemas", "renderer", "electron", "package-lock.json"];
+/** Where the list of what others made is written: for packaging and the host, and beside the page. */
+const LICENCES = [join("out", "licences.json"), join("out", "renderer", "licences.json")] as const;
 const BUNDLES = [
   ["main", "main.ts"],
   ["preload", "preload.ts"],
@@ -24,30 +27,48 @@ export function isBuilt(root: string): boolean {
 export async function build(root: string): Promise<void> {
   const signature = signatureOf(root);
   rmSync(markFile(root), { force: true });
-  await buildWindow(root);
-  await buildPage(root);
-  await buildTakeHome(root);
+  const seen = new Set<string>();
+  await buildWindow(root, undefined, seen);
+  await buildPage(root, seen);
+  await buildTakeHome(root, undefined, seen);
   await buildTerminal(root);
+  const list = JSON.stringify(thirdParties(root, seen), null, 1);
+  for (const file of LICENCES) writeFileSync(join(root, file), list);
   writeFileSync(markFile(root), signature);
 }
 
-/** Builds the page that every host shows, into `out/renderer`. */
-export async function buildPage(root: string): Promise<void> {
+/** What of others goes out with the program, as the last build wrote it. */
+export function builtThirdParties(root: string): readonly ThirdParty[] {
+  return JSON.parse(readFileSync(join(root, LICENCES[0]), "utf8"));
+}
+
+/** Builds the page that every host shows, into `out/renderer`. Packages it holds go into `seen`, here and below. */
+export async function buildPage(root: string, seen: Set<string> = new Set()): Promise<void> {
   const vite = await import("vite");
-  await vite.build({ configFile: join(root, "renderer", "vite.config.ts"), logLevel: "warn" });
+  await vite.build({
+    configFile: join(root, "renderer", "vite.config.ts"),
+    logLevel: "warn",
+    plugins: [packagesSeen(seen)],
+    worker: { plugins: () => [packagesSeen(seen)] },
+  });
 }
 
 /**
  * Builds the window's own part into `out/electron` or another folder, as CommonJS: one file for each of main, preload and printer, since
  * a sandboxed preload may load no second one.
  */
-export async function buildWindow(root: string, out = join(root, "out", "electron")): Promise<void> {
+export async function buildWindow(
+  root: string,
+  out = join(root, "out", "electron"),
+  seen: Set<string> = new Set(),
+): Promise<void> {
   const { build: bundle } = await import("rolldown");
   for (const [name, input] of BUNDLES) {
     await bundle({
       input: join(root, "electron", input),
       platform: "node",
       external: ["electron", "better-sqlite3", "pdfkit"],
+      plugins: [packagesSeen(seen)],
       output: { file: join(out, `${name}.cjs`), format: "cjs", codeSplitting: false },
       logLevel: "warn",
     });
@@ -58,13 +79,18 @@ export async function buildWindow(root: string, out = join(root, "out", "electro
  * Builds what take-home pages are made of into `out/takehome` or another folder: for a circuit and for an exercise one script and
  * one style, with the sheet's font in it.
  */
-export async function buildTakeHome(root: string, out = join(root, TAKE_HOME)): Promise<void> {
+export async function buildTakeHome(
+  root: string,
+  out = join(root, TAKE_HOME),
+  seen: Set<string> = new Set(),
+): Promise<void> {
   const { build: bundle } = await import("rolldown");
   const programs = { [SCRIPT]: "main.ts", [EXERCISE_SCRIPT]: join("exercise", "main.ts") };
   for (const [script, input] of Object.entries(programs)) {
     await bundle({
       input: join(root, "renderer", "takehome", input),
       platform: "browser",
+      plugins: [packagesSeen(seen)],
       output: { file: join(out, script), format: "iife", minify: true, codeSplitting: false },
       logLevel: "warn",
     });
