@@ -3,7 +3,7 @@ import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync 
 import { join } from "node:path";
 import { fontFaces, TYPE_STYLE } from "../core/drawing/svg.ts";
 import { buildTerminal } from "./launch/bundle.ts";
-import { packagesSeen, type ThirdParty, thirdParties } from "./licences.ts";
+import { noticeOf, packagesSeen, type ThirdParty, thirdParties } from "./licences.ts";
 import { embeddedFonts, smallFaces } from "./print/fonts.ts";
 import { EXERCISE_SCRIPT, EXERCISE_STYLE, SCRIPT, STYLE, TAKE_HOME } from "./print/takeHome.ts";
 
@@ -87,13 +87,17 @@ export async function buildTakeHome(
   const { build: bundle } = await import("rolldown");
   const programs = { [SCRIPT]: "main.ts", [EXERCISE_SCRIPT]: join("exercise", "main.ts") };
   for (const [script, input] of Object.entries(programs)) {
+    const held = new Set(["node_modules/@ibm/plex-sans-condensed"]);
     await bundle({
       input: join(root, "renderer", "takehome", input),
       platform: "browser",
-      plugins: [packagesSeen(seen)],
+      plugins: [packagesSeen(held)],
       output: { file: join(out, script), format: "iife", minify: true, codeSplitting: false },
       logLevel: "warn",
     });
+    const path = join(out, script);
+    writeFileSync(path, noticeOf(root, held) + readFileSync(path, "utf8"));
+    for (const folder of held) seen.add(folder);
   }
   const read = (file: string): string => readFileSync(join(root, "renderer", file), "utf8");
   const styles = ["style/tokens.css", "takehome/page.css"].map(read);

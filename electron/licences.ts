@@ -87,6 +87,17 @@ export function thirdParties(root: string, seen: Iterable<string>): readonly Thi
   return [...unlike.values()].toSorted((a, b) => (`${a.name}@${a.version}` < `${b.name}@${b.version}` ? -1 : 1));
 }
 
+/** The names, owners and terms of these packages as a comment before a script that travels by itself. */
+export function noticeOf(root: string, folders: Iterable<string>): string {
+  const texts = [...folders].toSorted().map((folder) => {
+    const { name, version, text } = thirdParty(root, folder);
+    return `${name} ${version}\n\n${text}`;
+  });
+  const whole = ["This page holds parts of:", ...texts].join("\n\n");
+  // What would end the comment, or the element that holds the script.
+  return `/*!\n${whole.replace(/\*\/|<(?=[/!])/g, " ")}\n*/\n`;
+}
+
 /** The list as a table in Markdown, to be read beside the source. */
 export function thirdPartyTable(list: readonly ThirdParty[]): string {
   const rows = list.map(({ name, version, licence, source }) => `| ${name} | ${version} | ${licence} | ${source} |`);

@@ -5,6 +5,8 @@ import type { Plugin } from "vite";
 
 /** Folders of the PDF reader with what it fetches by itself while it reads: decoders, tables, fonts, a colour profile. */
 const FOLDERS = ["wasm", "cmaps", "standard_fonts", "iccs"];
+/** What would run a document's own scripts: it is never asked for, so it is not there. */
+const SCRIPTING = /quickjs/i;
 /** The licences that lie beside them have no ending and go along as text. */
 const LICENCE = /^LICENSE/;
 
@@ -16,7 +18,7 @@ export function pdfFiles(): Plugin {
     apply: "build",
     generateBundle() {
       for (const folder of FOLDERS) {
-        for (const name of readdirSync(join(root, folder))) {
+        for (const name of readdirSync(join(root, folder)).filter((each) => !SCRIPTING.test(each))) {
           const fileName = `pdfjs/${folder}/${LICENCE.test(name) ? `${name}.txt` : name}`;
           this.emitFile({ type: "asset", fileName, source: readFileSync(join(root, folder, name)) });
         }

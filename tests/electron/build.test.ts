@@ -13,6 +13,12 @@ describe("what take-home pages are made of", () => {
     await buildTakeHome(ROOT, folder);
     const parts = value(await takeHomeParts(folder));
     expect(parts.script).not.toMatch(/<\/script|<!--|\bimport\(|\bfetch\(|XMLHttpRequest/);
+    // Whose work goes along, and on what terms, stands in the page itself.
+    const { script: exercise } = value(await takeHomeParts(folder, "exercise"));
+    for (const script of [parts.script, exercise])
+      expect(script).toMatch(/^\/\*![\s\S]+SIL OPEN FONT LICENSE[\s\S]+\*\//);
+    expect(parts.script).toMatch(/\nzustand \d[\s\S]+Permission is hereby granted/);
+    expect(exercise).toMatch(/\nzod \d[\s\S]+Permission is hereby granted/);
     expect(parts.style).not.toMatch(/<\/style|@import|url\("(?!data:)/);
     const page = takeHomePage(sample(undefined, "1-roof-vents"), parts);
     expect(Buffer.byteLength(page)).toBeLessThanOrEqual(600_000);
