@@ -1,10 +1,10 @@
 import { createHash } from "node:crypto";
-import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { basename, join } from "node:path";
 import { fontFaces, TYPE_STYLE } from "../core/drawing/svg.ts";
 import { buildTerminal } from "./launch/bundle.ts";
 import { noticeOf, packagesSeen, type ThirdParty, thirdParties } from "./licences.ts";
-import { embeddedFonts, smallFaces } from "./print/fonts.ts";
+import { embeddedFonts, fontPaths, OWN_FONTS, smallFaces } from "./print/fonts.ts";
 import { EXERCISE_SCRIPT, EXERCISE_STYLE, SCRIPT, STYLE, TAKE_HOME } from "./print/takeHome.ts";
 
 /** Folders and files that the built page and window are made of. */
@@ -55,7 +55,7 @@ export async function buildPage(root: string, seen: Set<string> = new Set()): Pr
 
 /**
  * Builds the window's own part into `out/electron` or another folder, as CommonJS: one file for each of main, preload and printer, since
- * a sandboxed preload may load no second one.
+ * a sandboxed preload may load no second one. Nothing is left outside but Electron and SQLite; fonts are laid beside them.
  */
 export async function buildWindow(
   root: string,
@@ -67,12 +67,14 @@ export async function buildWindow(
     await bundle({
       input: join(root, "electron", input),
       platform: "node",
-      external: ["electron", "better-sqlite3", "pdfkit"],
+      external: ["electron", "better-sqlite3"],
       plugins: [packagesSeen(seen)],
       output: { file: join(out, `${name}.cjs`), format: "cjs", codeSplitting: false },
       logLevel: "warn",
     });
   }
+  mkdirSync(join(out, OWN_FONTS), { recursive: true });
+  for (const path of fontPaths()) cpSync(path, join(out, OWN_FONTS, basename(path)));
 }
 
 /**

@@ -1,22 +1,35 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { assert } from "../../core/base/outcome.ts";
 import type { Weight } from "../../core/drawing/mark.ts";
 import { type FontAddresses, SHEET_FAMILY } from "../../core/drawing/svg.ts";
 import { unpackedWoff } from "./woff.ts";
 
 const FILES: Readonly<Record<Weight, string>> = { 400: "Regular", 600: "SemiBold", 700: "Bold" };
+const WEIGHTS: readonly Weight[] = [400, 600, 700];
+const FORMATS = ["woff", "woff2"] as const;
 const find = createRequire(import.meta.url);
 
 /** How type is set: even figures, slashed zero, and no kerning, so that measured widths hold (TYPE_STYLE says it in SVG). */
 export const TYPE_FEATURES = { tnum: true, zero: true, kern: false, liga: false } as const;
 
+/** Folder of the fonts beside the built program; the sources take them from their package. */
+export const OWN_FONTS = "fonts";
+const own = join(dirname(fileURLToPath(import.meta.url)), OWN_FONTS);
+
 /** Path of the whole shipped font of this weight; the subsets lack signs that the sheets use. */
-export function fontPath(weight: Weight, format: "woff" | "woff2" = "woff"): string {
-  return find.resolve(
-    `@ibm/plex-sans-condensed/fonts/complete/${format}/IBMPlexSansCondensed-${FILES[weight]}.${format}`,
-  );
+function fontPath(weight: Weight, format: (typeof FORMATS)[number] = "woff"): string {
+  const file = `IBMPlexSansCondensed-${FILES[weight]}.${format}`;
+  const built = join(own, file);
+  return existsSync(built) ? built : find.resolve(`@ibm/plex-sans-condensed/fonts/complete/${format}/${file}`);
+}
+
+/** Paths of all that `fontBytes` and `embeddedFonts` read. */
+export function fontPaths(): readonly string[] {
+  return WEIGHTS.flatMap((weight) => FORMATS.map((format) => fontPath(weight, format)));
 }
 
 const opened = new Map<Weight, Buffer>();

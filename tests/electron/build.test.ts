@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
 import { isBuiltin } from "node:module";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { buildTakeHome, buildWindow } from "../../electron/build.ts";
+import { fontPaths } from "../../electron/print/fonts.ts";
 import { takeHomePage, takeHomeParts } from "../../electron/print/takeHome.ts";
 import { ownFolder, value } from "./library.ts";
 import { ROOT, sample } from "./sample.ts";
@@ -35,7 +36,9 @@ describe("the built window", () => {
     expect(required("preload")).toEqual(["electron"]);
     const packages = (name: string) => required(name).filter((each) => !isBuiltin(each));
     expect(packages("main")).toEqual(["better-sqlite3", "electron"]);
-    expect(packages("printer")).toEqual(["pdfkit"]);
+    expect(packages("printer")).toEqual([]);
+    for (const path of fontPaths())
+      expect(readFileSync(join(folder, "fonts", basename(path)))).toEqual(readFileSync(path));
     for (const name of ["main", "preload", "printer"]) {
       expect(text(name)).not.toMatch(/\bimport\.meta\b|^import /m);
     }
