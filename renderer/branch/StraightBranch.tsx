@@ -1,9 +1,10 @@
 import { type KeyboardEvent, useMemo, useRef } from "react";
 import { carriersOf } from "../../core/live/branchRow.ts";
+import { CoveredUp } from "../panels/CoveredUp.tsx";
 import { Empty } from "../panels/Empty.tsx";
 import { NotProbed } from "../panels/NotProbed.tsx";
 import { useApp } from "../state/AppContext.tsx";
-import { circuitNow, notProbedNow } from "../state/views.ts";
+import { circuitNow, coveredHere, notProbedNow } from "../state/views.ts";
 import { BranchHead } from "./BranchHead.tsx";
 import { BranchLineList, MainLine } from "./BranchLineList.tsx";
 import { branchNow, loadNow } from "./branchNow.ts";
@@ -20,9 +21,11 @@ export function StraightBranch() {
   const branch = useApp(branchNow);
   const main = useMemo(() => carriersOf(branch?.lines ?? []), [branch]);
   const notProbed = useApp(notProbedNow);
+  const isCovered = useApp(coveredHere);
   const rows = useRef<HTMLDivElement>(null);
   if (!circuit) return null;
   if (notProbed !== null) return <NotProbed why={notProbed} />;
+  if (isCovered) return <CoveredUp what="The branch is" />;
   if (load === null)
     return (
       <Empty title="This circuit has no loads yet">

@@ -7,6 +7,7 @@ import { type Branch, branchFrom, branchOf, checksOf, loadsOf } from "../../core
 import type { Live } from "../../core/live/live.ts";
 import { straightLoad } from "../state/printing.ts";
 import { type AppState, benchOf } from "../state/state.ts";
+import { coveredHere } from "../state/views.ts";
 
 /** The load whose branch is followed; null where the circuit has none. */
 export function loadNow({ open }: AppState): PartId | null {
@@ -17,11 +18,14 @@ export function loadNow({ open }: AppState): PartId | null {
 
 const branchesOf = remember((_: Live) => new Map<PartId, Branch | null>());
 
-/** The branch of that load where the bench stands, as it is shown; null where it carries no current with nothing wrong. */
+/**
+ * The branch of that load where the bench stands, as it is shown; null where it carries no current with nothing wrong, and
+ * while the states are covered up in this window: that it carries any is what a class is to say.
+ */
 export function branchNow(state: AppState): Branch | null {
   const bench = benchOf(state);
   const load = loadNow(state);
-  if (!bench || load === null) return null;
+  if (!bench || load === null || coveredHere(state)) return null;
   const { shown, after } = liveNow(bench);
   const known = branchesOf(shown);
   const before = known.get(load);

@@ -41,6 +41,11 @@ export const leadsHere = remember((bench: Bench): readonly LeadHere[] => {
   });
 });
 
+/** The leads without what the instruments show, while the states are covered up. */
+export const leadsAlone = remember((bench: Bench): readonly LeadHere[] =>
+  leadsHere(bench).map((lead) => ({ ...lead, words: "" })),
+);
+
 /** Length of a tag's pole, and how far tags stand apart, pixels at any zoom. */
 const POLE = 9;
 const APART = 3;

@@ -6,9 +6,16 @@ import { usePapers } from "../printed/usePapers.ts";
 import { useApp } from "../state/AppContext.tsx";
 import { changedSince } from "../state/changedNow.ts";
 import type { AppState } from "../state/state.ts";
-import { liveOnSheet, shownWith, suspectMarks, suspectOnSheet, suspectsInSight } from "../state/suspectNow.ts";
+import {
+  isCoveredOnSheet,
+  liveOnSheet,
+  shownWith,
+  suspectMarks,
+  suspectOnSheet,
+  suspectsInSight,
+} from "../state/suspectNow.ts";
 import type { Knot } from "./knots.ts";
-import { leadsHere } from "./leadTags.ts";
+import { leadsAlone, leadsHere } from "./leadTags.ts";
 import { readHere } from "./readingFlags.ts";
 import type { Shown } from "./shown.ts";
 import { HAND } from "./tool.ts";
@@ -38,6 +45,7 @@ export function useShown(): Shown | null {
   const knots = useMemo(() => (order ? knotsOf(order, step) : NO_KNOTS), [order, step]);
   const suspect = open && shownWith(open);
   const live = open && liveOnSheet(open);
+  const isCovered = open !== null && isCoveredOnSheet(open);
   const inSight = open ? suspectsInSight(open) : NO_SUSPECTS;
   const marked = open && suspectOnSheet(open);
   const { showsChanged, stoodBefore } = open ?? NOTHING;
@@ -65,7 +73,7 @@ export function useShown(): Shown | null {
       hover: hovered,
       knots,
       readings: readHere(bench),
-      leads: leadsHere(suspect ? benchWith(bench, suspect.faults) : bench),
+      leads: (isCovered ? leadsAlone : leadsHere)(suspect ? benchWith(bench, suspect.faults) : bench),
       faults: suspect ? suspect.faults : planted,
       flagged: suspect ? [] : planted.map(({ target }) => target),
       suspects,
@@ -78,6 +86,7 @@ export function useShown(): Shown | null {
   }, [
     desk,
     live,
+    isCovered,
     suspect,
     suspects,
     full,

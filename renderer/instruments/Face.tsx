@@ -8,7 +8,7 @@ import { Icon } from "../panels/Icon.tsx";
 import { ValueField } from "../panels/ValueField.tsx";
 import { useApp } from "../state/AppContext.tsx";
 import { useMake } from "../state/useMake.ts";
-import { circuitNow, showingNow, traceNow } from "../state/views.ts";
+import { circuitNow, coveredHere, showingNow, traceNow } from "../state/views.ts";
 import { besideFigure, instrumentTitle, shownFigure } from "../words/instrument.ts";
 import { LampLight } from "./LampLight.tsx";
 import { LeadRow } from "./LeadRow.tsx";
@@ -26,10 +26,11 @@ export function Face({ each, count }: Shown) {
   const circuit = useApp(circuitNow);
   const showing = useApp((state) => showingNow(state, each.id));
   const trace = useApp((state) => traceNow(state, each.id));
+  const isCovered = useApp(coveredHere);
   if (!circuit || !showing) return null;
   const name = instrumentTitle(each, count);
-  const figure = shownFigure(showing);
-  const beside = besideFigure(showing);
+  const figure = isCovered ? "" : shownFigure(showing);
+  const beside = isCovered ? "" : besideFigure(showing);
   const cautions = clippedCautions(circuit, each);
   return (
     <section className="instrument" aria-label={name}>
@@ -47,13 +48,15 @@ export function Face({ each, count }: Shown) {
       </header>
       <div className="instrument-face">
         <output className="instrument-figure" aria-live="polite">
-          {showing.shows === "lamp" && <LampLight light={showing.light} />}
+          {showing.shows === "lamp" && !isCovered && <LampLight light={showing.light} />}
           {figure === "" ? "—" : figure}
         </output>
-        {trace && trace.values.length > 1 && <TraceLine id={each.id} trace={trace} unit={UNITS[showing.shows] ?? ""} />}
+        {trace && trace.values.length > 1 && !isCovered && (
+          <TraceLine id={each.id} trace={trace} unit={UNITS[showing.shows] ?? ""} />
+        )}
       </div>
       {beside !== "" && <p className="small instrument-beside">{beside}</p>}
-      {showing.shows === "jumper" && showing.melted && (
+      {showing.shows === "jumper" && showing.melted && !isCovered && (
         <button type="button" className="button is-low" onClick={() => make((bench) => renewJumper(bench, each.id))}>
           Put a new fuse in
         </button>

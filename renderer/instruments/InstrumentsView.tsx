@@ -2,9 +2,10 @@ import { BENCH_INSTRUMENTS } from "../../core/base/words/instruments.ts";
 import { layInstrument } from "../../core/edit/commands/layInstrument.ts";
 import { INSTRUMENTS, type InstrumentName } from "../../core/live/instruments/clipped.ts";
 import { HAND } from "../canvas/tool.ts";
+import { CoveredUp } from "../panels/CoveredUp.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { benchOf } from "../state/state.ts";
-import { clippedNow, notProbedNow } from "../state/views.ts";
+import { clippedNow, coveredHere, notProbedNow } from "../state/views.ts";
 import { Face } from "./Face.tsx";
 
 /** What is shown of each instrument in the row to take one from. */
@@ -23,6 +24,7 @@ export function InstrumentsView() {
   const { dispatch, getState } = useAppStore();
   const clipped = useApp(clippedNow);
   const notProbed = useApp(notProbedNow);
+  const isCovered = useApp(coveredHere);
   const take = (instrument: InstrumentName): void => {
     dispatch({ do: "make", command: (bench) => layInstrument(bench, instrument) });
     const laid = benchOf(getState())?.clipped.at(-1);
@@ -33,6 +35,7 @@ export function InstrumentsView() {
   return (
     <div className="view-scroll instruments">
       {notProbed !== null && <p className="caution-text">{notProbed}</p>}
+      {isCovered && clipped.length > 0 && <CoveredUp what="What they show is" />}
       {clipped.map((each) => (
         <Face key={each.id} each={each} count={clipped.length} />
       ))}

@@ -29,10 +29,15 @@ export function shownWith(open: Open): Suspect | null {
 
 /** The live state that the drawing shows: with nothing wrong, with the faults put in, or as it would be with a suspect. */
 export function liveOnSheet(open: Open): LiveNow {
-  const { desk, lesson } = open;
+  const { desk } = open;
   const suspect = shownWith(open);
   const now = suspect ? liveWith(desk.bench, suspect.faults) : liveNow(desk.bench);
-  return lesson.isCoveredHere && isCoveredNow(lesson) ? coveredNow(now)(desk.bench.circuit) : now;
+  return isCoveredOnSheet(open) ? coveredNow(now)(desk.bench.circuit) : now;
+}
+
+/** Whether the states are covered up in the instructor's own window too, for who sits beside. */
+export function isCoveredOnSheet({ lesson }: Pick<Open, "lesson">): boolean {
+  return lesson.isCoveredHere && isCoveredNow(lesson);
 }
 
 /** A live state of the bench with its states covered up, while a class is to say them first. */

@@ -16,6 +16,7 @@ import { instrumentsNow } from "../../core/edit/instrumentsNow.ts";
 import { liveNow } from "../../core/edit/liveNow.ts";
 import { looseEnds } from "../../core/edit/views.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
+import type { Differs } from "../../core/live/differences.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import type { Clipped } from "../../core/live/instruments/clipped.ts";
 import type { Showing } from "../../core/live/instruments/showing.ts";
@@ -26,7 +27,7 @@ import { kindOf } from "../../core/parts/catalogue.ts";
 import { partStands } from "../words/part.ts";
 import { countsOn, type StateCount } from "./counts.ts";
 import { type AppState, type Asking, benchOf, type Open, type Thing } from "./state.ts";
-import { liveOnSheet, shownWith, suspectOnSheet } from "./suspectNow.ts";
+import { isCoveredOnSheet, liveOnSheet, shownWith, suspectOnSheet } from "./suspectNow.ts";
 import type { Trace } from "./traces.ts";
 
 // What components select. Each gives what the state already holds, or what is remembered for it, so that nothing renders
@@ -238,14 +239,17 @@ export function meltedNow(state: AppState): readonly MeltedPart[] {
 
 /** Whether a part does something else than it would with nothing wrong, while the faults are shown. */
 export function differsPart(state: AppState, part: string): boolean {
-  const bench = benchOf(state);
-  return bench?.showFaults === true && liveNow(bench).differs.parts.has(part);
+  return differsNow(state)?.parts.has(part) === true;
 }
 
 /** Whether a wire is not as it would be with nothing wrong, while the faults are shown. */
 export function differsWire(state: AppState, wire: string): boolean {
-  const bench = benchOf(state);
-  return bench?.showFaults === true && liveNow(bench).differs.wires.has(wire);
+  return differsNow(state)?.wires.has(wire) === true;
+}
+
+function differsNow({ open }: AppState): Differs | null {
+  if (!open?.desk.bench.showFaults || isCoveredOnSheet(open)) return null;
+  return liveNow(open.desk.bench).differs;
 }
 
 const controlsByPart = remember((circuit: Circuit): ReadonlyMap<string, readonly CircuitControl[]> => {
@@ -286,6 +290,11 @@ const NO_CLIPPED: readonly Clipped[] = [];
 /** The instruments on the bench. */
 export function clippedNow(state: AppState): readonly Clipped[] {
   return benchOf(state)?.clipped ?? NO_CLIPPED;
+}
+
+/** Whether the states are covered up in this window too, instruments included. */
+export function coveredHere({ open }: AppState): boolean {
+  return open !== null && isCoveredOnSheet(open);
 }
 
 /** What an instrument shows now; null where it is not on the bench. */

@@ -2,6 +2,8 @@ import { describe, expect, test } from "vitest";
 import { lotsFrom } from "../../core/base/seed.ts";
 import { WIRE_STATES } from "../../core/base/states.ts";
 import { strokesOf } from "../../core/drawing/ink.ts";
+import { clipLead } from "../../core/edit/commands/clipLead.ts";
+import { layInstrument } from "../../core/edit/commands/layInstrument.ts";
 import { plantFault } from "../../core/edit/commands/plantFault.ts";
 import { setUp } from "../../core/edit/commands/setUp.ts";
 import { cupboardFor } from "../../core/lesson/cupboard.ts";
@@ -9,6 +11,8 @@ import { questionAt } from "../../core/lesson/oneQuestion.ts";
 import { questionsOf } from "../../core/lesson/questions.ts";
 import { travelling } from "../../core/lesson/travelling.ts";
 import { CLASS_WORDS } from "../../core/lesson/wall.ts";
+import { branchNow } from "../../renderer/branch/branchNow.ts";
+import { leadsAlone, leadsHere } from "../../renderer/canvas/leadTags.ts";
 import { actionOf } from "../../renderer/class/acts.ts";
 import { type ClassRoom, classShown } from "../../renderer/class/classShown.ts";
 import { type ClassChannel, linkToClass, type ToClass } from "../../renderer/class/link.ts";
@@ -16,8 +20,9 @@ import { playingReaction } from "../../renderer/class/playing.ts";
 import type { Action } from "../../renderer/state/action.ts";
 import { actionForKey } from "../../renderer/state/keys.ts";
 import { reduce } from "../../renderer/state/reduce.ts";
+import { benchOf } from "../../renderer/state/state.ts";
 import { createAppStore } from "../../renderer/state/store.ts";
-import { countsNow, liveShown } from "../../renderer/state/views.ts";
+import { countsNow, differsWire, liveShown } from "../../renderer/state/views.ts";
 import { got, VENTS } from "../edit/given.ts";
 import { openAfter, openIn, stateAfter } from "./stage.ts";
 
@@ -182,6 +187,24 @@ describe("predict, then show", () => {
     expect(countsNow(stateAfter(VENTS, set, { do: "teach", lesson: { isCoveredHere: true } })).length).toBeGreaterThan(
       0,
     );
+  });
+
+  test("covered in this window too, neither branch nor leads nor marks of a fault tell what they did before", () => {
+    const meter: Action = {
+      do: "make",
+      command: (bench) => layInstrument(bench, "voltmeter"),
+    };
+    const onto: Action = { do: "make", command: (bench) => clipLead(bench, "1", "red", "S5.6") };
+    const load: Action = { do: "print-what", sheets: { load: "M3" } };
+    const open = stateAfter(VENTS, set, load, meter, onto, plant("W16:open"));
+    const cover = { isCovered: true, isCoveredHere: true };
+    const covered = reduce(open, { do: "teach", lesson: cover });
+    expect(branchNow(open)).not.toBeNull();
+    expect(branchNow(covered)).toBeNull();
+    expect([differsWire(open, "W16"), differsWire(covered, "W16")]).toEqual([true, false]);
+    const bench = benchOf(covered)!;
+    expect(leadsHere(bench).some(({ words }) => words !== "")).toBe(true);
+    expect(leadsAlone(bench).map(({ words }) => words)).toEqual(["", ""]);
   });
 });
 
