@@ -1,4 +1,4 @@
-import { openSample, throwTo } from "./acts.ts";
+import { openSample } from "./acts.ts";
 import { entryText, planted } from "./planted.ts";
 import { expect, story } from "./story.ts";
 import { openView } from "./views.ts";
@@ -8,17 +8,16 @@ story(
   async ({ program }) => {
     story.slow();
     const { page } = program;
-    await openSample(page, "Roof vents");
-    await throwTo(page, "S1", "on");
+    await openSample(page, "Horn");
     await openView(page, "Probe order");
-    await page.getByRole("button", { name: "Middle vent opens from its own switch" }).focus();
+    await page.getByRole("button", { name: "Low horn sounds" }).focus();
     await page.keyboard.press("Enter");
     // Whoever chose the complaint by key types the first reading without going anywhere.
     const field = page.locator(".reading-field input");
     await expect(field).toBeFocused({ timeout: 20_000 });
 
     // The vehicle has W13 broken: every row shows what that circuit shows, until the program is sure.
-    const vehicle = planted("1-roof-vents", "middle-open-own", "W13:open");
+    const vehicle = planted("4-horn", "low-horn", "W13:open");
     let rows = 0;
     for (let row = vehicle.next(); row !== null; row = vehicle.next()) {
       await expect(page.locator(".step.is-active .step-head b").first()).toHaveText(row.point, { timeout: 20_000 });
