@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { type Circuit, EXPECTATIONS, PICTURE_TYPES, SCENE_LIMITS } from "../core/circuit/circuit.ts";
+import { type Circuit, EXPECTATIONS, MOST_QUESTIONS, PICTURE_TYPES, SCENE_LIMITS } from "../core/circuit/circuit.ts";
 import { PHOTO_SIDE } from "../core/circuit/pictures.ts";
 import { LIMITS } from "./limits.ts";
 
@@ -208,7 +208,7 @@ const scene = z.strictObject({
   notes: words.exactOptional(),
   focus: z.array(partId).min(1).max(LIMITS.parts).exactOptional(),
   seconds: z.number().min(SCENE_LIMITS.least).max(SCENE_LIMITS.most).exactOptional(),
-  questions: z.array(asked).min(1).max(LIMITS.questions).exactOptional(),
+  questions: z.array(asked).min(1).max(MOST_QUESTIONS).exactOptional(),
 });
 
 // ---------------------------------------------------------------- the file

@@ -24,8 +24,6 @@ export const LIMITS = {
   moves: 5_000,
   branchDepth: 12,
   scenes: 2_000,
-  /** Questions of one scene. */
-  questions: 40,
   cautions: 40,
   idLength: 40,
   labelLength: 160,

@@ -172,6 +172,9 @@ export interface Scene {
 /** Shortest and longest that a scene may stand. */
 export const SCENE_LIMITS = { least: 1, most: 600 } as const satisfies Readonly<Record<string, Seconds>>;
 
+/** Questions that a scene asks at most. */
+export const MOST_QUESTIONS = 40;
+
 /** Where a part stands on its page: the top left of its turned outline. */
 export interface PartPlace {
   readonly page: string;

@@ -18,7 +18,7 @@ export interface SceneTyped extends Omit<Scene, "seconds"> {
 /**
  * A scene as it is written at this place, -1 for a new one. Refuses `label-empty`, `label-long`, `label-taken` where another
  * scene has the label, `caption-long`, `notes-long`, a condition that the circuit cannot be brought to, `part-unknown` in the focus,
- * `point-spelling` in a question and `scene-seconds`.
+ * `point-spelling` in a question, `questions-many` and `scene-seconds`.
  */
 export function sceneOf(circuit: Circuit, place: number, typed: SceneTyped): Outcome<Scene> {
   const read = labelNeeded(typed.label);

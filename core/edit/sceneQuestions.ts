@@ -1,13 +1,14 @@
 import type { PointId } from "../base/ids.ts";
 import { type Refusal, refuse } from "../base/outcome.ts";
-import type { Asked, Circuit, Scene } from "../circuit/circuit.ts";
+import { type Asked, type Circuit, MOST_QUESTIONS, type Scene } from "../circuit/circuit.ts";
 import type { Lead } from "../live/attachment.ts";
 import { isLead } from "../live/instruments/clipped.ts";
 
 type Questions = NonNullable<Scene["questions"]>;
 
-/** Why a scene cannot ask these questions: a place that they name is not there. Null where all are. */
+/** Why a scene cannot ask these questions: they are too many, or a place that they name is not there. Null where it can. */
 export function questionsRefusal(circuit: Circuit, questions: Questions): Refusal | null {
+  if (questions.length > MOST_QUESTIONS) return refuse("questions-many", { most: MOST_QUESTIONS }).refusal;
   const lost = questions.flatMap(placesOf).find((place) => !isLead(circuit, place));
   return lost === undefined ? null : refuse("point-spelling", { text: lost }).refusal;
 }

@@ -49,20 +49,38 @@ export function questionsFor(
   return drafts.map((draft) => worded(circuit, draft, faults));
 }
 
+/** A question that a scene keeps, in words, and as the circuit answers it now; null where it cannot. */
+export interface KeptQuestion {
+  readonly asked: Asked;
+  readonly text: string;
+  readonly question: Question | null;
+}
+
 /**
- * The questions that a scene keeps, worded and answered by the circuit as it is now, in their order. One that it cannot answer
- * any more is left out: its point is not to be probed, or neither powered, grounded, between nor floating.
+ * What a scene keeps to ask, answered by the circuit as it is now, in its order. There is no answer any more where a point is not
+ * to be probed, or is neither powered, grounded, between nor floating.
  */
-export function questionsOf(
+export function keptBy(
   circuit: Circuit,
   { condition, questions = [] }: Pick<Scene, "condition" | "questions">,
-): readonly Question[] {
+): readonly KeptQuestion[] {
   if (questions.length === 0) return [];
   const pool = new Map(questionPool(circuit, [condition], []).map((draft) => [askedKey(draft.asked), draft]));
-  return questions.flatMap((asked) => {
+  return questions.map((asked) => {
     const draft = pool.get(askedKey(asked));
-    return draft && isExact(circuit, [], draft) ? [worded(circuit, draft, [])] : [];
+    const question = draft && isExact(circuit, [], draft) ? worded(circuit, draft, []) : null;
+    return { asked, text: askedWords(circuit, asked), question };
   });
+}
+
+/** Those that the circuit can answer, in their order. */
+export function questionsOf(circuit: Circuit, scene: Pick<Scene, "condition" | "questions">): readonly Question[] {
+  return keptBy(circuit, scene).flatMap(({ question }) => question ?? []);
+}
+
+/** What can be asked in a condition with nothing wrong, point by point; where a meter would change what it reads is not tried yet. */
+export function askable(circuit: Circuit, condition: Condition): readonly Asked[] {
+  return questionPool(circuit, [condition], []).map(({ asked }) => asked);
 }
 
 function askedKey(asked: Asked): string {
@@ -167,7 +185,8 @@ export function worded(
   };
 }
 
-function askedWords(circuit: Circuit, asked: Asked): string {
+/** What is asked, in words, without how the circuit stands. */
+export function askedWords(circuit: Circuit, asked: Asked): string {
   const wire = wiresAt(circuit, asked.point)[0];
   const place = WORDS.place(asked.point, wire?.id ?? null, wire?.colour ?? null);
   if (asked.asks === "state") return WORDS.state(place);

@@ -67,7 +67,7 @@ export function SceneRow({ circuit, scene, at, count, isShown, isSetSo, choose }
           { icon: "bin", words: "Delete", act: () => make((bench) => removeScene(bench, at)) },
         ]}
       />
-      {isShown && <SceneQuestions circuit={circuit} scene={scene} />}
+      {isShown && <SceneQuestions circuit={circuit} scene={scene} at={at} />}
       {isChanging && (
         <SceneForm
           name={`Name and caption of ${label}`}

@@ -30,12 +30,23 @@ export function Choice<Value extends string | number>({ title, now, choices, onC
 }
 
 /** Many choices in a list that folds. */
-export function SelectChoice({ title, now, choices, onChoose }: Chosen<string>) {
+export function SelectChoice({
+  title,
+  now,
+  choices,
+  onChoose,
+  isFirst,
+}: Chosen<string> & { readonly isFirst?: boolean }) {
   return (
     <label className="setting">
       <span className="small">{title}</span>
       <span className="field">
-        <select value={now} onChange={(event) => onChoose(event.target.value)}>
+        <select
+          value={now}
+          // biome-ignore lint/a11y/noAutofocus: the form that it begins was asked for just now
+          autoFocus={isFirst === true}
+          onChange={(event) => onChoose(event.target.value)}
+        >
           {choices.map(([value, words]) => (
             <option key={value} value={value}>
               {words}

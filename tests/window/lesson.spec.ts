@@ -18,6 +18,27 @@ story(
     await questions.getByText("Answer").nth(1).click();
     await expect(questions.getByText("A meter draws next to nothing")).toBeVisible();
 
+    // One more is asked of a point, and taken back; another is left out.
+    const more = page.getByRole("button", { name: "Ask the class something here" });
+    await more.focus();
+    await page.keyboard.press("Enter");
+    const form = page.getByRole("region", { name: "Ask something in Pump unplugged, switch off" });
+    await expect(form.getByLabel("About which point")).toBeFocused();
+    await form.getByLabel("About which point").selectOption("S1.1");
+    await form.getByRole("button", { name: "Ask its state" }).click();
+    await expect(more).toBeFocused();
+    await expect(questions.getByRole("listitem")).toHaveCount(3);
+    await expect(questions.getByRole("listitem").last()).toContainText("What is S1.1");
+    await page.keyboard.press("Control+z");
+    await expect(questions.getByRole("listitem")).toHaveCount(2);
+    const first = await questions.getByRole("listitem").first().locator("p").first().textContent();
+    await page.getByRole("button", { name: /^More for question 1 of/ }).click();
+    await page.getByRole("button", { name: "Do not ask it" }).click();
+    await expect(questions.getByText(first ?? "")).toHaveCount(0);
+    await expect(questions.getByRole("listitem")).toHaveCount(1);
+    await page.keyboard.press("Control+z");
+    await expect(questions.getByRole("listitem")).toHaveCount(2);
+
     await page.getByRole("checkbox", { name: /Only what changed/ }).check();
     const everything = page.getByRole("button", { name: "Show everything" });
     await expect(everything).toBeVisible();

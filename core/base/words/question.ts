@@ -42,5 +42,7 @@ function post(lead: string): string {
 export const QUESTION_REFUSALS = {
   "questions-count": "{typed} questions cannot be made; ask for 1 to {most}.",
   "questions-none": "Nothing can be asked there.",
+  "questions-known": "The scene asks that already.",
+  "questions-many": "A scene asks {most} questions at most.",
   "lesson-none": "{title} has no scenes to teach from.",
 } as const;

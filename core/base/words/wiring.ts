@@ -106,6 +106,7 @@ export const WIRING_NAMES = {
   removeCheck: (label: string) => `remove check "${label}"`,
   addScene: (label: string) => `add scene "${label}"`,
   changeScene: (label: string) => `change scene "${label}"`,
+  askInScene: (label: string) => `have scene "${label}" ask`,
   removeScene: (label: string) => `remove scene "${label}"`,
   reorderScene: (label: string) => `move scene "${label}"`,
   noVehicle: "none",
@@ -158,6 +159,7 @@ export const WIRING_TITLES = {
   "remove-check": "Remove the function check",
   "add-scene": "Add a scene",
   "change-scene": "Change the scene",
+  "ask-in-scene": "Ask something in the scene",
   "remove-scene": "Remove the scene",
   "reorder-scene": "Move the scene",
 } as const;

@@ -3,6 +3,7 @@ import { addCheck } from "./addCheck.ts";
 import { addConnector } from "./addConnector.ts";
 import { addPage } from "./addPage.ts";
 import { addScene } from "./addScene.ts";
+import { askInScene } from "./askInScene.ts";
 import { bendWire } from "./bendWire.ts";
 import { changeAccess } from "./changeAccess.ts";
 import { changeCautions } from "./changeCautions.ts";
@@ -89,6 +90,7 @@ export const WIRING_COMMANDS = [
   { id: "remove-check", key: null, make: removeCheck },
   { id: "add-scene", key: null, make: addScene },
   { id: "change-scene", key: null, make: changeScene },
+  { id: "ask-in-scene", key: null, make: askInScene },
   { id: "remove-scene", key: null, make: removeScene },
   { id: "reorder-scene", key: null, make: reorderScene },
 ] as const;

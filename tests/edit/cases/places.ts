@@ -1,3 +1,4 @@
+import { type Asked, MOST_QUESTIONS } from "../../../core/circuit/circuit.ts";
 import { benchFor } from "../../../core/edit/bench.ts";
 import { SMALL, VENTS } from "../given.ts";
 import { CHECK, noted, vents } from "./benches.ts";
@@ -9,6 +10,11 @@ const photographed = benchFor({
   ...SMALL,
   access: SMALL.access.map((group) => (group.id === "dash" ? { ...group, photo: PHOTO } : group)),
 });
+/** The first scene asks this. */
+const asks = (questions: readonly Asked[]) =>
+  benchFor({ ...VENTS, scenes: VENTS.scenes.map((scene, at) => (at === 0 ? { ...scene, questions } : scene)) });
+const asking = asks([{ asks: "state", point: "X5-6" }]);
+const askingMuch = asks(Array.from({ length: MOST_QUESTIONS }, () => ({ asks: "state", point: "X5-6" }) as const));
 const LONG = "x".repeat(161);
 const driven = { set: { S1: "on", S5: "open" } };
 
@@ -301,6 +307,19 @@ export const HEAD_CASES = {
       ["label-taken", vents, 0, { label: VENTS.scenes[1]!.label }],
       ["condition-position", vents, 0, { condition: { set: { S1: "up" } } }],
       ["already-so", vents, 0, { label: VENTS.scenes[0]!.label }],
+    ],
+  },
+  "ask-in-scene": {
+    good: [
+      [vents, 0, { asks: "state", point: "X5-6" }],
+      [vents, 0, { asks: "volts", point: "X5-6", black: "battery -" }],
+    ],
+    bad: [
+      ["no-scene", vents, 99, { asks: "state", point: "X5-6" }],
+      ["point-spelling", vents, 0, { asks: "state", point: "X99-1" }],
+      ["questions-none", vents, 0, { asks: "volts", point: "X5-6", black: "X5-1" }],
+      ["questions-known", asking, 0, { asks: "state", point: "X5-6" }],
+      ["questions-many", askingMuch, 0, { asks: "volts", point: "X5-6", black: "battery -" }],
     ],
   },
   "remove-scene": { good: [[vents, 0]], bad: [["no-scene", vents, 99]] },
