@@ -94,8 +94,9 @@ export function noticeOf(root: string, folders: Iterable<string>): string {
     return `${name} ${version}\n\n${text}`;
   });
   const whole = ["This page holds parts of:", ...texts].join("\n\n");
-  // What would end the comment, or the element that holds the script.
-  return `/*!\n${whole.replace(/\*\/|<(?=[/!])/g, " ")}\n*/\n`;
+  // What would end the comment, or the element that holds the script; and ends of lines that a page would read as others, so
+  // that the script no longer had the hash that lets it run.
+  return `/*!\n${whole.replace(/\r\n?/g, "\n").replace(/\*\/|<(?=[/!])/g, " ")}\n*/\n`;
 }
 
 /** The list as a table in Markdown, to be read beside the source. */

@@ -16,8 +16,11 @@ describe("what take-home pages are made of", () => {
     expect(parts.script).not.toMatch(/<\/script|<!--|\bimport\(|\bfetch\(|XMLHttpRequest/);
     // Whose work goes along, and on what terms, stands in the page itself.
     const { script: exercise } = value(await takeHomeParts(folder, "exercise"));
-    for (const script of [parts.script, exercise])
+    for (const script of [parts.script, exercise]) {
       expect(script).toMatch(/^\/\*![\s\S]+SIL OPEN FONT LICENSE[\s\S]+\*\//);
+      // A page reads every end of a line as one sign: with another, the script has not the hash that lets it run.
+      expect(script).not.toContain("\r");
+    }
     expect(parts.script).toMatch(/\nzustand \d[\s\S]+Permission is hereby granted/);
     expect(exercise).toMatch(/\nzod \d[\s\S]+Permission is hereby granted/);
     expect(parts.style).not.toMatch(/<\/style|@import|url\("(?!data:)/);
