@@ -6,7 +6,8 @@ import { type Fault, faultModes, faultText, parseFault, targetOf } from "../live
 /**
  * What a fault's text would plant: one fault of any value its kind allows, or several with one cause as `possibleFaults`
  * spells them, `X5-1:backed-out+X5-6:backed-out`. Refuses as `parseFault` does; `plant-crossed` for wires that touch, which no
- * suspect stands for; `plant-several` for faults without a common cause.
+ * suspect stands for; `plant-several` for faults without a common cause; `plant-pattern` for one that comes and goes, since grading is on what
+ * readings leave of the other suspects, and those taken while it is away leave all of them.
  */
 export function plantOf(circuit: Circuit, text: string): Outcome<Possible> {
   const known = (id: string): Possible | undefined => possibleFaults(circuit).find((possible) => possible.id === id);

@@ -1,6 +1,7 @@
 /** Sentences for exercises that cannot be made, opened or gone on with as asked. */
 export const EXERCISE_WORDS = {
-  "plant-pattern": "{fault} comes and goes: a hidden fault stays, so that the same reading is the same for everyone.",
+  "plant-pattern":
+    "{fault} comes and goes, and cannot be hidden: a good reading while it is away would clear nothing, so no route could be proven by its readings. Hide one that stays.",
   "plant-crossed": "{fault} cannot be hidden: no reading tells crossed wires for certain; choose another fault.",
   "plant-several": "{fault} are several faults without one cause; an exercise hides one.",
   "exercise-works": "{check} works in spite of {fault}, so there would be nothing to complain of.",
