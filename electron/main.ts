@@ -10,8 +10,7 @@ import { dataFolder } from "./dataFolder.ts";
 import { menuTemplate } from "./menu.ts";
 import { TAKE_HOME } from "./print/takeHome.ts";
 import { registerScheme, servePages } from "./protocol.ts";
-import { keepStore } from "./store/keeper.ts";
-import { settingsOf } from "./store/settings.ts";
+import { keepStore } from "./store/sqlite/keeper.ts";
 import { handleCalls } from "./window/calls.ts";
 import { classroomOf } from "./window/classroom.ts";
 import { fileDialogs } from "./window/dialogs.ts";
@@ -67,12 +66,14 @@ async function begin(): Promise<void> {
   guardSession(session.defaultSession, isDeveloped);
   servePages(join(root, "out", "renderer"));
   handleCalls(host);
-  const store = await keeper.store();
-  showMenu(store.ok ? settingsOf(store.value) : FIRST_SETTINGS);
-  window = openWindow({
+  const library = await keeper.library();
+  const settings = library.ok ? library.value.settings : null;
+  const kept = await settings?.read();
+  showMenu(kept?.ok ? kept.value : FIRST_SETTINGS);
+  window = await openWindow({
     preload: join(root, "out", "electron", "preload.cjs"),
     isDeveloped,
-    store: store.ok ? store.value : null,
+    settings,
     now,
   });
   window.once("closed", () => {

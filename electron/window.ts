@@ -1,7 +1,7 @@
 import { BrowserWindow, screen, type WebPreferences } from "electron";
 import { WINDOW_NAMES } from "../core/base/words/window.ts";
 import { PAGE_ADDRESS } from "./protocol.ts";
-import type { Store } from "./store/open.ts";
+import type { SettingShelf } from "./store/library.ts";
 import { keepPlace, keptPlace } from "./window/place.ts";
 import { recoverPage } from "./window/recovery.ts";
 
@@ -34,15 +34,15 @@ export function webPreferences(preload: string | null, isDeveloped: boolean): We
 export interface WindowWish {
   readonly preload: string;
   readonly isDeveloped: boolean;
-  /** The library, where it is open: it knows where the window was. */
-  readonly store: Store | null;
+  /** Settings of the library, where it is open: they know where the window was. */
+  readonly settings: SettingShelf | null;
   now(): Date;
 }
 
 /** Opens the window where it was left; it is shown once the first picture of its page stands. */
-export function openWindow({ preload, isDeveloped, store, now }: WindowWish): BrowserWindow {
+export async function openWindow({ preload, isDeveloped, settings, now }: WindowWish): Promise<BrowserWindow> {
   const areas = screen.getAllDisplays().map((display) => display.workArea);
-  const place = store && keptPlace(store, areas);
+  const place = settings && (await keptPlace(settings, areas));
   const { isMaximized, ...bounds } = place ?? { ...FIRST_SIZE, isMaximized: false };
   const window = new BrowserWindow({
     ...bounds,
@@ -55,7 +55,7 @@ export function openWindow({ preload, isDeveloped, store, now }: WindowWish): Br
     if (isMaximized) window.maximize();
     window.show();
   });
-  if (store) keepPlaceOf(window, store);
+  if (settings) keepPlaceOf(window, settings);
   closeGently(window);
   recoverPage(window, now);
   // A window without its page is shown all the same: an invisible program could not even be closed.
@@ -63,12 +63,10 @@ export function openWindow({ preload, isDeveloped, store, now }: WindowWish): Br
   return window;
 }
 
-function keepPlaceOf(window: BrowserWindow, store: Store): void {
+function keepPlaceOf(window: BrowserWindow, settings: SettingShelf): void {
   window.once("close", () => {
     // The library may be closed already, or its disk full: the place is not worth a word.
-    try {
-      keepPlace(store, { ...window.getNormalBounds(), isMaximized: window.isMaximized() });
-    } catch {}
+    keepPlace(settings, { ...window.getNormalBounds(), isMaximized: window.isMaximized() }).catch(() => {});
   });
 }
 

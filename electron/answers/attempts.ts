@@ -1,7 +1,6 @@
 import { ok } from "../../core/base/outcome.ts";
 import { exerciseId, readExercise } from "../../schemas/exercise.ts";
-import { addMoves, listAttempts, moveAttempt, openAttempt, restartAttempt, takeAttempt } from "../store/attempts.ts";
-import { withStore } from "./circuits.ts";
+import { withLibrary } from "./circuits.ts";
 import type { AnswersOf } from "./host.ts";
 
 /** What is answered about exercises that a learner works on. */
@@ -14,23 +13,27 @@ export const ATTEMPT_ANSWERS: AnswersOf<
   | "attempts.remove"
   | "attempts.restore"
 > = {
-  "attempts.list": ({ where }, host) => withStore(host, (store) => ok({ rows: listAttempts(store, where) })),
+  "attempts.list": ({ where }, host) =>
+    withLibrary(host, async ({ attempts }) => {
+      const rows = await attempts.list(where);
+      return rows.ok ? ok({ rows: rows.value }) : rows;
+    }),
 
   "attempts.take": async ({ text }, host) => {
     const file = readExercise(text);
     if (!file.ok) return file;
     const { exercise } = file.value;
     const id = await exerciseId(file.value);
-    return withStore(host, (store) => takeAttempt(store, { id, text, exercise }, host.now()));
+    return withLibrary(host, ({ attempts }) => attempts.take({ id, text, exercise }, host.now()));
   },
 
-  "attempts.open": ({ id }, host) => withStore(host, (store) => openAttempt(store, id)),
+  "attempts.open": ({ id }, host) => withLibrary(host, ({ attempts }) => attempts.open(id)),
 
-  "attempts.add": (added, host) => withStore(host, (store) => addMoves(store, added, host.now())),
+  "attempts.add": (added, host) => withLibrary(host, ({ attempts }) => attempts.add(added, host.now())),
 
-  "attempts.restart": ({ id }, host) => withStore(host, (store) => restartAttempt(store, id, host.now())),
+  "attempts.restart": ({ id }, host) => withLibrary(host, ({ attempts }) => attempts.restart(id, host.now())),
 
-  "attempts.remove": ({ id }, host) => withStore(host, (store) => moveAttempt(store, id, host.now())),
+  "attempts.remove": ({ id }, host) => withLibrary(host, ({ attempts }) => attempts.remove(id, host.now())),
 
-  "attempts.restore": ({ id }, host) => withStore(host, (store) => moveAttempt(store, id, null)),
+  "attempts.restore": ({ id }, host) => withLibrary(host, ({ attempts }) => attempts.restore(id)),
 };

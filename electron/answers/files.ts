@@ -3,6 +3,7 @@ import { isExerciseFile } from "../exerciseFile.ts";
 import { textIn } from "../files.ts";
 import { isJobFile } from "../jobFile.ts";
 import { bringFile } from "./bring.ts";
+import { withLibrary } from "./circuits.ts";
 import type { AnswersOf } from "./host.ts";
 
 /** What a page takes up itself, by the file's name; null for a circuit. */
@@ -26,9 +27,7 @@ export const FILE_ANSWERS: AnswersOf<"files.save" | "files.open"> = {
       const file = await textIn(path);
       return file.ok ? ok({ done, ...file.value }) : file;
     }
-    const store = await host.keeper.store();
-    if (!store.ok) return store;
-    const opened = await bringFile(store.value, path, host.now());
+    const opened = await withLibrary(host, (library) => bringFile(library, path, host.now()));
     return opened.ok ? ok({ done: "opened", opened: opened.value }) : opened;
   },
 };

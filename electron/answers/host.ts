@@ -1,7 +1,7 @@
 import type { Outcome } from "../../core/base/outcome.ts";
 import type { Answer, CallName, Checked } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
-import type { StoreKeeper } from "../store/keeper.ts";
+import type { LibraryKeeper } from "../store/library.ts";
 import type { Requests } from "./requests.ts";
 
 /** Where a class can be shown something. */
@@ -16,7 +16,7 @@ export interface Host {
   readonly kind: "electron" | "loopback";
   /** Version of the program. */
   readonly version: string;
-  readonly keeper: StoreKeeper;
+  readonly keeper: LibraryKeeper;
   /** Folder of the samples. */
   readonly samples: string;
   /** File that a thread runs to paint sheets. */

@@ -1,19 +1,18 @@
 import { ok } from "../../core/base/outcome.ts";
-import { jobAt, listJobs, moveJob } from "../store/jobs.ts";
-import { withStore } from "./circuits.ts";
+import { withLibrary } from "./circuits.ts";
 import type { AnswersOf } from "./host.ts";
 
 /** What is answered about jobs. */
 export const JOB_ANSWERS: AnswersOf<"jobs.list" | "jobs.read" | "jobs.remove" | "jobs.restore"> = {
-  "jobs.list": (asked, host) => withStore(host, (store) => ok(listJobs(store, asked))),
+  "jobs.list": (asked, host) => withLibrary(host, ({ jobs }) => jobs.list(asked)),
 
   "jobs.read": (place, host) =>
-    withStore(host, (store) => {
-      const job = jobAt(store, place);
+    withLibrary(host, async ({ jobs }) => {
+      const job = await jobs.read(place);
       return job.ok ? ok({ job: job.value }) : job;
     }),
 
-  "jobs.remove": (place, host) => withStore(host, (store) => moveJob(store, place, host.now())),
+  "jobs.remove": (place, host) => withLibrary(host, ({ jobs }) => jobs.remove(place, host.now())),
 
-  "jobs.restore": (place, host) => withStore(host, (store) => moveJob(store, place, null)),
+  "jobs.restore": (place, host) => withLibrary(host, ({ jobs }) => jobs.restore(place)),
 };

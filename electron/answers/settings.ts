@@ -1,17 +1,14 @@
-import { ok } from "../../core/base/outcome.ts";
-import { keepSettings, settingsOf } from "../store/settings.ts";
-import { withStore } from "./circuits.ts";
+import { withLibrary } from "./circuits.ts";
 import type { AnswersOf } from "./host.ts";
 
 /** What the settings answer. */
 export const SETTING_ANSWERS: AnswersOf<"settings.get" | "settings.set"> = {
-  "settings.get": (_, host) => withStore(host, (store) => ok(settingsOf(store))),
+  "settings.get": (_, host) => withLibrary(host, ({ settings }) => settings.read()),
 
   "settings.set": (changes, host) =>
-    withStore(host, (store) => {
-      keepSettings(store, changes);
-      const settings = settingsOf(store);
-      host.onSettings?.(settings);
-      return ok(settings);
+    withLibrary(host, async ({ settings }) => {
+      const kept = await settings.keep(changes);
+      if (kept.ok) host.onSettings?.(kept.value);
+      return kept;
     }),
 };

@@ -1,13 +1,11 @@
-import { ok, type Refusal } from "../../core/base/outcome.ts";
-import type { WindowRequest } from "../../schemas/calls.ts";
+import { type Outcome, ok, type Refusal } from "../../core/base/outcome.ts";
+import type { Answer, WindowRequest } from "../../schemas/calls.ts";
 import { isExerciseFile } from "../exerciseFile.ts";
 import { textIn } from "../files.ts";
 import { isJobFile } from "../jobFile.ts";
-import { listCircuits, recentCircuits } from "../store/list.ts";
-import type { Store } from "../store/open.ts";
-import { openAttemptId, openCircuitId } from "../store/recent.ts";
-import { settingsOf } from "../store/settings.ts";
+import type { Library } from "../store/library.ts";
 import { bringFile } from "./bring.ts";
+import { withLibrary } from "./circuits.ts";
 import type { AnswersOf, Host } from "./host.ts";
 import type { Incoming } from "./requests.ts";
 
@@ -17,23 +15,7 @@ const MOST_RECENT = 12;
 
 /** What is answered about the window as a whole. */
 export const WINDOW_ANSWERS: AnswersOf<"start" | "nextRequest" | "class.open" | "class.close"> = {
-  start: async (_, host) => {
-    const opened = await host.keeper.store();
-    if (!opened.ok) return opened;
-    const store = opened.value;
-    const { exercise, trouble } = await openGivenFile(host, store);
-    const attempt = openAttemptId(store);
-    return ok({
-      version: host.version,
-      host: host.kind,
-      settings: settingsOf(store),
-      count: listCircuits(store, { search: "", where: "library", from: 0, limit: 0 }).count,
-      recent: recentCircuits(store, MOST_RECENT),
-      open: openCircuitId(store),
-      exercise: exercise ?? (attempt === null ? null : { id: attempt }),
-      notices: [...host.keeper.takeNotices(), ...trouble],
-    });
-  },
+  start: (_, host) => withLibrary(host, (library) => begun(host, library)),
 
   nextRequest: async (_, host, gone) => {
     const incoming = await host.requests.next(REQUEST_WAIT, gone);
@@ -48,6 +30,29 @@ export const WINDOW_ANSWERS: AnswersOf<"start" | "nextRequest" | "class.open" | 
   },
 };
 
+async function begun(host: Host, library: Library): Promise<Outcome<Answer<"start">>> {
+  const { exercise, trouble } = await openGivenFile(host, library);
+  const settings = await library.settings.read();
+  if (!settings.ok) return settings;
+  const listed = await library.circuits.list({ search: "", where: "library", from: 0, limit: 0 });
+  if (!listed.ok) return listed;
+  const recent = await library.recent.list(MOST_RECENT);
+  if (!recent.ok) return recent;
+  const onBench = await library.recent.onBench();
+  if (!onBench.ok) return onBench;
+  const { circuit, attempt } = onBench.value;
+  return ok({
+    version: host.version,
+    host: host.kind,
+    settings: settings.value,
+    count: listed.value.count,
+    recent: recent.value,
+    open: circuit,
+    exercise: exercise ?? (attempt === null ? null : { id: attempt }),
+    notices: [...host.keeper.takeNotices(), ...trouble],
+  });
+}
+
 /** What the program was started with: an exercise for the page to open, and what is wrong with the file. */
 interface Given {
   readonly exercise: { readonly name: string; readonly text: string } | null;
@@ -55,14 +60,14 @@ interface Given {
 }
 
 /** Takes in the file that the program was started with, if there is one; what is wrong with it is only told. */
-async function openGivenFile(host: Host, store: Store): Promise<Given> {
+async function openGivenFile(host: Host, library: Library): Promise<Given> {
   const path = host.requests.takeStartFile();
   if (path === null) return { exercise: null, trouble: [] };
   if (isExerciseFile(path)) {
     const file = await textIn(path);
     return file.ok ? { exercise: file.value, trouble: [] } : { exercise: null, trouble: [file.refusal] };
   }
-  const opened = await bringFile(store, path, host.now());
+  const opened = await bringFile(library, path, host.now());
   return { exercise: null, trouble: opened.ok ? [] : [opened.refusal] };
 }
 
@@ -73,7 +78,6 @@ async function requestOf(host: Host, incoming: Incoming): Promise<WindowRequest>
     if (!file.ok) return { ask: "tell", refusal: file.refusal };
     return { ask: isJobFile(incoming.file) ? "job" : "exercise", ...file.value };
   }
-  const store = await host.keeper.store();
-  const opened = store.ok ? await bringFile(store.value, incoming.file, host.now()) : store;
+  const opened = await withLibrary(host, (library) => bringFile(library, incoming.file, host.now()));
   return opened.ok ? { ask: "open", id: opened.value.id } : { ask: "tell", refusal: opened.refusal };
 }

@@ -3,7 +3,7 @@ import { ok, type Refusal } from "../../core/base/outcome.ts";
 import type { Host } from "../answers/host.ts";
 import { noRequests } from "../answers/requests.ts";
 import { startLoopback } from "../loopback.ts";
-import { keepStore } from "../store/keeper.ts";
+import { keepStore } from "../store/sqlite/keeper.ts";
 import { addressOfRunning, removeLock, writeLock } from "./running.ts";
 
 /** What a browser is served from. */
@@ -45,8 +45,8 @@ export async function beginSession(wish: SessionWish): Promise<Session> {
   if (running !== null) return guest(running);
   const keeper = keepStore(wish.folder, wish.now);
   for (let look = 0; look < LOOKS; look++) {
-    const store = await keeper.store();
-    if (store.ok || !isHeld(store.refusal)) break;
+    const library = await keeper.library();
+    if (library.ok || !isHeld(library.refusal)) break;
     // Two starts at once: the other has the library and is about to say where it serves it.
     await wait(LOOK_MS);
     const other = await addressOfRunning(wish.folder, wish.file);
@@ -68,7 +68,7 @@ export async function beginSession(wish: SessionWish): Promise<Session> {
   };
   const loopback = await startLoopback(host, wish.pages, wish.fault);
   const { port, key } = loopback;
-  const opened = await keeper.store();
+  const opened = await keeper.library();
   if (opened.ok) await writeLock(wish.folder, { pid: process.pid, port, key });
   return {
     address: loopback.newAddress(),

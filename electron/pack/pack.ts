@@ -4,7 +4,7 @@ import type { Circuit, Picture } from "../../core/circuit/circuit.ts";
 import { picturesShown } from "../../core/circuit/pictures.ts";
 import { formatCircuit, readCircuit } from "../../schemas/circuit.ts";
 import { LIMITS } from "../../schemas/limits.ts";
-import { hashOfBytes, type PictureFile, pictureOf } from "../store/pictures.ts";
+import { hashOfBytes, type PictureFile, pictureOf } from "../store/pictureFile.ts";
 import { type Entry, entriesOf, isArchive, shown, unpackedEntry } from "./entries.ts";
 
 /** A circuit with the pictures that it shows. */

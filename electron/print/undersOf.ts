@@ -5,7 +5,7 @@ import { ontoPage, strengthInPrint, underlaysInPrint } from "../../core/circuit/
 import { mappedQuad, rectangle } from "../../core/drawing/projection.ts";
 import type { SheetAsk } from "../../schemas/calls/print.ts";
 import { pictureHead } from "../../schemas/pictureHead.ts";
-import type { PictureFile } from "../store/pictures.ts";
+import type { PictureFile } from "../store/pictureFile.ts";
 import { isPrintable } from "./printable.ts";
 import { cornersOf, type Under } from "./under.ts";
 

@@ -5,14 +5,13 @@ import { WINDOW_NAMES } from "../../core/base/words/window.ts";
 import type { Answer, Checked } from "../../schemas/calls.ts";
 import type { Host } from "../answers/host.ts";
 import { writeFileWhole } from "../files.ts";
-import type { StoreKeeper } from "../store/keeper.ts";
-import { keepNote, noteOf } from "../store/settings.ts";
+import type { LibraryKeeper } from "../store/library.ts";
 
 const NOTE = "files-folder";
 
 /** The dialogs for files of a window, which begin in the folder that was used last. */
 export function fileDialogs(
-  keeper: StoreKeeper,
+  keeper: LibraryKeeper,
   window: () => BrowserWindow | null,
 ): Pick<Host, "saveFile" | "chooseFile"> {
   return {
@@ -53,7 +52,7 @@ export function fileDialogs(
 }
 
 async function saved(
-  keeper: StoreKeeper,
+  keeper: LibraryKeeper,
   path: string,
   { content, encoding }: Checked<"files.save">,
 ): Promise<Outcome<Answer<"files.save">>> {
@@ -63,13 +62,13 @@ async function saved(
   return ok({ done: "saved", where: path });
 }
 
-async function lastFolder(keeper: StoreKeeper): Promise<string> {
-  const store = await keeper.store();
-  const folder = store.ok ? noteOf(store.value, NOTE) : null;
-  return typeof folder === "string" ? folder : app.getPath("documents");
+async function lastFolder(keeper: LibraryKeeper): Promise<string> {
+  const library = await keeper.library();
+  const folder = library.ok ? await library.value.settings.note(NOTE) : library;
+  return folder.ok && typeof folder.value === "string" ? folder.value : app.getPath("documents");
 }
 
-async function rememberFolder(keeper: StoreKeeper, path: string): Promise<void> {
-  const store = await keeper.store();
-  if (store.ok) keepNote(store.value, NOTE, dirname(path));
+async function rememberFolder(keeper: LibraryKeeper, path: string): Promise<void> {
+  const library = await keeper.library();
+  if (library.ok) await library.value.settings.keepNote(NOTE, dirname(path));
 }

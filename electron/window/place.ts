@@ -1,6 +1,5 @@
 import { z } from "zod";
-import type { Store } from "../store/open.ts";
-import { keepNote, noteOf } from "../store/settings.ts";
+import type { SettingShelf } from "../store/library.ts";
 
 const NOTE = "window-place";
 const coordinate = z.int().min(-100_000).max(100_000);
@@ -28,14 +27,15 @@ export interface Area {
 const LEAST_SEEN = 120;
 
 /** The place the window was left in; null where none is kept or it would not be on any of these screens. */
-export function keptPlace(store: Store, screens: readonly Area[]): WindowPlace | null {
-  const read = placeShape.safeParse(noteOf(store, NOTE));
+export async function keptPlace(settings: SettingShelf, screens: readonly Area[]): Promise<WindowPlace | null> {
+  const note = await settings.note(NOTE);
+  const read = placeShape.safeParse(note.ok ? note.value : null);
   return read.success && screens.some((screen) => isSeen(read.data, screen)) ? read.data : null;
 }
 
 /** Keeps the place of the window. */
-export function keepPlace(store: Store, place: WindowPlace): void {
-  keepNote(store, NOTE, place);
+export async function keepPlace(settings: SettingShelf, place: WindowPlace): Promise<void> {
+  await settings.keepNote(NOTE, place);
 }
 
 function isSeen({ x, y, width }: WindowPlace, screen: Area): boolean {

@@ -370,12 +370,12 @@ describe("whatever a page sends", () => {
   });
 
   it("is refused with a code that has words", () => {
-    const files = ["answers/door.ts", "answers/circuits.ts", "answers/samples.ts", "store/open.ts", "store/failure.ts"]
+    const files = ["answers/door.ts", "answers/circuits.ts", "answers/samples.ts", "store/sqlite/open.ts", "store/failure.ts"]
       .concat(
-        "store/upgrade.ts",
-        "store/circuits.ts",
-        "store/benches.ts",
-        "store/versions.ts",
+        "store/sqlite/upgrade.ts",
+        "store/sqlite/circuits.ts",
+        "store/sqlite/benches.ts",
+        "store/sqlite/versions.ts",
         "print/aside.ts",
         "asked.ts",
         "print/sheets.ts",

@@ -2,7 +2,7 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it } from "vitest";
 import { ok } from "../../core/base/outcome.ts";
-import { emptyBin } from "../../electron/store/circuits.ts";
+import { emptyBin } from "../../electron/store/sqlite/circuits.ts";
 import type { Argument } from "../../schemas/calls.ts";
 import { formatExercise } from "../../schemas/exercise.ts";
 import { ROUNDS_LIMITS } from "../../schemas/seal.ts";

@@ -4,9 +4,9 @@ import Database from "better-sqlite3";
 import { expect, it, onTestFinished } from "vitest";
 import { ok } from "../../core/base/outcome.ts";
 import { type Job, jobAbout } from "../../core/diagnose/job.ts";
-import { emptyBin } from "../../electron/store/circuits.ts";
-import { jobAt, listJobs } from "../../electron/store/jobs.ts";
-import { closeStore, openStore, STORE_FILE } from "../../electron/store/open.ts";
+import { emptyBin } from "../../electron/store/sqlite/circuits.ts";
+import { jobAt, listJobs } from "../../electron/store/sqlite/jobs.ts";
+import { closeStore, openStore, STORE_FILE } from "../../electron/store/sqlite/open.ts";
 import { ask, code, got, hostOn, MORNING, ownFolder, value } from "./library.ts";
 import { sample } from "./sample.ts";
 

@@ -1,10 +1,10 @@
 import { spawn } from "node:child_process";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { benchOf } from "../../electron/store/benches.ts";
-import { addCircuit, placeOf } from "../../electron/store/circuits.ts";
-import { closeStore, openStore } from "../../electron/store/open.ts";
-import { circuitInVersion } from "../../electron/store/versions.ts";
+import { benchOf } from "../../electron/store/sqlite/benches.ts";
+import { addCircuit, placeOf } from "../../electron/store/sqlite/circuits.ts";
+import { closeStore, openStore } from "../../electron/store/sqlite/open.ts";
+import { circuitInVersion } from "../../electron/store/sqlite/versions.ts";
 import { MORNING, ownFolder, value } from "./library.ts";
 import { ROOT, sample } from "./sample.ts";
 

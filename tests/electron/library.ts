@@ -7,7 +7,7 @@ import { ok } from "../../core/base/outcome.ts";
 import { answer } from "../../electron/answers/door.ts";
 import type { Host } from "../../electron/answers/host.ts";
 import { noRequests } from "../../electron/answers/requests.ts";
-import { keepStore } from "../../electron/store/keeper.ts";
+import { keepStore, type StoreKeeper } from "../../electron/store/sqlite/keeper.ts";
 import type { Answer, Argument, CallName } from "../../schemas/calls.ts";
 import { CALLS } from "../../schemas/calls.ts";
 import { SAMPLES } from "./sample.ts";
@@ -35,6 +35,7 @@ export function code(outcome: Outcome<unknown>): string {
 
 /** A host over a library in a folder, whose clock a test moves. */
 export interface TestHost extends Host {
+  readonly keeper: StoreKeeper;
   setNow(now: Date): void;
 }
 

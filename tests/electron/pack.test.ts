@@ -7,7 +7,7 @@ import { describe, expect, it } from "vitest";
 import { sentence } from "../../core/base/words.ts";
 import { readCircuitFile } from "../../electron/files.ts";
 import { packCircuit, unpackCircuit } from "../../electron/pack/pack.ts";
-import { type PictureFile, pictureOf } from "../../electron/store/pictures.ts";
+import { type PictureFile, pictureOf } from "../../electron/store/pictureFile.ts";
 import { formatCircuit } from "../../schemas/circuit.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import { ask, code, got, hostOn, ownFolder, value } from "./library.ts";

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { hashOfBytes, keptPicture, sweepPictures } from "../../electron/store/pictures.ts";
+import { hashOfBytes } from "../../electron/store/pictureFile.ts";
+import { keptPicture, sweepPictures } from "../../electron/store/sqlite/pictures.ts";
 import { ask, code, got, hostOn, MORNING, ownFolder, type TestHost, value } from "./library.ts";
 import { jpegHead, png, pngHeadOnly } from "./pictureFiles.ts";
 import { sample } from "./sample.ts";

@@ -1,4 +1,4 @@
-import { keepStore } from "../../electron/store/keeper.ts";
+import { keepStore } from "../../electron/store/sqlite/keeper.ts";
 
 // Run as a process of its own: gives up root's rights, which no lock on a file holds back, and says what opening gives.
 const [folder = ""] = process.argv.slice(2);

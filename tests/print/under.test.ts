@@ -8,7 +8,7 @@ import { pdfOf } from "../../electron/print/pdf.ts";
 import { isPrintable } from "../../electron/print/printable.ts";
 import { cornersOf, type Under } from "../../electron/print/under.ts";
 import { plainUnders, readyUnders } from "../../electron/print/undersOf.ts";
-import type { PictureFile } from "../../electron/store/pictures.ts";
+import type { PictureFile } from "../../electron/store/pictureFile.ts";
 import { sheetAsk } from "../../schemas/calls/print.ts";
 import { PHOTO, printedOn, SHEET } from "../circuit/printed.ts";
 import { SMALL } from "../edit/given.ts";

@@ -1,19 +1,19 @@
-import { type Outcome, type Refusal, refuse } from "../../core/base/outcome.ts";
+import { remember } from "../../../core/base/memo.ts";
+import { type Outcome, ok, type Refusal, refuse } from "../../../core/base/outcome.ts";
+import { storeRefusal } from "../failure.ts";
+import type { Library, LibraryKeeper } from "../library.ts";
 import { emptyBin } from "./circuits.ts";
-import { storeRefusal } from "./failure.ts";
+import { sqliteLibrary } from "./library.ts";
 import { closeStore, copyOfTheDay, openStore, type Store } from "./open.ts";
 import { sweepPictures } from "./pictures.ts";
 
-/** Opens the library when it is first needed, and keeps it open. */
-export interface StoreKeeper {
-  readonly folder: string;
-  /** The open library; after a refusal the next asking tries again. */
+/** The keeper of a library in a folder. */
+export interface StoreKeeper extends LibraryKeeper {
+  /** The open library as SQLite has it. */
   store(): Promise<Outcome<Store>>;
-  /** What the person must be told and was not told yet; told once. */
-  takeNotices(): readonly Refusal[];
-  /** Closes the library for good. It waits for a copy that is being made. */
-  close(): Promise<void>;
 }
+
+const libraryIn: (store: Store) => Library = remember(sqliteLibrary);
 
 /** A keeper of the library in this folder. On opening it empties the bin of old things, lets go of pictures that none names, and makes the copy of the day. */
 export function keepStore(folder: string, now: () => Date): StoreKeeper {
@@ -45,20 +45,25 @@ export function keepStore(folder: string, now: () => Date): StoreKeeper {
       return refusal;
     }
   };
+  const store = async (): Promise<Outcome<Store>> => {
+    if (isClosed) return refuse("store-closed");
+    opening ??= open();
+    const asked = opening;
+    let isOpen = false;
+    try {
+      const opened = await asked;
+      isOpen = opened.ok;
+      return opened;
+    } finally {
+      if (!isOpen && opening === asked) opening = null;
+    }
+  };
   return {
     folder,
-    store: async () => {
-      if (isClosed) return refuse("store-closed");
-      opening ??= open();
-      const asked = opening;
-      let isOpen = false;
-      try {
-        const opened = await asked;
-        isOpen = opened.ok;
-        return opened;
-      } finally {
-        if (!isOpen && opening === asked) opening = null;
-      }
+    store,
+    library: async () => {
+      const opened = await store();
+      return opened.ok ? ok(libraryIn(opened.value)) : opened;
     },
     takeNotices: () => {
       const taken = notices;

@@ -1,5 +1,5 @@
-import type { Json } from "../../schemas/json.ts";
-import { FIRST_SETTINGS, type Settings, settingsShape } from "../../schemas/settings.ts";
+import type { Json } from "../../../schemas/json.ts";
+import { FIRST_SETTINGS, type Settings, settingsShape } from "../../../schemas/settings.ts";
 import type { Store } from "./open.ts";
 
 /** Prefix of what the host notes for itself in the same table. */

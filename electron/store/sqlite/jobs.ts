@@ -1,30 +1,16 @@
-import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
-import { DRAIN_WORDS } from "../../core/base/words/drain.ts";
-import type { Circuit } from "../../core/circuit/circuit.ts";
-import { DRAIN } from "../../core/diagnose/drain.ts";
-import { isSolved, type Job } from "../../core/diagnose/job.ts";
-import type { JobRow } from "../../schemas/calls.ts";
-import { jobShape } from "../../schemas/jobShape.ts";
-import type { Json } from "../../schemas/json.ts";
+import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
+import { DRAIN_WORDS } from "../../../core/base/words/drain.ts";
+import type { Circuit } from "../../../core/circuit/circuit.ts";
+import { DRAIN } from "../../../core/diagnose/drain.ts";
+import { isSolved, type Job } from "../../../core/diagnose/job.ts";
+import type { JobRow } from "../../../schemas/calls.ts";
+import { jobShape } from "../../../schemas/jobShape.ts";
+import type { Json } from "../../../schemas/json.ts";
+import type { JobPlace, JobsAsk, Listed } from "../library.ts";
+import { packed, unpacked } from "../packed.ts";
 import type { Connection } from "./connect.ts";
 import type { Store } from "./open.ts";
-import { packed, unpacked } from "./packed.ts";
 import { searchOf } from "./search.ts";
-
-/** Where a job is: the id of its circuit, and its own. */
-export interface JobPlace {
-  readonly circuit: string;
-  readonly id: string;
-}
-
-/** Which jobs to list: of all circuits, or of one. `limit` rows at most, after the first `from`. */
-export interface JobsAsk {
-  readonly search: string;
-  readonly where: "library" | "bin";
-  readonly circuit: string | null;
-  readonly from: number;
-  readonly limit: number;
-}
 
 const ROW = `j.id, c.id AS circuit, c.title, c.version, j.vehicle, j.told, j.complaint, j.readings, j.suspect, j.share,
   j.solved AS isSolved, j.made, j.edited, j.removed`;
@@ -80,10 +66,7 @@ function keepJob({ connection }: Store, key: number, circuit: () => Outcome<Circ
 }
 
 /** Jobs with how many there are in all: open ones first, newest first; where something is searched, the same among those found. */
-export function listJobs(
-  { connection }: Store,
-  { search, where, circuit, from, limit }: JobsAsk,
-): { readonly rows: JobRow[]; readonly count: number } {
+export function listJobs({ connection }: Store, { search, where, circuit, from, limit }: JobsAsk): Listed<JobRow> {
   const question = searchOf(search);
   if (search.trim() !== "" && question === null) return { rows: [], count: 0 };
   const wanted = [

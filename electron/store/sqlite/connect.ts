@@ -1,6 +1,6 @@
 import { closeSync, openSync, readSync, statSync } from "node:fs";
 import Database from "better-sqlite3";
-import { isDamage, storeRefusal } from "./failure.ts";
+import { isDamage, storeRefusal } from "../failure.ts";
 
 /** An open database of SQLite. */
 export type Connection = Database.Database;

@@ -1,15 +1,7 @@
-import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
+import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
+import type { BenchSave } from "../library.ts";
+import { packed, unpacked } from "../packed.ts";
 import type { Store } from "./open.ts";
-import { packed, unpacked } from "./packed.ts";
-
-/** What stands on a circuit's bench, as a page sends it. */
-export interface BenchSave {
-  readonly bench: string;
-  /** Version of the bench that it was made from; 0 for none. */
-  readonly benchVersion: number;
-  /** True where only the look at it differs, as page and zoom: that is no new version. */
-  readonly isSight?: boolean | undefined;
-}
 
 /**
  * Keeps what stands on a circuit's bench beside the circuit, in place of what was kept, and gives the version that it is

@@ -1,17 +1,17 @@
 import { randomUUID } from "node:crypto";
-import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
-import { problemsOf } from "../../core/circuit/check.ts";
-import type { Circuit } from "../../core/circuit/circuit.ts";
-import type { Job } from "../../core/diagnose/job.ts";
-import { formatCircuit } from "../../schemas/circuit.ts";
-import { BIN_DAYS } from "../../schemas/limits.ts";
+import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
+import type { Circuit } from "../../../core/circuit/circuit.ts";
+import { formatCircuit } from "../../../schemas/circuit.ts";
+import { BIN_DAYS } from "../../../schemas/limits.ts";
+import { factsOf } from "../facts.ts";
+import type { Coming, Save, Standing, Where } from "../library.ts";
+import { hashOfText } from "../packed.ts";
+import { picturesIn } from "../pictureFile.ts";
 import { emptyAttemptsBin } from "./attempts.ts";
-import { type BenchSave, benchVersionOf, keepBench } from "./benches.ts";
+import { benchVersionOf, keepBench } from "./benches.ts";
 import type { Connection } from "./connect.ts";
 import { emptyJobsBin, keepJobs, letGoOfJobs } from "./jobs.ts";
 import type { Store } from "./open.ts";
-import { hashOfText } from "./packed.ts";
-import { picturesIn } from "./pictures.ts";
 import { forgetWords, indexCircuit } from "./search.ts";
 import { addVersion } from "./versions.ts";
 
@@ -27,23 +27,19 @@ export interface Place {
 }
 
 /** The place of a circuit. Refuses `circuit-unknown`; one in the bin is unknown unless asked for. */
-export function placeOf({ connection }: Store, id: string, where: "library" | "bin" = "library"): Outcome<Place> {
+export function placeOf({ connection }: Store, id: string, where: Where = "library"): Outcome<Place> {
   const isThere = where === "bin" ? "removed IS NOT NULL" : "removed IS NULL";
   const place = connection.prepare(`SELECT key, id, version, hash FROM circuits WHERE id = ? AND ${isThere}`).get(id);
   return place ? ok(place as Place) : refuse("circuit-unknown");
 }
 
-/** How a circuit came into the library: the name of its first version, and what was on its bench. */
-export interface Coming {
-  readonly name: string;
-  readonly bench?: string | null;
-  readonly jobs?: readonly Job[];
-  /** Hash of the text of the file it was brought in from. */
-  readonly origin?: string;
-}
-
 /** Takes a circuit into the library as a new one, whole or not at all. */
-export function addCircuit(store: Store, circuit: Circuit, coming: Coming, now: Date): Place {
+export function addCircuit(
+  store: Store,
+  circuit: Circuit,
+  coming: Coming & { /** Hash of the text of the file it was brought in from. */ readonly origin?: string },
+  now: Date,
+): Place {
   const { connection } = store;
   const text = formatCircuit(circuit);
   const id = randomUUID();
@@ -54,7 +50,7 @@ export function addCircuit(store: Store, circuit: Circuit, coming: Coming, now: 
         `INSERT INTO circuits (id, title, vehicle, pages, parts, wires, problems, loose_ends, version, hash, origin, made, edited)
          VALUES (:id, :title, :vehicle, :pages, :parts, :wires, :problems, :looseEnds, 1, :hash, :origin, :now, :now)`,
       )
-      .run({ ...facts(circuit), id, hash, origin: coming.origin ?? null, now: now.toISOString() });
+      .run({ ...factsOf(circuit), id, hash, origin: coming.origin ?? null, now: now.toISOString() });
     const key = Number(lastInsertRowid);
     addVersion(connection, { circuit: key, version: 1, name: coming.name, text, pictures: picturesIn(circuit) }, now);
     if (coming.bench) keepBench(store, key, { bench: coming.bench, benchVersion: 0 }, now);
@@ -62,21 +58,6 @@ export function addCircuit(store: Store, circuit: Circuit, coming: Coming, now: 
     keepJobs(store, key, () => ok(circuit), coming.jobs ?? [], now);
     return { key, id, version: 1, hash };
   })();
-}
-
-/** One accepted edit. `version` is the one it was made on; the bench is left as it is where none is given. */
-export interface Save {
-  readonly version: number;
-  readonly circuit: Circuit;
-  readonly name: string;
-  readonly bench?: BenchSave;
-  readonly jobs?: readonly Job[];
-}
-
-/** The versions of a circuit and of what stands on its bench, as they are in the library now. */
-export interface Standing {
-  readonly version: number;
-  readonly benchVersion: number;
 }
 
 /**
@@ -104,7 +85,7 @@ export function saveCircuit(store: Store, id: string, save: Save, now: Date): Ou
         `UPDATE circuits SET title = :title, vehicle = :vehicle, pages = :pages, parts = :parts, wires = :wires,
            problems = :problems, loose_ends = :looseEnds, version = :version, hash = :hash, edited = :now WHERE key = :key`,
       )
-      .run({ ...facts(save.circuit), key, version: version + 1, hash, now: now.toISOString() });
+      .run({ ...factsOf(save.circuit), key, version: version + 1, hash, now: now.toISOString() });
     indexCircuit(connection, key, save.circuit);
     return ok({ version: version + 1, benchVersion });
   })();
@@ -151,18 +132,4 @@ function letGo(connection: Connection, key: number): void {
   forgetWords(connection, key);
   letGoOfJobs(connection, key);
   connection.prepare("DELETE FROM circuits WHERE key = ?").run(key);
-}
-
-function facts(circuit: Circuit): Readonly<Record<string, string | number>> {
-  const found = problemsOf(circuit);
-  const looseEnds = found.filter(({ severity }) => severity === "loose-end").length;
-  return {
-    title: circuit.title,
-    vehicle: circuit.vehicle ?? "",
-    pages: circuit.pages.length,
-    parts: circuit.parts.length,
-    wires: circuit.wires.length,
-    problems: found.length - looseEnds,
-    looseEnds,
-  };
 }

@@ -1,4 +1,4 @@
-import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
+import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
 import type { Connection } from "./connect.ts";
 import type { Upgrade } from "./upgrades.ts";
 

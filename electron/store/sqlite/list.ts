@@ -1,24 +1,14 @@
-import type { CircuitRow } from "../../schemas/calls.ts";
+import type { CircuitRow } from "../../../schemas/calls.ts";
+import type { ListAsk, Listed } from "../library.ts";
 import type { Store } from "./open.ts";
 import { searchOf } from "./search.ts";
-
-/** Which circuits to list. `limit` rows at most, after the first `from`. */
-export interface ListAsk {
-  readonly search: string;
-  readonly where: "library" | "bin";
-  readonly from: number;
-  readonly limit: number;
-}
 
 const ROW = `c.id, c.title, c.vehicle, c.pages, c.parts, c.wires, c.problems, c.loose_ends AS looseEnds, c.version,
   c.made, c.edited, r.opened, c.removed`;
 const ROWS = `FROM circuits c LEFT JOIN recent r ON r.circuit = c.key`;
 
 /** Circuits with how many there are in all; newest edit first, or where something is searched the best match first. */
-export function listCircuits(
-  { connection }: Store,
-  { search, where, from, limit }: ListAsk,
-): { readonly rows: CircuitRow[]; readonly count: number } {
+export function listCircuits({ connection }: Store, { search, where, from, limit }: ListAsk): Listed<CircuitRow> {
   const isThere = where === "bin" ? "c.removed IS NOT NULL" : "c.removed IS NULL";
   if (search.trim() === "") {
     const rows = connection.prepare(

@@ -1,10 +1,10 @@
 import { constants, existsSync } from "node:fs";
 import { access, mkdir, rename } from "node:fs/promises";
 import { join } from "node:path";
-import { type Outcome, ok, type Refusal, refuse } from "../../core/base/outcome.ts";
+import { type Outcome, ok, type Refusal, refuse } from "../../../core/base/outcome.ts";
+import { isDamage, storeRefusal } from "../failure.ts";
 import { copiesIn, makeCopy, makeDailyCopy, restoreCopy, stampOf } from "./backup.ts";
 import { type Connection, connect, isEmpty, isOurs, isSound } from "./connect.ts";
-import { isDamage, storeRefusal } from "./failure.ts";
 import { applyUpgrades, pendingUpgrades } from "./upgrade.ts";
 import { UPGRADES, type Upgrade } from "./upgrades.ts";
 

@@ -1,13 +1,13 @@
 import { z } from "zod";
-import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
-import type { Exercise } from "../../core/lesson/exercise.ts";
-import type { Recorded } from "../../core/lesson/move.ts";
-import type { AttemptRow, KeptAttempt } from "../../schemas/calls.ts";
-import { recordedShape } from "../../schemas/handinShape.ts";
-import { LIMITS } from "../../schemas/limits.ts";
+import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
+import type { Recorded } from "../../../core/lesson/move.ts";
+import type { AttemptRow, KeptAttempt } from "../../../schemas/calls.ts";
+import { recordedShape } from "../../../schemas/handinShape.ts";
+import { LIMITS } from "../../../schemas/limits.ts";
+import type { AddedMoves, TakenExercise, Where } from "../library.ts";
+import { packed, unpacked } from "../packed.ts";
 import type { Connection } from "./connect.ts";
 import type { Store } from "./open.ts";
-import { packed, unpacked } from "./packed.ts";
 import { noteAttempt } from "./recent.ts";
 
 const ROW = "id, title, complaint, minutes, moves, over AS isOver, made, edited, removed";
@@ -15,7 +15,7 @@ const ROW = "id, title, complaint, minutes, moves, over AS isOver, made, edited,
 const routeShape = z.array(recordedShape).max(LIMITS.moves);
 
 /** Exercises that are kept or in the bin: those under way first, newest first. */
-export function listAttempts({ connection }: Store, where: "library" | "bin"): AttemptRow[] {
+export function listAttempts({ connection }: Store, where: Where): AttemptRow[] {
   const wanted = `removed IS ${where === "bin" ? "NOT NULL" : "NULL"}`;
   return connection
     .prepare(`SELECT ${ROW} FROM attempts WHERE ${wanted} ORDER BY over, edited DESC, key DESC`)
@@ -30,11 +30,7 @@ function rowOf(row: unknown): AttemptRow {
 }
 
 /** Takes an exercise in by its id; one that is known keeps its route, and comes back out of the bin. */
-export function takeAttempt(
-  store: Store,
-  { id, text, exercise }: { readonly id: string; readonly text: string; readonly exercise: Exercise },
-  now: Date,
-): Outcome<KeptAttempt> {
+export function takeAttempt(store: Store, { id, text, exercise }: TakenExercise, now: Date): Outcome<KeptAttempt> {
   const complaint = exercise.circuit.checks.find((check) => check.id === exercise.complaint)?.label ?? "";
   store.connection
     .prepare(
@@ -79,7 +75,7 @@ function routeIn(blob: Buffer): KeptAttempt["route"] | null {
 /** Keeps moves behind the first `from` of a route. Refuses as `openAttempt`, and `attempt-elsewhere` where another page was faster. */
 export function addMoves(
   store: Store,
-  { id, from, moves, learner }: { id: string; from: number; moves: readonly Recorded[]; learner: string },
+  { id, from, moves, learner }: AddedMoves,
   now: Date,
 ): Outcome<Record<never, never>> {
   return store.connection.transaction((): Outcome<Record<never, never>> => {

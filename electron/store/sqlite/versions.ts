@@ -1,10 +1,10 @@
-import { type Outcome, refuse } from "../../core/base/outcome.ts";
-import type { Circuit } from "../../core/circuit/circuit.ts";
-import type { VersionRow } from "../../schemas/calls.ts";
-import { readCircuit } from "../../schemas/circuit.ts";
+import { type Outcome, refuse } from "../../../core/base/outcome.ts";
+import type { Circuit } from "../../../core/circuit/circuit.ts";
+import type { VersionRow } from "../../../schemas/calls.ts";
+import { readCircuit } from "../../../schemas/circuit.ts";
+import { packed, unpacked } from "../packed.ts";
 import type { Connection } from "./connect.ts";
 import type { Store } from "./open.ts";
-import { packed, unpacked } from "./packed.ts";
 import { notePictures } from "./pictures.ts";
 
 /** The newest versions are all kept; of older ones the last of each day. */

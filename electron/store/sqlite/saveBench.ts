@@ -1,7 +1,7 @@
-import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
-import type { Job } from "../../core/diagnose/job.ts";
-import { type BenchSave, keepBench } from "./benches.ts";
-import { placeOf, type Standing } from "./circuits.ts";
+import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
+import type { BenchKept, Standing } from "../library.ts";
+import { keepBench } from "./benches.ts";
+import { placeOf } from "./circuits.ts";
 import { keepJobs } from "./jobs.ts";
 import type { Store } from "./open.ts";
 import { circuitInVersion } from "./versions.ts";
@@ -14,7 +14,7 @@ import { circuitInVersion } from "./versions.ts";
 export function saveBench(
   store: Store,
   id: string,
-  { version, jobs, ...save }: BenchSave & { readonly version: number; readonly jobs: readonly Job[] },
+  { version, jobs, ...save }: BenchKept,
   now: Date,
 ): Outcome<Standing> {
   return store.connection.transaction((): Outcome<Standing> => {

@@ -1,4 +1,4 @@
-import type { KeptMark } from "../../schemas/calls.ts";
+import type { KeptMark } from "../../../schemas/calls.ts";
 import type { Store } from "./open.ts";
 
 /** All marks, by learner and then in the order in which they were graded. */

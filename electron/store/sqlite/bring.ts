@@ -1,0 +1,44 @@
+import { type Outcome, ok } from "../../../core/base/outcome.ts";
+import { LIBRARY_NAMES } from "../../../core/base/words/library.ts";
+import type { Circuit } from "../../../core/circuit/circuit.ts";
+import type { OpenedCircuit } from "../../../schemas/calls.ts";
+import { formatCircuit } from "../../../schemas/circuit.ts";
+import type { BroughtFile, Coming } from "../library.ts";
+import { hashOfText } from "../packed.ts";
+import { benchOf, benchVersionOf } from "./benches.ts";
+import { addCircuit, circuitFrom, type Place, placeOf } from "./circuits.ts";
+import type { Store } from "./open.ts";
+import { keepPicture } from "./pictures.ts";
+import { noteOpened } from "./recent.ts";
+import { circuitInVersion } from "./versions.ts";
+
+/** Brings the circuit of this id to the bench. Refuses `circuit-unknown` and `version-damaged`. */
+export function openCircuit(store: Store, id: string, now: Date): Outcome<OpenedCircuit> {
+  const place = placeOf(store, id);
+  return place.ok ? bringToBench(store, place.value, now) : place;
+}
+
+/** Brings a circuit of the library to the bench and notes it. Refuses `version-damaged`. */
+function bringToBench(store: Store, place: Place, now: Date, known = false): Outcome<OpenedCircuit> {
+  const circuit = circuitInVersion(store, place.key, place.version);
+  if (!circuit.ok) return circuit;
+  noteOpened(store, place.key, place.id, now);
+  const { id, version, key } = place;
+  const bench = benchOf(store, key);
+  return ok({ id, version, circuit: circuit.value, bench, benchVersion: benchVersionOf(store, key), known });
+}
+
+/** Takes a new circuit into the library and brings it to the bench. */
+export function bringNew(store: Store, circuit: Circuit, coming: Coming, now: Date): Outcome<OpenedCircuit> {
+  return bringToBench(store, addCircuit(store, circuit, coming, now), now);
+}
+
+/** Takes a circuit from a file into the library with its pictures, which are kept first; one that is known is opened. */
+export function bringIn(store: Store, { circuit, pictures }: BroughtFile, now: Date): Outcome<OpenedCircuit> {
+  for (const file of pictures) keepPicture(store, file, now);
+  const origin = hashOfText(formatCircuit(circuit));
+  const known = circuitFrom(store, origin);
+  if (known) return bringToBench(store, known, now, true);
+  const place = addCircuit(store, circuit, { name: LIBRARY_NAMES.brought, origin }, now);
+  return bringToBench(store, place, now);
+}
