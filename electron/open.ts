@@ -122,6 +122,7 @@ async function openInBrowser(folder: string, file: string | null, console: Start
     now: () => new Date(),
     fault: (error) =>
       console.complain(`Wirefathom met a fault of its own: ${error instanceof Error ? error.message : error}.\n`),
+    refused: (line) => console.complain(line),
   });
   if (!session.isOwner) return hand(session.address, console);
   console.write(`${WORDS.address.replace("{address}", session.address)}\n`);

@@ -29,13 +29,14 @@ export function turnAway(response: ServerResponse, status: number, sentence: str
   reply(response, status, `${sentence}\n`, { connection: "close" });
 }
 
-/** Answers what is no HTTP, or did not arrive in time, with the headers that every response has; then hangs up. */
-export function hangUp(error: Error & { readonly code?: string }, socket: Duplex): void {
+/** Answers what is no HTTP, or did not arrive in time, with the headers that every response has, and hangs up: what it said, or null where nobody listened. */
+export function hangUp(error: Error & { readonly code?: string }, socket: Duplex): string | null {
   if (!socket.writable || error.code === "ECONNRESET") {
     socket.destroy();
-    return;
+    return null;
   }
   const status = error.code === "ERR_HTTP_REQUEST_TIMEOUT" ? "408 Request Timeout" : "400 Bad Request";
   const headers = Object.entries({ ...HEADERS, connection: "close", "content-length": "0" });
   socket.end(`HTTP/1.1 ${status}\r\n${headers.map(([name, text]) => `${name}: ${text}\r\n`).join("")}\r\n`);
+  return status;
 }

@@ -1,4 +1,5 @@
 import type { IncomingMessage, ServerResponse } from "node:http";
+import type { Socket } from "node:net";
 import { CALL_LIMITS } from "../../schemas/calls/call.ts";
 import { answerText } from "../answers/door.ts";
 import type { Host } from "../answers/host.ts";
@@ -18,6 +19,8 @@ export interface Serving {
   readonly key: string;
   /** Most bytes of a call. */
   readonly mostBytes?: number;
+  /** Told which connection turned out to be the person's own. */
+  letIn(socket: Socket): void;
 }
 
 const AGAIN_BYTES = 10_000;
@@ -27,13 +30,24 @@ const CALL_PATH = "/call/";
 export async function serve(serving: Serving, request: IncomingMessage, response: ServerResponse): Promise<void> {
   const here = `127.0.0.1:${serving.port}`;
   // A page elsewhere can point a name of its own at this address; only the plain address is answered.
-  if (request.headers.host !== here) return turnAway(response, 421, "This is not the address of Wirefathom.");
+  if (request.headers.host !== here || (request.headersDistinct.host?.length ?? 0) > 1) {
+    return turnAway(response, 421, "This is not the address of Wirefathom.");
+  }
   // Two slashes first would name another host, whose origin would then pass for this one.
   const address = /^\/(?!\/)/.test(request.url ?? "") ? URL.parse(request.url!, `http://${here}`) : null;
   if (address?.host !== here) return turnAway(response, 400, "This is no address.");
+  if (isFromElsewhere(request, address.origin)) return turnAway(response, 403, "This page may not ask.");
+  if (serving.keys.isKnown(request.headers.cookie)) serving.letIn(request.socket);
   if (request.method === "POST") return await post(serving, address, request, response);
   if (request.method === "GET" || request.method === "HEAD") return await get(serving, address, request, response);
   return turnAway(response, 405, "This cannot be done here.");
+}
+
+/** True where a browser says that another page asks: one of another site, or of another port of this machine. */
+function isFromElsewhere({ headers, headersDistinct }: IncomingMessage, own: string): boolean {
+  const site = headers["sec-fetch-site"];
+  if (site !== undefined && site !== "same-origin" && site !== "none") return true;
+  return headers.origin !== undefined && (headers.origin !== own || headersDistinct.origin?.length !== 1);
 }
 
 async function get(

@@ -21,6 +21,8 @@ export interface SessionWish {
   now(): Date;
   /** Told what goes wrong inside. */
   fault(error: unknown): void;
+  /** Told in a line what a stranger was refused. */
+  refused(line: string): void;
 }
 
 /** A library that is served to a browser. */
@@ -66,7 +68,7 @@ export async function beginSession(wish: SessionWish): Promise<Session> {
     saveFile: async () => ok({ done: "download" }),
     chooseFile: async () => ok({ done: "choose" }),
   };
-  const loopback = await startLoopback(host, wish.pages, wish.fault);
+  const loopback = await startLoopback(host, wish.pages, wish.fault, { refused: wish.refused });
   const { port, key } = loopback;
   const opened = await keeper.library();
   if (opened.ok) await writeLock(wish.folder, { pid: process.pid, port, key });

@@ -1,48 +1,8 @@
-import { mkdirSync, symlinkSync, writeFileSync } from "node:fs";
 import { connect } from "node:net";
-import { join } from "node:path";
-import { describe, expect, it, onTestFinished } from "vitest";
+import { describe, expect, it } from "vitest";
 import { CONTENT_SECURITY_POLICY } from "../../electron/headers.ts";
-import { type Loopback, type LoopbackLimits, startLoopback } from "../../electron/loopback.ts";
 import { type Reply, send } from "./http.ts";
-import { hostOn, ownFolder } from "./library.ts";
-
-const JSON_TYPE = { "content-type": "application/json" };
-
-/** A served page with a secret beside its folder. */
-async function served(limits?: LoopbackLimits): Promise<Loopback> {
-  const folder = ownFolder();
-  const pages = join(folder, "pages");
-  mkdirSync(join(pages, "assets"), { recursive: true });
-  writeFileSync(join(pages, "index.html"), "<!doctype html><title>page</title>");
-  writeFileSync(join(pages, "assets", "main-1.js"), "export {}");
-  writeFileSync(join(pages, "assets", "notes.md"), "not given out");
-  writeFileSync(join(folder, "secret.txt"), "secret");
-  symlinkSync(join(folder, "secret.txt"), join(pages, "link.txt"));
-  const faults: unknown[] = [];
-  const loopback = await startLoopback(hostOn(join(folder, "library")), pages, (error) => faults.push(error), limits);
-  onTestFinished(async () => {
-    await loopback.close();
-    expect(faults).toEqual([]);
-  });
-  return loopback;
-}
-
-function pathOf(address: string): string {
-  const { pathname, search } = new URL(address);
-  return pathname + search;
-}
-
-/** The cookie of a browser that came in by a new address. */
-async function cookieOf(loopback: Loopback): Promise<Record<string, string>> {
-  const { headers } = await send(loopback.port, pathOf(loopback.newAddress()));
-  return { cookie: headers["set-cookie"]![0]!.split(";")[0]! };
-}
-
-/** What a page of this server sends with a call. */
-async function ownHeaders(loopback: Loopback): Promise<Record<string, string>> {
-  return { ...(await cookieOf(loopback)), ...JSON_TYPE, origin: `http://127.0.0.1:${loopback.port}` };
-}
+import { cookieOf, ownHeaders, pathOf, served } from "./served.ts";
 
 describe("coming in", () => {
   it("works once with an address, and gives a cookie that no script and no other site gets", async () => {
@@ -287,7 +247,7 @@ describe("every response", () => {
   });
 
   it("is bounded in number", async () => {
-    const loopback = await served({ connections: 5 });
+    const loopback = await served({ strangers: 5 });
     const sockets = Array.from({ length: 40 }, () => connect({ host: "127.0.0.1", port: loopback.port }));
     const closed = await Promise.all(
       sockets.map(

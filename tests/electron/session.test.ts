@@ -20,6 +20,7 @@ async function begun(folder: string, file: string | null = null): Promise<Sessio
     fault: (error) => {
       throw error;
     },
+    refused: () => {},
   });
   onTestFinished(() => session.close());
   return session;

@@ -17,6 +17,7 @@ const session = await beginSession({
     console.error(error);
     process.exitCode = 1;
   },
+  refused: (line) => process.stderr.write(line),
 });
 process.once("SIGTERM", () => void session.close().then(() => process.stdin.destroy()));
 // Held open by the story: a host must not outlive it, however the story ends.

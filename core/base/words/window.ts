@@ -37,6 +37,14 @@ export const TROUBLE_NAMES = {
   close: "Close",
 } as const;
 
+/** What is told in the terminal of a request that was refused. */
+export const REFUSED_WORDS = {
+  one: "{time} refused: {reason}",
+  more: "{count} more were refused and are not listed.",
+  waited: "a connection that asked for nothing while many waited",
+  tooMany: "a connection, since there are too many",
+} as const;
+
 /** What a start says in the terminal. */
 export const START_NAMES = {
   building: "Building the window from its sources; this is done once.",
