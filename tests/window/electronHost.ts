@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { _electron, type ElectronApplication } from "@playwright/test";
 import { electronProgram } from "../../electron/launch/electron.ts";
-import { chromiumProgram, hasElectron, ROOT } from "./machine.ts";
+import { chromiumProgram, hasElectron, NO_NETWORK, ROOT } from "./machine.ts";
 import type { OpenProgram, SavedFile } from "./opened.ts";
 
 /** Where the driver of tests finds Electron's program; it asks for it once. */
@@ -24,7 +24,13 @@ export async function openElectron(folder: string, file: string | null): Promise
     args: [ROOT, ...(file === null ? [] : [file])],
     // Chromium has no sandbox for root.
     chromiumSandbox: process.getuid?.() !== 0 || !hasElectron(),
-    env: { ...env, WIREFATHOM_DATA: folder, STANDIN_CHROMIUM: chromiumProgram() ?? "" },
+    env: {
+      ...env,
+      // The stand-in runs the program in Node; Electron takes no such option, and its session asks for nothing foreign anyhow.
+      ...(!hasElectron() && { NODE_OPTIONS: `--require=${NO_NETWORK}` }),
+      WIREFATHOM_DATA: folder,
+      STANDIN_CHROMIUM: chromiumProgram() ?? "",
+    },
   });
   const ended = once(app.process(), "exit");
   const page = await app.firstWindow();

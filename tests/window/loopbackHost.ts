@@ -4,12 +4,19 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { createInterface } from "node:readline";
 import type { BrowserContext } from "@playwright/test";
-import { ROOT } from "./machine.ts";
+import { NO_NETWORK, ROOT } from "./machine.ts";
 import type { OpenProgram } from "./opened.ts";
 
 /** Serves the library in a folder from a process of its own, and opens its page in a browser. */
 export async function openLoopback(context: BrowserContext, folder: string, file: string | null): Promise<OpenProgram> {
-  const words = [join(import.meta.dirname, "serve.ts"), ROOT, folder, ...(file === null ? [] : [file])];
+  const words = [
+    "--require",
+    NO_NETWORK,
+    join(import.meta.dirname, "serve.ts"),
+    ROOT,
+    folder,
+    ...(file === null ? [] : [file]),
+  ];
   const server = spawn(process.execPath, words, { stdio: ["pipe", "pipe", "pipe"] });
   let complaint = "";
   server.stderr.on("data", (piece) => {

@@ -6,6 +6,9 @@ import { electronProgram, hasScreen } from "../../electron/launch/electron.ts";
 /** Root of the project. */
 export const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 
+/** Loaded before a host, ends it as soon as it asks for the network. */
+export const NO_NETWORK = join(ROOT, "tests", "noNetwork.ts");
+
 /** Names under which Chromium is installed. */
 const NAMES = ["chromium", "chromium-browser", "google-chrome"];
 

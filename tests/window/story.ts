@@ -7,6 +7,7 @@ import {
   type ElectronApplication,
   expect,
   type Page,
+  type Request,
   type TestInfo,
 } from "@playwright/test";
 import { openElectron } from "./electronHost.ts";
@@ -29,7 +30,8 @@ import type { HostName, OpenProgram, SavedFile } from "./opened.ts";
  * program's own window: there a story is told too where it needs what hosts do in ways of their own (windows, menus, files,
  * dialogs, keeping, printing), and says so, `story("...", { tag: "@both" }, async ...)`. `npm run test:long` tells all of
  * them in both. Find things as a person does, by role and name. Ask for `program.page` anew after a restart.
- * A fault on the page's console, as something that its policy forbids, fails the story by itself. What differs between the
+ * A fault on the page's console, as something that its policy forbids, and anything asked of the network by page or host
+ * fails the story by itself. What differs between the
  * hosts belongs in `opened.ts` and its two hosts, not in a story; what only one of them has, in a file named for it, as
  * `electronWindow.spec.ts`. `story.use({ file: PATH })` starts with a file.
  * The page that is run is the one in `out/`: `npm run build` first. A story takes two seconds; make few, long ones.
@@ -123,8 +125,23 @@ function watch(page: Page, faults: string[]): () => void {
   const onConsole = (said: ConsoleMessage): void => {
     if (said.type() === "error") faults.push(said.text());
   };
+  const onRequest = (asked: Request): void => {
+    if (!staysHere(asked.url())) faults.push(`the network was asked for ${asked.url()}`);
+  };
   page.on("pageerror", onError).on("console", onConsole);
-  return () => page.off("pageerror", onError).off("console", onConsole);
+  // Of every window and worker that the page opens, too.
+  page.context().on("request", onRequest);
+  return () => {
+    page.off("pageerror", onError).off("console", onConsole);
+    page.context().off("request", onRequest);
+  };
+}
+
+/** True where what a page asks for is its own host's, or made by itself. */
+function staysHere(address: string): boolean {
+  const { protocol, hostname } = new URL(address);
+  if (["app:", "blob:", "data:", "devtools:"].includes(protocol)) return true;
+  return protocol === "http:" && (hostname === "127.0.0.1" || hostname.endsWith(".standin.localhost"));
 }
 
 const told = new Set<string>();
