@@ -12,6 +12,10 @@ const ROOT = fileURLToPath(new URL("../../..", import.meta.url));
 export interface RunningHost {
   /** Lets one page in, once. */
   readonly address: string;
+  /** Number of the process. */
+  readonly pid: number;
+  /** Where its inspector listens, where it was started with one. */
+  readonly inspector: string | null;
   stop(): Promise<void>;
 }
 
@@ -29,14 +33,31 @@ export function freshFolder(): { readonly path: string; remove(): void } {
 
 /** Starts the host as `npm start` does, without a screen, with a circuit file or none, and waits until it serves. */
 export async function startHost(...file: readonly string[]): Promise<RunningHost> {
+  return started([], file);
+}
+
+/** The same with an inspector, by which its memory can be looked at from outside. */
+export async function startInspected(): Promise<RunningHost> {
+  return started(["--inspect=127.0.0.1:0"], []);
+}
+
+async function started(switches: readonly string[], file: readonly string[]): Promise<RunningHost> {
   const folder = freshFolder();
-  const host = spawn(process.execPath, [join(ROOT, "electron", "run.cjs"), "open", ...file], {
-    stdio: ["ignore", "pipe", "inherit"],
+  const host = spawn(process.execPath, [...switches, join(ROOT, "electron", "run.cjs"), "open", ...file], {
+    stdio: ["ignore", "pipe", "pipe"],
     env: { ...process.env, WIREFATHOM_DATA: folder.path, DISPLAY: undefined, WAYLAND_DISPLAY: undefined },
+  });
+  let inspector: string | null = null;
+  host.stderr.on("data", (piece) => {
+    const listens = /^Debugger listening on (ws:\S+)/m.exec(String(piece));
+    if (listens) inspector = listens[1]!;
+    else if (switches.length === 0) process.stderr.write(piece);
   });
   const address = await addressOf(host);
   return {
     address,
+    pid: host.pid!,
+    inspector,
     stop: async () => {
       host.kill("SIGTERM");
       if (host.exitCode === null) await once(host, "exit");
