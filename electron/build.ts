@@ -11,14 +11,18 @@ import { EXERCISE_SCRIPT, EXERCISE_STYLE, SCRIPT, STYLE, TAKE_HOME } from "./pri
 const SOURCES = ["core", "schemas", "renderer", "electron", "package-lock.json"];
 /** Where the list of what others made is written: for packaging and the host, and beside the page. */
 const LICENCES = [join("out", "licences.json"), join("out", "renderer", "licences.json")] as const;
+/** What builds is no part of what is built; a packed program asks for none of it. */
+const BUILDERS = ["vite", "rolldown"];
 const BUNDLES = [
   ["main", "main.ts"],
   ["preload", "preload.ts"],
   ["printer", "print/printer.ts"],
+  ["terminal", "terminal/process.ts"],
 ] as const;
 
-/** True where what is built was built from the sources as they are. */
+/** True where what is built was built from the sources as they are; a packed program has none, and is built. */
 export function isBuilt(root: string): boolean {
+  if (!existsSync(join(root, "electron"))) return true;
   const mark = markFile(root);
   return existsSync(mark) && readFileSync(mark, "utf8") === signatureOf(root);
 }
@@ -54,8 +58,8 @@ export async function buildPage(root: string, seen: Set<string> = new Set()): Pr
 }
 
 /**
- * Builds the window's own part into `out/electron` or another folder, as CommonJS: one file for each of main, preload and printer, since
- * a sandboxed preload may load no second one. Nothing is left outside but Electron and SQLite; fonts are laid beside them.
+ * Builds the window's own part into `out/electron` or another folder, as CommonJS: one file for each of main, preload, printer and
+ * terminal, since a sandboxed preload may load no second one. Nothing is left outside but Electron and SQLite; fonts are laid beside them.
  */
 export async function buildWindow(
   root: string,
@@ -67,7 +71,7 @@ export async function buildWindow(
     await bundle({
       input: join(root, "electron", input),
       platform: "node",
-      external: ["electron", "better-sqlite3"],
+      external: ["electron", "better-sqlite3", ...BUILDERS],
       plugins: [packagesSeen(seen)],
       output: { file: join(out, `${name}.cjs`), format: "cjs", codeSplitting: false },
       logLevel: "warn",

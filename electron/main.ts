@@ -1,4 +1,5 @@
 import { mkdirSync } from "node:fs";
+import { createRequire } from "node:module";
 import { homedir } from "node:os";
 import { join, resolve } from "node:path";
 import { app, type BrowserWindow, dialog, Menu, session } from "electron";
@@ -11,6 +12,7 @@ import { menuTemplate } from "./menu.ts";
 import { TAKE_HOME } from "./print/takeHome.ts";
 import { registerScheme, servePages } from "./protocol.ts";
 import { keepStore } from "./store/sqlite/keeper.ts";
+import { askedBy } from "./terminal/commandNames.ts";
 import { handleCalls } from "./window/calls.ts";
 import { classroomOf } from "./window/classroom.ts";
 import { fileDialogs } from "./window/dialogs.ts";
@@ -33,8 +35,10 @@ app.on("open-file", (event, path) => {
   takeFile(path);
 });
 
-const givenFile = fileIn(process.argv.slice(app.isPackaged ? 1 : 2), process.cwd());
-if (app.requestSingleInstanceLock({ file: givenFile })) {
+const asked = askedBy(process.argv.slice(app.isPackaged ? 1 : 2));
+const givenFile = "file" in asked && asked.file !== null ? resolve(asked.file) : null;
+if ("command" in asked) void app.whenReady().then(() => runCommand(asked.command));
+else if (app.requestSingleInstanceLock({ file: givenFile })) {
   if (givenFile !== null) requests.setStartFile(givenFile);
   app.on("second-instance", (_event, _words, _folder, sent) => {
     const { file } = (sent ?? {}) as { readonly file?: unknown };
@@ -108,10 +112,12 @@ function takeFile(path: string): void {
   else requests.setStartFile(path);
 }
 
-/** The first word of a command line that is a file and no switch. */
-function fileIn(words: readonly string[], from: string): string | null {
-  const file = words.find((word) => word !== "" && !word.startsWith("-"));
-  return file === undefined ? null : resolve(from, file);
+/** Runs one command line in place of a window: the packed program is no Node, and carries its terminal with it. */
+async function runCommand(words: readonly string[]): Promise<void> {
+  const load = createRequire(import.meta.url);
+  const { runProcess } = load("./terminal.cjs") as typeof import("./terminal/process.ts");
+  await runProcess(words);
+  process.stdout.write("", () => app.exit(Number(process.exitCode ?? 0)));
 }
 
 /** Everything is in one file once the library was closed in order. */

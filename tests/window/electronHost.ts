@@ -17,11 +17,14 @@ export function programOfElectron(): string {
   return program;
 }
 
-/** Opens the program's own window on the library in a folder: in Electron where it is here, else in the stand-in. */
-export async function openElectron(folder: string, file: string | null): Promise<OpenProgram> {
+/**
+ * Opens the program's own window on the library in a folder: in Electron where it is here, else in the stand-in. `root` is the
+ * folder of the program, where it is not the project's.
+ */
+export async function openElectron(folder: string, file: string | null, root = ROOT): Promise<OpenProgram> {
   const { ELECTRON_RUN_AS_NODE: _, ...env } = process.env as Record<string, string>;
   const app = await _electron.launch({
-    args: [ROOT, ...(file === null ? [] : [file])],
+    args: [root, ...(file === null ? [] : [file])],
     // Chromium has no sandbox for root.
     chromiumSandbox: process.getuid?.() !== 0 || !hasElectron(),
     env: {

@@ -47,7 +47,7 @@ export async function lesson(console: Console, file: string | undefined, typed: 
 async function listed(console: Console, typed: LessonTyped): Promise<number> {
   const samples = [...(await samplesIn(SAMPLES))].filter(([, { circuit }]) => questionsIn(circuit) > 0);
   const rows = samples.map(([name, { circuit, exercises }]) => ({
-    file: here(`${SAMPLES}${name}.circuit.json`),
+    file: here(join(SAMPLES, `${name}.circuit.json`)),
     title: circuit.title,
     scenes: circuit.scenes.length,
     questions: questionsIn(circuit),
