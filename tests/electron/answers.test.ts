@@ -370,7 +370,13 @@ describe("whatever a page sends", () => {
   });
 
   it("is refused with a code that has words", () => {
-    const files = ["answers/door.ts", "answers/circuits.ts", "answers/samples.ts", "store/sqlite/open.ts", "store/failure.ts"]
+    const files = [
+      "answers/door.ts",
+      "answers/circuits.ts",
+      "answers/samples.ts",
+      "store/sqlite/open.ts",
+      "store/failure.ts",
+    ]
       .concat(
         "store/sqlite/upgrade.ts",
         "store/sqlite/circuits.ts",
