@@ -4,12 +4,15 @@ import { Rig } from "../../core/live/rig.ts";
 import { reach, settle } from "../../core/live/settle.ts";
 import { lotsOf } from "../lots.ts";
 import { circuitsOf } from "./circuits.ts";
+import { type Goal, judged } from "./goal.ts";
 import { median, medianMs } from "./measure.ts";
-import { denseMs, inverseMs, refactorMs, referenceMs } from "./yardsticks.ts";
+import { denseMs, inProcessMs, inverseMs, refactorMs, referenceMs } from "./yardsticks.ts";
 
-const SIZES = [50, 200, 1_000, 5_000];
+const SIZES = [50, 200, 1_000, 5_000, 20_000];
 /** A dense matrix of more unknowns than this takes minutes. */
 const MOST_DENSE = 1_500;
+/** In one process the reference takes as long for a circuit of more. */
+const MOST_IN_PROCESS = 6_000;
 
 /** What one size came to: medians over its circuits, in milliseconds. */
 interface Row {
@@ -19,6 +22,8 @@ interface Row {
   readonly clickMs: number;
   /** One process of the reference for one operating point. */
   readonly processMs: number;
+  /** One operating point of the reference in a process that has the circuit already; null where that takes minutes. */
+  readonly inProcessMs: number | null;
   /** One dense LU of the contracted nodal matrix; null where that would take minutes. */
   readonly denseMs: number | null;
   /** One full numeric factorisation of ours. */
@@ -65,6 +70,7 @@ function measureOne(seed: number, circuit: Circuit) {
     refactorMs: refactorMs(rig),
     inverseMs: inverseMs(rig),
     processMs: referenceMs(rig),
+    inProcessMs: unknowns > MOST_IN_PROCESS ? Number.NaN : inProcessMs(rig),
     denseMs: unknowns > MOST_DENSE ? Number.NaN : denseMs(rig),
   };
 }
@@ -77,6 +83,7 @@ function measure(nodes: number): Row {
     unknowns: middle(({ unknowns }) => unknowns),
     clickMs: middle(({ clickMs }) => clickMs),
     processMs: middle(({ processMs }) => processMs),
+    inProcessMs: nodes > MOST_IN_PROCESS ? null : middle(({ inProcessMs }) => inProcessMs),
     denseMs: nodes > MOST_DENSE ? null : middle(({ denseMs }) => denseMs),
     refactorMs: middle(({ refactorMs }) => refactorMs),
     inverseMs: middle(({ inverseMs }) => inverseMs),
@@ -84,32 +91,72 @@ function measure(nodes: number): Row {
   };
 }
 
-// ---------------------------------------------------------------- floors
+// ---------------------------------------------------------------- goals
 
-/** At about 200 nodes a dense factorisation takes at least as many clicks. */
-const DENSE_FLOOR = 100;
-/** And a process of the reference; most of that is its start, which takes 10 ms on one machine and 30 ms on another. */
-const PROCESS_FLOOR = 800;
-/** Source ohms of all nodes cost at most as many full factorisations; a circuit of 50 nodes is done before it has begun. */
-const SOURCE_CEILING = 2;
-const CEILING_FROM = 200;
+/** How many clicks a yardstick is worth: what it is to be at a size, and the floor. */
+const WORTH: readonly (readonly [
+  nodes: number,
+  of: "inProcessMs" | "denseMs" | "processMs",
+  goal: number,
+  floor: number,
+])[] = [
+  [200, "inProcessMs", 50, 25],
+  [1_000, "inProcessMs", 80, 40],
+  [5_000, "inProcessMs", 220, 100],
+  [200, "denseMs", 200, 100],
+  [20_000, "processMs", 500, 200],
+];
+const YARDSTICKS = {
+  inProcessMs: "a point of the reference in-process",
+  denseMs: "a dense LU",
+  processMs: "a process of the reference",
+} as const;
+/** A click on a circuit twenty times as large may take so many times as long. */
+const GROWTH = { from: 1_000, to: 20_000, goal: 30, ceiling: 60 } as const;
+/** Source ohms of all nodes, in full factorisations; a circuit of 50 nodes is done before it has begun. */
+const SOURCE = { from: 200, to: 5_000, goal: 1, ceiling: 2 } as const;
 
-/** A line for each floor that a row falls below. */
-function belowFloor(row: Row): readonly string[] {
-  const lines: string[] = [];
-  const source = row.sourceOhmsMs / row.refactorMs;
-  if (row.nodes >= CEILING_FROM && !(source <= SOURCE_CEILING)) {
-    lines.push(
-      `${row.nodes} nodes: all source ohms cost ${source.toFixed(2)} factorisations, at most ${SOURCE_CEILING} are allowed`,
-    );
-  }
-  if (row.nodes !== 200) return lines;
-  const [dense, process] = [(row.denseMs ?? 0) / row.clickMs, row.processMs / row.clickMs];
-  if (!(dense >= DENSE_FLOOR))
-    lines.push(`200 nodes: a dense LU is worth ${dense.toFixed(0)} clicks, the floor is ${DENSE_FLOOR}`);
-  if (!(process >= PROCESS_FLOOR))
-    lines.push(`200 nodes: a reference process is worth ${process.toFixed(0)} clicks, the floor is ${PROCESS_FLOOR}`);
-  return lines;
+function goalsOf(rows: readonly Row[]): readonly Goal[] {
+  const at = (nodes: number): Row => rows.find((row) => row.nodes === nodes)!;
+  return [
+    ...WORTH.map(([nodes, of, goal, limit]): Goal => {
+      const row = at(nodes);
+      return {
+        name: `${nodes} nodes: ${YARDSTICKS[of]} / click`,
+        figure: row[of]! / row.clickMs,
+        best: "least",
+        goal,
+        limit,
+      };
+    }),
+    {
+      name: `a click at ${GROWTH.to} nodes / at ${GROWTH.from}`,
+      figure: at(GROWTH.to).clickMs / at(GROWTH.from).clickMs,
+      best: "most",
+      goal: GROWTH.goal,
+      limit: GROWTH.ceiling,
+    },
+    ...rows.filter(({ nodes }) => nodes >= SOURCE.from && nodes <= SOURCE.to).flatMap(sourceGoals),
+  ];
+}
+
+function sourceGoals({ nodes, inverseMs, sourceOhmsMs, refactorMs }: Row): readonly Goal[] {
+  return [
+    {
+      name: `${nodes} nodes: source ohms of all from a factor / full factorisation`,
+      figure: inverseMs / refactorMs,
+      best: "most",
+      goal: SOURCE.goal,
+      limit: SOURCE.ceiling,
+    },
+    {
+      name: `${nodes} nodes: the same with the dead network and its factor`,
+      figure: sourceOhmsMs / refactorMs,
+      best: "most",
+      goal: SOURCE.ceiling,
+      limit: SOURCE.ceiling,
+    },
+  ];
 }
 
 function show(row: Row): Readonly<Record<string, string | number>> {
@@ -119,19 +166,18 @@ function show(row: Row): Readonly<Record<string, string | number>> {
     unknowns: row.unknowns,
     "click, us": us(row.clickMs),
     "process, ms": row.processMs.toFixed(1),
+    "in-process, ms": row.inProcessMs?.toFixed(2) ?? "-",
     "dense LU, ms": row.denseMs?.toFixed(2) ?? "-",
-    "process / click": Math.round(row.processMs / row.clickMs),
-    "dense LU / click": row.denseMs === null ? "-" : Math.round(row.denseMs / row.clickMs),
     "refactor, us": us(row.refactorMs),
     "inverse / refactor": (row.inverseMs / row.refactorMs).toFixed(2),
     "source ohms / refactor": (row.sourceOhmsMs / row.refactorMs).toFixed(2),
   };
 }
 
-/** Measures clicks on circuits of all sizes and shows them; a line for each floor they fall below. */
+/** Measures clicks on circuits of all sizes and shows them; a line for each limit they break. */
 export function benchClicks(): readonly string[] {
   const rows = SIZES.map(measure);
   console.table(rows.map(show));
   console.log(JSON.stringify(rows));
-  return rows.flatMap(belowFloor);
+  return judged(goalsOf(rows));
 }

@@ -29,6 +29,39 @@ export function referenceMs(rig: Rig, times = 15): number {
   }
 }
 
+/** Operating points that the reference is asked for in one process. */
+const ASKED = 40;
+
+/**
+ * Milliseconds of one operating point of the reference in a process that has the circuit already: a resistor is altered and
+ * all solved again. What a process takes that is asked for none is left out.
+ */
+export function inProcessMs(rig: Rig): number {
+  const room = mkdtempSync(join(tmpdir(), "wirefathom-bench-"));
+  try {
+    const { text } = deckOf(rig);
+    const [, altered, ohms] = /^R(\d+) \S+ \S+ (\S+)$/m.exec(text)!;
+    const spent = (times: number): number => {
+      const asks = Array.from(
+        { length: times },
+        (_, n) => `alter R${altered} = ${Number(ohms) * (n % 2 === 0 ? 2 : 1)}\nop`,
+      );
+      const file = join(room, `${times}.cir`);
+      const control = [".control", ...asks, "quit", ".endc"].join("\n");
+      writeFileSync(file, `${text}.options ${TOLERANCES[0]} itl1=500\n${control}\n.end\n`);
+      return medianMs(() => void spawnSync("ngspice", ["-b", file], { stdio: "ignore" }), {
+        times: 5,
+        mostMs: 6_000,
+        warmMs: 0,
+      });
+    };
+    const none = spent(0);
+    return (spent(ASKED) - none) / ASKED;
+  } finally {
+    rmSync(room, { recursive: true, force: true });
+  }
+}
+
 /** Siemens of every element as it stands. */
 function siemensOf(rig: Rig): Float64Array {
   const { elements } = rig.network;
