@@ -1,7 +1,10 @@
 import { benchClicks } from "./clicks.ts";
 import { benchDictionary } from "./dictionary.ts";
 import { benchFind } from "./find.ts";
+import { benchLibrary } from "./library.ts";
+import { benchPoints } from "./points.ts";
 import { benchSheet } from "./sheet.ts";
+import { benchTerminal } from "./terminal.ts";
 import { benchWindow } from "./window/goals.ts";
 
 /** What may be named to run it alone; all of it where nothing is. */
@@ -9,7 +12,10 @@ const BENCHES: Readonly<Record<string, () => readonly string[] | Promise<readonl
   clicks: benchClicks,
   dictionary: benchDictionary,
   find: benchFind,
+  library: benchLibrary,
+  points: benchPoints,
   sheet: benchSheet,
+  terminal: benchTerminal,
   window: benchWindow,
 };
 
