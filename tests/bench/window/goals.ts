@@ -1,3 +1,4 @@
+import { type Goal, judged } from "../goal.ts";
 import type { Moved } from "./moves.ts";
 import { SHEET } from "./throws.ts";
 import { measureWindow, type WindowFigures, type WindowRow } from "./window.ts";
@@ -17,28 +18,13 @@ const RENDERS_A_FRAME = 0.2;
 
 /** A drag is told of once it is put down; a machine in haste may render something else meanwhile. */
 const STRAY_RENDERS = 4;
-/** Times are shown, not judged. */
-const FREE = Number.POSITIVE_INFINITY;
-
-/** Something to reach: `figure` is to be at most `goal`, and the run fails above `ceiling`. */
-interface Goal {
-  readonly name: string;
-  readonly figure: number;
-  readonly goal: number;
-  readonly ceiling: number;
-}
-
 /** Measures the window, shows the figures and where the goals stand; a line for each ceiling they break. */
 export async function benchWindow(): Promise<readonly string[]> {
   const figures = await measureWindow();
   console.table(figures.rows.map(show));
   console.table([figures.start].map(({ emptyMs, hostMs, firstPaintMs }) => showMs({ emptyMs, hostMs, firstPaintMs })));
-  const goals = goalsOf(figures);
-  console.table(goals.map(({ figure, ...goal }) => ({ ...goal, figure: round(figure), met: figure <= goal.goal })));
   console.log(JSON.stringify(figures));
-  return goals
-    .filter(({ figure, ceiling }) => !(figure <= ceiling))
-    .map(({ name, figure, ceiling }) => `${name}: ${round(figure)}, at most ${ceiling} is allowed`);
+  return judged(goalsOf(figures));
 }
 
 function goalsOf({ rows, start }: WindowFigures): readonly Goal[] {
@@ -47,16 +33,11 @@ function goalsOf({ rows, start }: WindowFigures): readonly Goal[] {
     ...rows.flatMap(({ wires, pan, zoom, drag }) => [
       ...moveGoals(`pan, ${wires} wires`, pan),
       ...moveGoals(`zoom, ${wires} wires`, zoom),
-      { name: `drag, ${wires} wires: React renders`, figure: drag.commits, goal: 0, ceiling: STRAY_RENDERS },
-      { name: `drag, ${wires} wires, own work a frame, ms`, figure: drag.frameMs, goal: FRAME_MS, ceiling: FREE },
-      { name: `drag, ${wires} wires, putting down, ms`, figure: drag.dropMs, goal: FRAME_MS, ceiling: FREE },
+      most(`drag, ${wires} wires: React renders`, drag.commits, 0, STRAY_RENDERS),
+      most(`drag, ${wires} wires, own work a frame, ms`, drag.frameMs, FRAME_MS),
+      most(`drag, ${wires} wires, putting down, ms`, drag.dropMs, FRAME_MS),
     ]),
-    {
-      name: "cold start / Chromium with an empty page",
-      figure: start.firstPaintMs / start.emptyMs,
-      goal: START_GOAL,
-      ceiling: START_CEILING,
-    },
+    most("cold start / Chromium with an empty page", start.firstPaintMs / start.emptyMs, START_GOAL, START_CEILING),
   ];
 }
 
@@ -65,8 +46,8 @@ function throwGoals({ wires, branch, key, bare }: WindowRow): readonly Goal[] {
     const { ownMs } = { branch, key }[what];
     const name = `throw of a ${what}, ${wires} wires`;
     return [
-      { name: `${name}, own work, ms`, figure: ownMs, goal: FRAME_MS, ceiling: FREE },
-      { name: `${name} / bare redraw`, figure: ownMs / bare.ownMs, goal: THROW_GOAL, ceiling: THROW_CEILING },
+      most(`${name}, own work, ms`, ownMs, FRAME_MS),
+      most(`${name} / bare redraw`, ownMs / bare.ownMs, THROW_GOAL, THROW_CEILING),
     ];
   });
 }
@@ -74,9 +55,14 @@ function throwGoals({ wires, branch, key, bare }: WindowRow): readonly Goal[] {
 function moveGoals(name: string, { commits, draws, mostInAFrame }: Moved): readonly Goal[] {
   const rendersAFrame = commits / (draws[SHEET] ?? 0);
   return [
-    { name: `${name}: React renders a frame`, figure: rendersAFrame, goal: 0, ceiling: RENDERS_A_FRAME },
-    { name: `${name}: draws of a layer a frame`, figure: Math.max(...mostInAFrame), goal: 1, ceiling: 1 },
+    most(`${name}: React renders a frame`, rendersAFrame, 0, RENDERS_A_FRAME),
+    most(`${name}: draws of a layer a frame`, Math.max(...mostInAFrame), 1, 1),
   ];
+}
+
+/** Times are shown and not judged: they have no limit. */
+function most(name: string, figure: number, goal: number, limit?: number): Goal {
+  return { name, figure, best: "most", goal, ...(limit !== undefined && { limit }) };
 }
 
 function show({ wires, openMs, branch, key, bare, pan, zoom, drag }: WindowRow) {
