@@ -38,31 +38,38 @@ export function* inside(part: SheetPart, lines: NameLines): Generator<NamePlace>
   for (let y = outline.bottom - foot - 0.4; y >= outline.top + up + 0.4; y -= 0.25) yield [{ x, y }, "middle"];
 }
 
+/** Places are tried so far apart, or by a third of the height of the first line where words are as large as that on a small sheet. */
+const STEP: GridUnits = 1;
+
 /** Right, left, above and below, ever farther away. */
 export function* around(part: SheetPart, lines: NameLines, from: GridUnits, to: GridUnits): Generator<NamePlace> {
   const { up, foot } = heights(lines);
-  for (let away = from; away <= to; away += 1) yield* ring(part.shape.outline, away, up, foot);
+  const step = Math.max(STEP, up / 3);
+  for (let away = from; away <= to; away += step) yield* ring(part.shape.outline, { away, step, up, foot });
 }
 
 /** Places round an outline at one distance; each side is tried from its middle outwards. */
-function* ring(outline: Bounds, away: GridUnits, up: GridUnits, foot: GridUnits): Generator<NamePlace> {
+function* ring(
+  outline: Bounds,
+  { away, step, up, foot }: Readonly<Record<"away" | "step" | "up" | "foot", GridUnits>>,
+): Generator<NamePlace> {
   const { left, top, right, bottom } = outline;
   const middleX = (left + right) / 2;
   const middleY = (top + bottom) / 2 + (up - foot) / 2;
-  for (const shift of fromMiddle((bottom - top) / 2 + away)) {
+  for (const shift of fromMiddle((bottom - top) / 2 + away, step)) {
     yield [{ x: right + away, y: middleY + shift }, "start"];
     yield [{ x: left - away, y: middleY + shift }, "end"];
   }
-  for (const shift of fromMiddle((right - left) / 2 + away)) {
+  for (const shift of fromMiddle((right - left) / 2 + away, step)) {
     const anchor = shift === 0 ? "middle" : shift < 0 ? "end" : "start";
     yield [{ x: middleX + shift, y: top - away - foot }, anchor];
     yield [{ x: middleX + shift, y: bottom + away + up }, anchor];
   }
 }
 
-function* fromMiddle(most: number): Generator<number> {
+function* fromMiddle(most: GridUnits, step: GridUnits): Generator<GridUnits> {
   yield 0;
-  for (let shift = 1; shift <= most; shift++) {
+  for (let shift = step; shift <= most; shift += step) {
     yield -shift;
     yield shift;
   }
