@@ -108,7 +108,8 @@ function beyond(distance: GridUnits, reach: GridUnits): GridUnits {
   return Math.max(0, distance - reach);
 }
 
-function boundsOfSpots(spots: readonly Spot[]): Bounds {
+/** The box round spots, of which there is at least one. */
+export function boundsOfSpots(spots: readonly Spot[]): Bounds {
   let [left, top, right, bottom] = [
     Number.POSITIVE_INFINITY,
     Number.POSITIVE_INFINITY,

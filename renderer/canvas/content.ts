@@ -1,7 +1,7 @@
 import { remember } from "../../core/base/memo.ts";
 import type { Circuit, Page } from "../../core/circuit/circuit.ts";
 import { sheetOf } from "../../core/circuit/sheet.ts";
-import { boundsOfAll } from "../../core/drawing/measure.ts";
+import { boundsOfAll, boundsOfSpots } from "../../core/drawing/measure.ts";
 import { boxAround, type Corner } from "../../core/drawing/projection.ts";
 import type { Look } from "../../core/parts/kind.ts";
 import { paperOf } from "./paperEdge.ts";
@@ -26,6 +26,12 @@ export function contentOf(circuit: Circuit, page: string, look: Look, level: num
   const box = withPapers(pageAt(circuit, page), drawn ? paperBox(drawn) : null);
   contents(circuit).set(key, box);
   return box;
+}
+
+/** The box round the places of the parts of a page; null where there are none. */
+export function placesOf({ placement }: Circuit, page: string): PaperBox | null {
+  const places = Object.values(placement.parts).filter((place) => place.page === page);
+  return places.length === 0 ? null : paperBox(boundsOfSpots(places));
 }
 
 /** Printed pages that are shown belong to what is fitted into the window, as far as they lie on the page. */

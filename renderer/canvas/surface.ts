@@ -8,7 +8,7 @@ import type { Thing } from "../state/state.ts";
 import { paintTurning, TURN_MS, type Turning, turningIn } from "./blades.ts";
 import { CardTimer } from "./cardTimer.ts";
 import { paintCarried } from "./carrying.ts";
-import { contentOf, pageAt } from "./content.ts";
+import { contentOf, pageAt, placesOf } from "./content.ts";
 import { fittedFor } from "./fitting.ts";
 import { paintFlags } from "./flags.ts";
 import { paintFocus } from "./focusRing.ts";
@@ -216,7 +216,12 @@ export class SheetSurface {
   /** The whole drawing in the window. */
   fit(): void {
     this.goTo(
-      fittedFor((level) => this.content(level), this.window, this.shown.margins),
+      fittedFor(
+        (level) => this.content(level),
+        this.window,
+        this.shown.margins,
+        placesOf(this.shown.circuit, this.shown.page),
+      ),
       false,
     );
     this.isFitted = true;

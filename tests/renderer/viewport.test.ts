@@ -11,6 +11,7 @@ import {
   middleOf,
   NO_MARGINS,
   onSheet,
+  type PaperBox,
   panned,
   seenBox,
   showing,
@@ -52,6 +53,24 @@ describe("a drawing fitted with its words", () => {
     );
     expect(view).toEqual(fitted(A3, WINDOW, margins));
     expect(asked).toBeLessThanOrEqual(2);
+  });
+
+  test("is never measured for words that its parts leave no room to show, and for those of 100 % where they do", () => {
+    const asked = (places: PaperBox): readonly number[] => {
+      const levels: number[] = [];
+      fittedFor(
+        (level) => {
+          levels.push(level);
+          return { ...places, bottom: places.bottom + 4 / level };
+        },
+        WINDOW,
+        margins,
+        places,
+      );
+      return levels;
+    };
+    expect(asked({ left: 0, top: 0, right: 2_000, bottom: 1_600 })[0]).toBeLessThan(0.2);
+    expect(asked({ left: 40, top: 40, right: 40, bottom: 40 })[0]).toBe(1);
   });
 });
 
