@@ -8,6 +8,7 @@ import { conditionPhrase } from "../words/condition.ts";
 import { build, say, typed } from "./build.ts";
 import { controls } from "./controls.ts";
 import { type Desk, deskFor, later } from "./desk.ts";
+import { keepClear } from "./keepClear.ts";
 import { key } from "./key.ts";
 import { printed } from "./printed.ts";
 import { pulls } from "./pulls.ts";
@@ -16,6 +17,7 @@ import { type Stage, stage } from "./stage.ts";
 import { PANEL_ID, tabs } from "./tabs.ts";
 import type { DeskStore, View } from "./view.ts";
 import { aboutWords, inWords } from "./words.ts";
+import { zoomButtons } from "./zoom.ts";
 
 /** Longest step of time that counts: a page that was asleep goes on where it stood. */
 const LONGEST_STEP = 0.5;
@@ -30,14 +32,10 @@ export function openPage(circuit: Circuit, body: HTMLElement): void {
   const panel = build("div", { id: PANEL_ID }, drawing.element, choice.element, state.element);
   if (pages) panel.setAttribute("role", "tabpanel");
   if (pages) panel.setAttribute("aria-label", "Page");
+  const bench = build("div", { class: "bench" }, pages?.element ?? null, panel);
   body.replaceChildren(
     top.element,
-    build(
-      "main",
-      {},
-      build("div", { class: "bench" }, pages?.element ?? null, panel),
-      build("div", { class: "side" }, ...side.map(({ element }) => element)),
-    ),
+    build("main", {}, bench, build("div", { class: "side" }, ...side.map(({ element }) => element))),
     printed(now),
     foot(circuit),
   );
@@ -46,6 +44,7 @@ export function openPage(circuit: Circuit, body: HTMLElement): void {
     for (const view of views) view.show(desk);
   };
   store.subscribe(show);
+  keepClear(bench);
   show(now());
   keepTime(store, drawing.flash);
 }
@@ -96,8 +95,6 @@ function head(store: DeskStore): View {
 
 /** How the drawing is looked at. */
 function looks(store: DeskStore, drawing: Stage): View {
-  const zoom = (words: string, step: -1 | 0 | 1): HTMLButtonElement =>
-    build("button", { type: "button", class: "button", click: () => drawing.zoom(step) }, words);
   const toggle = (words: string, field: "showsChanged" | "isStill"): HTMLButtonElement =>
     build(
       "button",
@@ -112,7 +109,7 @@ function looks(store: DeskStore, drawing: Stage): View {
     still.hidden = !drawing.flashes();
   };
   return {
-    element: build("div", { class: "looks" }, zoom("Smaller", -1), zoom("Larger", 1), zoom("Fit", 0), changed, still),
+    element: build("div", { class: "looks" }, ...zoomButtons(drawing.zoom), changed, still),
     show,
   };
 }

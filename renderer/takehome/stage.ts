@@ -1,19 +1,13 @@
 import { throwControl } from "../../core/edit/commands/throwControl.ts";
 import { liveNow } from "../../core/edit/liveNow.ts";
 import { darkMoment, isLit } from "../../core/lesson/flash.ts";
-import { FULL_SIZE } from "../canvas/viewport.ts";
 import { levelOf } from "../canvas/zoomLevel.ts";
 import { build } from "./build.ts";
 import { acted, type Desk, sceneShown } from "./desk.ts";
 import { boxOf, drawingOf, throwAt } from "./drawing.ts";
 import { drawnInFull } from "./full.ts";
 import { type DeskStore, onChange, type View } from "./view.ts";
-
-/** A drawing is not made smaller than this unasked: below, the words of its parts are left out. */
-const LEAST_FITTED = 0.48;
-const MOST_FITTED = 1.5;
-const STEP = 1.25;
-const ZOOM_LIMITS = { least: 0.15, most: 4 } as const;
+import { zoomIn } from "./zoom.ts";
 
 /** The drawing as it stands on the page, and what is done to it. */
 export interface Stage extends View {
@@ -27,8 +21,6 @@ export interface Stage extends View {
 
 /** The drawing of the shown page with its zoom: pressed on a blade it throws, on anything else it says what that is. */
 export function stage(store: DeskStore): Stage {
-  /** Chosen by hand; null fits the drawing into its room, as long as its words can be read. */
-  let zoom: number | null = null;
   let lit: SVGSVGElement | null = null;
   let dark: SVGSVGElement | null = null;
 
@@ -41,11 +33,7 @@ export function stage(store: DeskStore): Stage {
   };
   const sheet = build("div", { class: "sheet", role: "region", tabindex: "0", click: press });
 
-  const fit = ({ bench, page }: Desk): number => {
-    const [, , width, height] = boxOf(bench.circuit, page, 1);
-    return Math.min(sheet.clientWidth / width, sheet.clientHeight / height, MOST_FITTED * FULL_SIZE) / FULL_SIZE;
-  };
-  const zoomOf = (desk: Desk): number => zoom ?? Math.max(fit(desk), LEAST_FITTED);
+  const zoom = zoomIn(sheet);
 
   const flash = (seconds: number): void => {
     if (dark === null) return;
@@ -58,7 +46,7 @@ export function stage(store: DeskStore): Stage {
     const { bench, page, palette } = desk;
     const { circuit, condition } = bench;
     const { shown, after } = liveNow(bench);
-    const now = zoomOf(desk);
+    const now = zoom.now(boxOf(circuit, page, 1));
     const level = levelOf(now);
     const common = {
       circuit,
@@ -87,8 +75,7 @@ export function stage(store: DeskStore): Stage {
 
   const zoomBy = (step: -1 | 0 | 1): void => {
     const desk = store.getState();
-    const asked = step === 0 ? fit(desk) : zoomOf(desk) * STEP ** step;
-    zoom = Math.min(Math.max(asked, ZOOM_LIMITS.least), ZOOM_LIMITS.most);
+    zoom.step(step, boxOf(desk.bench.circuit, desk.page, 1));
     paint(desk);
   };
   new ResizeObserver(() => paint(store.getState())).observe(sheet);

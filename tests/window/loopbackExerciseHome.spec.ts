@@ -23,6 +23,18 @@ async function ventsText(): Promise<string> {
   return got(await formatExercise(exercise, hidden, "lesson board", ROUNDS_LIMITS.least));
 }
 
+/** What has the keys, where it is covered up whole by something else; null where some of it is seen. */
+function hiddenFocus(): string | null {
+  const held = document.activeElement;
+  if (!held || held === document.body) return null;
+  const { left, right, top, bottom } = held.getBoundingClientRect();
+  const seen = [0.1, 0.5, 0.9].some((share) => {
+    const on = document.elementFromPoint((left + right) / 2, top + (bottom - top) * share);
+    return on !== null && (held.contains(on) || on.contains(held));
+  });
+  return seen ? null : held.outerHTML.slice(0, 120);
+}
+
 story(
   "an exercise is worked on in one file with the network off: nothing of it shows the fault before the verdict",
   async ({ browser }, about) => {
@@ -53,6 +65,16 @@ story(
     const held = await page.evaluate(() => document.documentElement.outerHTML + JSON.stringify({ ...localStorage }));
     for (const secret of secrets) expect(held).not.toContain(secret);
     expect(await findings(page)).toEqual([]);
+
+    // Enlarged to a phone, nothing scrolls sideways, and what has the keys never lies under the drawing.
+    await page.setViewportSize({ width: 320, height: 844 });
+    await expect(page.locator(".sheet .chosen *").first()).toBeAttached();
+    for (let press = 0; press < 30; press++) {
+      await page.keyboard.press("Tab");
+      expect(await page.evaluate(hiddenFocus)).toBeNull();
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+    await page.setViewportSize({ width: 1280, height: 800 });
 
     // Closed and opened again, it goes on where it was.
     await page.reload();

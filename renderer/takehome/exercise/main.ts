@@ -5,6 +5,7 @@ import { circuitCautions } from "../../../core/paper/cautions.ts";
 import { readExercise } from "../../../schemas/exercise.ts";
 import { vehicleKeeper } from "../../learner/keeper.ts";
 import { build, say, typed } from "../build.ts";
+import { keepClear } from "../keepClear.ts";
 import type { Piece } from "../view.ts";
 import { entry, lists, offers } from "./acts.ts";
 import { keepRoute, routeKept } from "./kept.ts";
@@ -67,6 +68,7 @@ function layOut(start: Work, keeper: Keeper, body: HTMLElement): void {
     if (work.attempt !== before.attempt) keepRoute(work.id, work.attempt.route);
     show(work);
   });
+  keepClear(drawing.element);
   show(start);
 }
 

@@ -3,19 +3,17 @@ import { asDrawn } from "../../../core/lesson/asDrawn.ts";
 import { loadsNow } from "../../../core/lesson/attempt.ts";
 import type { Move } from "../../../core/lesson/move.ts";
 import type { Spot } from "../../../core/lesson/offers.ts";
-import { FULL_SIZE } from "../../canvas/viewport.ts";
 import { levelOf } from "../../canvas/zoomLevel.ts";
 import { build, say, typed } from "../build.ts";
 import { boxOf, drawingOf, throwAt } from "../drawing.ts";
 import { onChange, type Piece } from "../view.ts";
+import { zoomButtons, zoomIn } from "../zoom.ts";
+import { markChosen } from "./chosen.ts";
 import type { Work, WorkStore } from "./work.ts";
-
-const LEAST_FITTED = 0.48;
-const MOST_FITTED = 1.5;
 
 /**
  * The drawing as it is printed: controls as they are set, loads as they are seen to work, no state of any wire. A press on a blade
- * throws, on anything else shows what can be done there.
+ * throws, on anything else shows what can be done there, and what is chosen has a line round it.
  */
 export function sheet(store: WorkStore, make: (...moves: readonly Move[]) => void): Piece<Work> {
   const press = ({ target }: Event): void => {
@@ -28,25 +26,40 @@ export function sheet(store: WorkStore, make: (...moves: readonly Move[]) => voi
       store.setState({ spot: spotOf(store.getState(), target.closest("[data-of]")?.getAttribute("data-of") ?? null) });
   };
   const place = build("div", { class: "sheet", role: "region", tabindex: "0", click: press });
-  const tabs = pageTabs(store);
-  const paint = onChange((...[attempt, page, palette]: readonly [Work["attempt"], string, Work["palette"]]) => {
+  const zoom = zoomIn(place);
+  const paint = ({ attempt, page, palette, spot }: Work): void => {
     const { circuit } = attempt.exercise;
-    const [, , width, height] = boxOf(circuit, page, 1);
-    const fitted =
-      Math.min(place.clientWidth / width, place.clientHeight / height, MOST_FITTED * FULL_SIZE) / FULL_SIZE;
-    const zoom = Math.max(fitted, LEAST_FITTED);
-    const level = levelOf(zoom);
+    const now = zoom.now(boxOf(circuit, page, 1));
+    const level = levelOf(now);
     const live = asDrawn(circuit, attempt.condition, loadsNow(attempt));
-    const svg = drawingOf({ circuit, page, live, palette, full: null, zoom, level, box: boxOf(circuit, page, level) });
+    const box = boxOf(circuit, page, level);
+    const svg = drawingOf({ circuit, page, live, palette, full: null, zoom: now, level, box });
+    if (svg) markChosen(svg, spot?.id ?? null);
+    const [left, top] = [place.scrollLeft, place.scrollTop];
     place.replaceChildren(...(svg ? [svg] : []));
+    place.scrollTo(left, top);
     const title = circuit.pages.find(({ id }) => id === page)?.title ?? "";
     place.setAttribute("aria-label", `Drawing of ${title}. All that can be done on it stands in lists beside it.`);
+  };
+  const repaint = onChange((..._on: readonly unknown[]) => paint(store.getState()));
+  const rechoose = onChange((spot: Work["spot"]) => {
+    const svg = place.querySelector("svg");
+    if (svg) markChosen(svg, spot?.id ?? null);
+  });
+  const tabs = pageTabs(store);
+  const sizes = zoomButtons((step) => {
+    const { attempt, page } = store.getState();
+    zoom.step(step, boxOf(attempt.exercise.circuit, page, 1));
+    paint(store.getState());
   });
   const show = (work: Work): void => {
     tabs?.show(work);
-    paint(work.attempt, work.page, work.palette);
+    repaint(work.attempt, work.page, work.palette);
+    rechoose(work.spot);
   };
-  return { element: build("div", { class: "bench" }, tabs?.element ?? null, place), show };
+  new ResizeObserver(() => paint(store.getState())).observe(place);
+  const looks = build("div", { class: "looks", role: "group", "aria-label": "Size of the drawing" }, ...sizes);
+  return { element: build("div", { class: "bench" }, tabs?.element ?? null, place, looks), show };
 }
 
 /** What an id of the drawing is; null where it is neither a part nor a wire. */
