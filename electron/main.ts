@@ -4,7 +4,8 @@ import { homedir } from "node:os";
 import { join, resolve } from "node:path";
 import { app, type BrowserWindow, dialog, Menu, session } from "electron";
 import { WINDOW_NAMES } from "../core/base/words/window.ts";
-import { FIRST_SETTINGS, type Settings } from "../schemas/settings.ts";
+import type { Front } from "../schemas/calls/window.ts";
+import { FIRST_SETTINGS } from "../schemas/settings.ts";
 import type { Host } from "./answers/host.ts";
 import { noRequests } from "./answers/requests.ts";
 import { dataFolder } from "./dataFolder.ts";
@@ -24,6 +25,9 @@ const folder = dataFolder({ platform: process.platform, env: process.env, home: 
 const requests = noRequests();
 const keeper = keepStore(folder, now);
 let window: BrowserWindow | null = null;
+/** What the menu hangs on: the keys that the person gave, and what is in front in the page. */
+let keys = FIRST_SETTINGS.keys;
+let front: Front = "library";
 
 // All of this comes before Electron is ready: afterwards it would be too late or would not hold for the first page.
 registerScheme();
@@ -63,7 +67,14 @@ async function begin(): Promise<void> {
     takeHome: join(root, TAKE_HOME),
     requests,
     now,
-    onSettings: showMenu,
+    onSettings: (settings) => {
+      keys = settings.keys;
+      showMenu();
+    },
+    onFront: (now) => {
+      front = now;
+      showMenu();
+    },
     classroom: classroomOf(isDeveloped, () => window),
     ...fileDialogs(keeper, () => window),
   };
@@ -73,7 +84,8 @@ async function begin(): Promise<void> {
   const library = await keeper.library();
   const settings = library.ok ? library.value.settings : null;
   const kept = await settings?.read();
-  showMenu(kept?.ok ? kept.value : FIRST_SETTINGS);
+  if (kept?.ok) keys = kept.value.keys;
+  showMenu();
   window = await openWindow({
     preload: join(root, "out", "electron", "preload.cjs"),
     isDeveloped,
@@ -86,9 +98,8 @@ async function begin(): Promise<void> {
   });
 }
 
-/** The menu prints the keys that the person gave. */
-function showMenu({ keys }: Settings): void {
-  const template = menuTemplate(process.platform, (menu) => requests.add({ menu }), keys);
+function showMenu(): void {
+  const template = menuTemplate(process.platform, (menu) => requests.add({ menu }), keys, front);
   Menu.setApplicationMenu(Menu.buildFromTemplate(template));
 }
 

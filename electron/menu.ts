@@ -2,22 +2,28 @@ import type { MenuItemConstructorOptions } from "electron";
 import { WINDOW_NAMES as WORDS } from "../core/base/words/window.ts";
 import { keysOf, type OwnKeys } from "../core/edit/keys/ownKeys.ts";
 import type { KeyId } from "../core/edit/keys/rows.ts";
-import type { MenuCommand } from "../schemas/calls/window.ts";
+import { type Front, MENU_WITH, type MenuCommand } from "../schemas/calls/window.ts";
 
 type Items = MenuItemConstructorOptions[];
 
 /**
  * The window's menu. Keys of the page's own commands are shown but not taken: the page hears them itself, in a browser
  * too; `own` are those that the person gave. There is no zoom and no reload of the page, since plus, minus and 0 belong to the
- * drawing.
+ * drawing. What the page can do nothing about is greyed out, by what is in `front` there.
  */
-export function menuTemplate(platform: string, send: (command: MenuCommand) => void, own: OwnKeys): Items {
+export function menuTemplate(
+  platform: string,
+  send: (command: MenuCommand) => void,
+  own: OwnKeys,
+  front: Front,
+): Items {
   const isMac = platform === "darwin";
   const command = (label: string, name: MenuCommand, row?: KeyId): MenuItemConstructorOptions => {
     // Where a row has several keys the last is the one of a Mac: Shift Z in place of Y.
     const key = row && keysOf(row, own).at(isMac && row === "redo" ? -1 : 0);
     return {
       label,
+      enabled: MENU_WITH[front].includes(name),
       ...(key !== undefined && { accelerator: accelerator(key), registerAccelerator: false }),
       click: () => send(name),
     };

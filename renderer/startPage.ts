@@ -13,6 +13,7 @@ import { type Autosave, autosave } from "./state/autosave.ts";
 import { begin } from "./state/begin.ts";
 import { besidesReaction, heedBesides } from "./state/besides.ts";
 import { errandsReaction } from "./state/errands.ts";
+import { frontingReaction } from "./state/fronting.ts";
 import { actionForKey, isOfTheField } from "./state/keys.ts";
 import { pageActs } from "./state/pageActs.ts";
 import { picturingReaction } from "./state/picturing.ts";
@@ -52,6 +53,8 @@ export function startPage(host: Host): AppStore {
       () => new Date(),
     ),
     playingReaction(every),
+    // Only the program's own window has a menu.
+    ...(host.name === "electron" ? [frontingReaction(host)] : []),
     link.reaction,
   ]);
   link.listen(store);
@@ -69,7 +72,7 @@ export function startPage(host: Host): AppStore {
   showLook(store.getState());
   store.subscribe(showLook);
   void begin(host, store);
-  // A browser keeps few connections to one host, and only the program's own window has a menu.
+  // A browser keeps few connections to one host.
   if (host.name === "electron") void listen(host, store, (ms) => new Promise((resolve) => setTimeout(resolve, ms)));
   return store;
 }

@@ -5,6 +5,7 @@
 export const CALL_NAMES = [
   "start",
   "nextRequest",
+  "window.front",
   "class.open",
   "class.close",
   "circuits.list",

@@ -1,4 +1,5 @@
 import type { Outcome } from "../../core/base/outcome.ts";
+import type { Front } from "../../schemas/calls/window.ts";
 import type { Answer, CallName, Checked } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { LibraryKeeper } from "../store/library.ts";
@@ -28,6 +29,8 @@ export interface Host {
   now(): Date;
   /** Is told all settings once some were changed; absent where nothing outside the page shows any. */
   onSettings?(settings: Settings): void;
+  /** Is told what is in front in the page; absent where no menu depends on it. */
+  onFront?(front: Front): void;
   /** The window that a class sees; absent where the page opens it by itself. */
   readonly classroom?: Classroom;
   /** Has the person say where a file goes, and writes it there. */

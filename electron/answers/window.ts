@@ -14,12 +14,17 @@ const REQUEST_WAIT = 25_000;
 const MOST_RECENT = 12;
 
 /** What is answered about the window as a whole. */
-export const WINDOW_ANSWERS: AnswersOf<"start" | "nextRequest" | "class.open" | "class.close"> = {
+export const WINDOW_ANSWERS: AnswersOf<"start" | "nextRequest" | "window.front" | "class.open" | "class.close"> = {
   start: (_, host) => withLibrary(host, (library) => begun(host, library)),
 
   nextRequest: async (_, host, gone) => {
     const incoming = await host.requests.next(REQUEST_WAIT, gone);
     return ok({ request: incoming && (await requestOf(host, incoming)) });
+  },
+
+  "window.front": async ({ front }, host) => {
+    host.onFront?.(front);
+    return ok({});
   },
 
   "class.open": async (wish, { classroom }) => ok({ shown: classroom?.open(wish) ?? "page" }),

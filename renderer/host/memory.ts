@@ -117,6 +117,7 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
         notices: [],
       }),
     nextRequest: () => new Promise(() => {}),
+    "window.front": () => ok({}),
     "class.open": () => ok({ shown: "page" }),
     "class.close": () => ok({}),
     "circuits.list": ({ search = "", where = "library" }) => {

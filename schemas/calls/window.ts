@@ -22,6 +22,19 @@ export const MENU_COMMANDS = [
 /** An entry of the window's menu. */
 export type MenuCommand = (typeof MENU_COMMANDS)[number];
 
+/** What can be in front in the page: the library, a circuit, an exercise, or an instructor's desk over either. */
+export const FRONTS = ["library", "bench", "learner", "desk"] as const;
+/** What is in front now. */
+export type Front = (typeof FRONTS)[number];
+
+/** What the menu can ask of the page while that is in front; all else would do nothing. */
+export const MENU_WITH: Readonly<Record<Front, readonly MenuCommand[]>> = {
+  library: ["open-file", "keys"],
+  bench: MENU_COMMANDS,
+  learner: ["open-file", "save-copy", "find", "fit", "actual-size", "keys"],
+  desk: [],
+};
+
 const windowRequest = z.union([
   /** A file came from the desktop and is in the library now: bring it to the bench. */
   z.strictObject({ ask: z.literal("open"), id: circuitId }),
@@ -70,6 +83,8 @@ export const WINDOW_CALLS = {
    * host `electron` has such; a page in a browser need not ask, since a browser keeps few connections to one host.
    */
   nextRequest: { argument: nothing, answer: z.strictObject({ request: windowRequest.nullable() }) },
+  /** Says what is in front, for a host whose window has a menu of its own. */
+  "window.front": { argument: z.strictObject({ front: z.enum(FRONTS) }), answer: nothing },
   /**
    * Shows what the class sees: on a second screen where there is one (`any`), in a window of its own, or in this window
    * over the whole screen (`here`). `id` is that of the page the class window is driven by. The host `loopback` has no

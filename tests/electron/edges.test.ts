@@ -3,7 +3,7 @@ import { join } from "node:path";
 import fc from "fast-check";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { CALL_NAMES } from "../../schemas/callNames.ts";
-import { MENU_COMMANDS } from "../../schemas/calls/window.ts";
+import { FRONTS, MENU_COMMANDS, MENU_WITH } from "../../schemas/calls/window.ts";
 import type * as Fake from "./fakeElectron.ts";
 import { ownFolder } from "./library.ts";
 
@@ -22,6 +22,7 @@ describe("the menu", () => {
     readonly role?: string;
     readonly accelerator?: string;
     readonly registerAccelerator?: boolean;
+    readonly enabled?: boolean;
     readonly submenu?: readonly Item[];
     click?(): void;
   }
@@ -34,7 +35,12 @@ describe("the menu", () => {
       const { menuTemplate } = await import("../../electron/menu.ts");
       const sent: string[] = [];
       const items = flat(
-        menuTemplate(platform, (command) => sent.push(command), { redo: "Ctrl+G" }) as unknown as readonly Item[],
+        menuTemplate(
+          platform,
+          (command) => sent.push(command),
+          { redo: "Ctrl+G" },
+          "bench",
+        ) as unknown as readonly Item[],
       );
       const roles = items.flatMap(({ role }) => role ?? []);
       expect(roles.filter((role) => /zoom|reload|devtools/i.test(role))).toEqual([]);
@@ -49,6 +55,18 @@ describe("the menu", () => {
       expect(sent.toSorted()).toEqual([...MENU_COMMANDS].toSorted());
     },
   );
+});
+
+describe("the menu while something else is in front", () => {
+  it.each(FRONTS)("offers with the %s only what does something there", async (front) => {
+    const { menuTemplate } = await import("../../electron/menu.ts");
+    const sent: string[] = [];
+    const items = menuTemplate("linux", (command) => sent.push(command), {}, front);
+    type Item = { readonly enabled?: boolean; readonly submenu?: readonly Item[]; click?(): void };
+    const all = (items as unknown as readonly Item[]).flatMap(({ submenu = [] }) => submenu);
+    for (const item of all) if (item.enabled) item.click?.();
+    expect(sent.toSorted()).toEqual([...MENU_WITH[front]].toSorted());
+  });
 });
 
 describe("the page's own scheme", () => {

@@ -61,7 +61,14 @@ story("a page that is lost comes back with what was done", async ({ program }) =
 story("the menu and a second start reach the page", async ({ program }) => {
   const { page, folder } = program;
   const app = appOf(program);
+  const isOffered = (label: string): Promise<boolean | undefined> =>
+    app.evaluate(({ Menu }, wanted) => {
+      const entries = Menu.getApplicationMenu()!.items.flatMap(({ submenu }) => submenu?.items ?? []);
+      return entries.find((entry) => entry.label === wanted)?.enabled;
+    }, label);
+  expect(await isOffered("Print...")).toBe(false);
   await openSample(page, "Horn");
+  await expect.poll(() => isOffered("Print...")).toBe(true);
   await app.evaluate(({ Menu }) => {
     const entries = Menu.getApplicationMenu()!.items.flatMap(({ submenu }) => submenu?.items ?? []);
     entries.find(({ label }) => label === "Print...")!.click();
