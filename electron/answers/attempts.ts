@@ -24,7 +24,12 @@ export const ATTEMPT_ANSWERS: AnswersOf<
     if (!file.ok) return file;
     const { exercise } = file.value;
     const id = await exerciseId(file.value);
-    return withLibrary(host, ({ attempts }) => attempts.take({ id, text, exercise }, host.now()));
+    return withLibrary(host, async ({ attempts }) => {
+      const deleted = await attempts.list("bin");
+      if (!deleted.ok) return deleted;
+      const kept = await attempts.take({ id, text, exercise }, host.now());
+      return kept.ok ? ok({ ...kept.value, wasDeleted: deleted.value.some((row) => row.id === id) }) : kept;
+    });
   },
 
   "attempts.open": ({ id }, host) => withLibrary(host, ({ attempts }) => attempts.open(id)),

@@ -42,7 +42,7 @@ export function memoryAttempts(moment: () => string): Answering {
       };
       const { kept, row } = all.get(id) ?? { kept: { id, text, learner: "", route: [] }, row: begun };
       all.set(id, { kept, row: { ...row, removed: null } });
-      return ok(kept);
+      return ok({ ...kept, wasDeleted: row.removed !== null });
     },
     "attempts.open": ({ id }) => {
       const found = all.get(id);

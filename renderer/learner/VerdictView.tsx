@@ -23,7 +23,7 @@ export function VerdictView() {
         <VerdictForm />
       )}
       <HandIn isOver={verdict !== null} />
-      {verdict && attempt.exercise.tellsAtOnce && <BeginAgain />}
+      {attempt.route.length > 0 && attempt.exercise.tellsAtOnce && <BeginAgain />}
     </div>
   );
 }

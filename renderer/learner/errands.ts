@@ -6,6 +6,7 @@ import type { Host } from "../host/host.ts";
 import type { Autosave } from "../state/autosave.ts";
 import { type FilePage, fileSaved, refused } from "../state/going.ts";
 import type { AppStore, Reaction } from "../state/store.ts";
+import { counted } from "../words/figures.ts";
 import { GONE_WORDS } from "../words/gone.ts";
 import { handinSaved, LEARNER_WORDS } from "../words/learner.ts";
 import { fileNameFor } from "../words/library.ts";
@@ -107,7 +108,25 @@ async function exerciseOpened(going: Going, name: string, text: string): Promise
   const tried = await ask({ ask: "try", text });
   if (!tried.ok) return told(going, tried.refusal, title);
   await autosave.flush();
-  await brought(going, host.ask("attempts.take", { text }), title);
+  const taken = await host.ask("attempts.take", { text });
+  await brought(going, Promise.resolve(taken), title);
+  if (taken.ok && taken.value.wasDeleted) cameBack(going, taken.value);
+}
+
+/**
+ * Whoever opens a deleted exercise anew is told what is back with it. One to practise on can be begun again at once; of one that is
+ * graded, the route is not to be had away so easily.
+ */
+function cameBack({ store }: Going, { id, route }: KeptAttempt): void {
+  const { learning } = store.getState();
+  if (learning?.id !== id || route.length === 0) return;
+  const offers = learning.attempt.exercise.tellsAtOnce
+    ? [{ words: LEARNER_WORDS.again, action: { do: "restart-attempt", id } } as const]
+    : [];
+  store.dispatch({
+    do: "tell",
+    notice: { ...LEARNER_WORDS.cameBack(counted(route.length, "act")), isError: false, offers },
+  });
 }
 
 async function attemptOpened(going: Going, id: string): Promise<void> {

@@ -195,7 +195,7 @@ export interface Notice {
 export type Offered =
   | { readonly do: "restore" | "open-circuit" | "open-earlier"; readonly id: string }
   | { readonly do: "restore-job"; readonly circuit: string; readonly id: string }
-  | { readonly do: "restore-attempt"; readonly id: string }
+  | { readonly do: "restore-attempt" | "restart-attempt"; readonly id: string }
   | { readonly do: "keep-as-copy" | "save-file" | "undo" }
   | { readonly do: "take-arranged"; readonly places: ArrangedPlaces };
 

@@ -14,6 +14,11 @@ export const LEARNER_WORDS = {
     words: "What was done on it can be brought back for 30 days.",
   }),
 
+  cameBack: (acts: string) => ({
+    title: "This exercise was deleted.",
+    words: `What was done on it before is back with it: ${acts}.`,
+  }),
+
   exercises: "Exercises",
   deletedExercises: "Deleted exercises",
   notBegun: "Nothing done yet",

@@ -46,9 +46,12 @@ export const ATTEMPT_CALLS = {
   },
   /**
    * Takes an exercise's file in and notes it as the one on the bench; one that is known comes back with the route so far, out of
-   * the bin too. Refuses as `readExercise`.
+   * the bin too, which is said. Refuses as `readExercise`.
    */
-  "attempts.take": { argument: z.strictObject({ text: z.string().max(LIMITS.bytes) }), answer: keptAttempt },
+  "attempts.take": {
+    argument: z.strictObject({ text: z.string().max(LIMITS.bytes) }),
+    answer: keptAttempt.extend({ wasDeleted: z.boolean() }),
+  },
   /** The same of one that is kept. Refuses `attempt-unknown` and `attempt-damaged`. */
   "attempts.open": { argument: one, answer: keptAttempt },
   /**

@@ -20,7 +20,7 @@ it("keeps an exercise with its route, lists it, and brings it back at the next s
   const folder = ownFolder();
   const host = hostOn(folder);
   const { id, ...taken } = await got(host, "attempts.take", { text });
-  expect(taken).toEqual({ text, learner: "", route: [] });
+  expect(taken).toEqual({ text, learner: "", route: [], wasDeleted: false });
   await got(host, "attempts.add", { id, from: 0, moves: route.slice(0, 2), learner: "Ann" });
   await host.keeper.close();
 
@@ -74,6 +74,10 @@ it("goes to the bin and comes back, and is let go after 30 days", async () => {
   expect((await got(host, "attempts.list", { where: "bin" })).rows).toHaveLength(1);
   await got(host, "attempts.restore", { id });
   await got(host, "attempts.open", { id });
+  await got(host, "attempts.remove", { id });
+  // Its file taken in again, it comes back with what was done, and that is said.
+  expect((await got(host, "attempts.take", { text })).wasDeleted).toBe(true);
+  expect((await got(host, "attempts.take", { text })).wasDeleted).toBe(false);
   await got(host, "attempts.remove", { id });
   emptyBin(value(await host.keeper.store()), new Date(MORNING.getTime() + 31 * 86_400_000));
   expect(code(await ask(host, "attempts.restore", { id }))).toBe("attempt-unknown");

@@ -116,6 +116,27 @@ describe("a learner's bench", () => {
     expect(bench.learning()).toMatchObject({ kept: 1, told: null });
   });
 
+  test("deleted and opened again, says what is back with it; one to practise on is begun again from there", async () => {
+    const bench = benchOn();
+    const [text, graded] = [await fileOf(LAMP, "W4:open"), await fileOf(LAMP, "W4:open", { tellsAtOnce: false })];
+    for (const each of [text, graded]) {
+      await bench.open(each);
+      await expect.poll(() => bench.store.getState().learning?.attempt.exercise.tellsAtOnce).toBe(each === text);
+      await bench.make("throw S1=on", "look F1");
+      const { id } = bench.learning();
+      await bench.host.ask("attempts.remove", { id });
+      bench.store.dispatch({ do: "close" });
+      await bench.open(each);
+      await expect.poll(() => bench.store.getState().learning?.id).toBe(id);
+      await expect.poll(() => bench.store.getState().notices.at(-1)?.words).toContain("2\u00a0acts");
+      expect(bench.learning().attempt.route).toHaveLength(2);
+      const offers = bench.store.getState().notices.at(-1)!.offers!;
+      expect(offers.map(({ action }) => action)).toEqual(each === text ? [{ do: "restart-attempt", id }] : []);
+      for (const { action } of offers) bench.store.dispatch(action);
+      if (each === text) await expect.poll(() => bench.learning().attempt.route).toEqual([]);
+    }
+  });
+
   test("is opened by a file that says what it is, whatever its name", async () => {
     const bench = benchOn();
     await openFile(bench.store, new File([await fileOf(LAMP, "W4:open")], "homework.json"));
