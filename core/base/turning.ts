@@ -13,3 +13,9 @@ export function ownSpan(text: string): string {
 export function withoutTurns(text: string): string {
   return text.replace(/[\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, "");
 }
+
+/** A text without signs that steer a terminal: of those that print nothing, only breaks and tabs are left. */
+export function withoutSteering(text: string): string {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: those are what is left out
+  return text.replace(/[\u0000-\u0008\u000b-\u001f\u007f-\u009f]/g, "");
+}

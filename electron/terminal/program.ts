@@ -1,11 +1,18 @@
 import { Command, CommanderError } from "commander";
+import { withoutSteering } from "../../core/base/turning.ts";
 import { BadInput, type Console, EXIT } from "./console.ts";
 import { CONDITION_HELP, FAULT_HELP } from "./help.ts";
 import { addLessonCommands } from "./lesson/commands.ts";
 import { FOUND, HANDED_OVER, SEARCH, STANDING, WIGGLED, withOptions } from "./options.ts";
 
 /** Runs one command line and returns its exit code: 0 fine, 1 a finding, 2 bad input. Never throws for a wrong entry. */
-export async function runTerminal(words: readonly string[], console: Console): Promise<number> {
+export async function runTerminal(words: readonly string[], raw: Console): Promise<number> {
+  // Words of a circuit file, or of this very line, may hold signs that would clear a screen or hide what stands there.
+  const console: Console = {
+    ...raw,
+    write: (text) => raw.write(withoutSteering(text)),
+    complain: (text) => raw.complain(withoutSteering(text)),
+  };
   let code: number = EXIT.fine;
   const ended = (result: number): void => {
     code = result;
