@@ -8,7 +8,7 @@ import { ROOT } from "./sample.ts";
 describe("what of others goes out with the program", () => {
   beforeAll(async () => {
     if (!isBuilt(ROOT)) await build(ROOT);
-  });
+  }, 120_000);
 
   it("is written down as the build found it, in a table and in a file that the page can read", () => {
     const list = builtThirdParties(ROOT);

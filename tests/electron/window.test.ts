@@ -1,76 +1,13 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
-import { afterEach, beforeEach, describe, expect, it, onTestFinished, vi } from "vitest";
-import type * as Fake from "./fakeElectron.ts";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { ownFolder } from "./library.ts";
+import { called, type Frame, fake, freshModules, isPrevented, loaded, names, OWN, PAGE, running } from "./mainStage.ts";
 import { sampleText } from "./sample.ts";
 
-const PAGE = "app://wirefathom/";
-let fake: typeof Fake;
-
-/** Each test has modules of its own, since the main file acts as soon as it is loaded. */
 beforeEach(freshModules);
 afterEach(() => vi.unstubAllEnvs());
-
-async function freshModules(): Promise<void> {
-  vi.resetModules();
-  vi.doMock("electron", () => import("./fakeElectron.ts"));
-  fake = await import("./fakeElectron.ts");
-}
-
-/** Loads the main file over a library in a folder, as `electron . WORDS` does; ready only when the test says so. */
-async function loaded(folder: string, words: readonly string[] = []): Promise<void> {
-  vi.stubEnv("WIREFATHOM_DATA", folder);
-  const argv = process.argv;
-  process.argv = ["electron", ".", ...words];
-  const { app, record } = fake;
-  onTestFinished(async () => {
-    process.argv = argv;
-    const before = record.calls.length;
-    if (isPrevented((event) => app.emit("will-quit", event))) {
-      await vi.waitFor(() => expect(record.calls.slice(before)).toContainEqual(["quit"]));
-    }
-  });
-  await import("../../electron/main.ts");
-}
-
-/** The same, ready and with its window. */
-async function running(folder = ownFolder(), words: readonly string[] = []): Promise<Fake.FakeWindow> {
-  await loaded(folder, words);
-  fake.app.ready.resolve();
-  await vi.waitFor(() => expect(names()).toContain("load"));
-  return fake.record.windows[0]!;
-}
-
-function names(from = 0): readonly string[] {
-  return fake.record.calls.slice(from).map(([name]) => name);
-}
-
-/** Whether a thing that can be prevented was. */
-function isPrevented(emit: (event: { preventDefault(): void }) => void): boolean {
-  let prevented = false;
-  emit({
-    preventDefault: () => {
-      prevented = true;
-    },
-  });
-  return prevented;
-}
-
-interface Frame {
-  readonly url: string;
-  readonly parent: unknown;
-}
-
-/** Calls as a frame of the window does. */
-async function called(frame: Frame | null, name: unknown = "start", argument: unknown = "{}") {
-  const handler = fake.record.handlers.get("call") as unknown as (...given: unknown[]) => Promise<string>;
-  const sender = fake.record.windows[0]!.webContents;
-  return JSON.parse(await handler({ senderFrame: frame, sender }, name, argument));
-}
-
-const OWN: Frame = { url: PAGE, parent: null };
 
 describe("before Electron is ready", () => {
   it("scheme, sandbox, own folder and the one instance are settled, in this order", async () => {

@@ -196,7 +196,7 @@ function changed(value: unknown, lots: Lots, leaves: readonly unknown[]): unknow
     case 5:
       return typeof value === "number"
         ? -value * lots.oneOf([1, 10, 1e9, 0.001])
-        : `${String(value)}${lots.oneOf(NASTY)}`;
+        : `${JSON.stringify(value)}${lots.oneOf(NASTY)}`;
     default:
       return null;
   }
