@@ -1,8 +1,8 @@
 /** What a cell of a list holds: words, a number, or nothing. */
 export type Cell = string | number | null;
 
-/** Signs by which a spreadsheet takes words for a formula: at the front, and after what parts cells in some countries. */
-const FORMULA = /(^|;)\s*[=+\-@\t\r]/;
+/** Signs by which a spreadsheet takes words for a formula: at the front, and after what parts cells in some countries; wide ones too. */
+const FORMULA = /(^|;)\s*[=+\-@\t\r\uff1d\uff0b\uff0d\uff20]/;
 const QUOTED = /[",;\r\n\t]/;
 
 /**
@@ -19,6 +19,8 @@ export function csvOf(rows: readonly (readonly Cell[])[]): string {
 function cellText(cell: Cell): string {
   if (cell === null) return "";
   if (typeof cell === "number") return String(cell);
-  const safe = FORMULA.test(cell) ? `'${cell}` : cell;
+  const marked = FORMULA.test(cell) ? `'${cell}` : cell;
+  // A break in a cell is a row of its own to readers that do not know of quotes, and would hide a formula behind it.
+  const safe = marked.replace(/[\r\n]+/g, " ");
   return QUOTED.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

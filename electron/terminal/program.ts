@@ -1,5 +1,5 @@
 import { Command, CommanderError } from "commander";
-import { withoutSteering } from "../../core/base/turning.ts";
+import { withoutSteering, withoutTurns } from "../../core/base/turning.ts";
 import { BadInput, type Console, EXIT } from "./console.ts";
 import { CONDITION_HELP, FAULT_HELP } from "./help.ts";
 import { addLessonCommands } from "./lesson/commands.ts";
@@ -10,7 +10,8 @@ export async function runTerminal(words: readonly string[], raw: Console): Promi
   // Words of a circuit file, or of this very line, may hold signs that would clear a screen or hide what stands there.
   const console: Console = {
     ...raw,
-    write: (text) => raw.write(withoutSteering(text)),
+    // Programs that read JSON get words as they are.
+    write: (text) => raw.write(withoutSteering(words.includes("--json") ? text : withoutTurns(text))),
     complain: (text) => raw.complain(withoutSteering(text)),
   };
   let code: number = EXIT.fine;

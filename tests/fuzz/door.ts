@@ -16,7 +16,7 @@ export interface Door {
   make?(lots: Lots, seeds: readonly Input[]): Input;
   /** Lets it in: an outcome, or a list of what was made of each piece of it. Whatever it throws is a fault. */
   open(input: Input): unknown;
-  /** How many of 100 inputs are meant for this door. */
+  /** How many inputs are meant for this door, beside the others' shares. */
   readonly share: number;
   /** Longest that one input may take, in milliseconds, on a machine that does nothing else. */
   readonly mostMs: number;

@@ -9,7 +9,7 @@ const VENTS = sample("1-roof-vents");
 
 describe("CSV", () => {
   test("quotes what would break a row, and doubles quotes", () => {
-    expect(csvOf([["a,b", 'say "on"', "two\nlines", "; "]])).toBe('"a,b","say ""on""","two\nlines","; "\r\n');
+    expect(csvOf([["a,b", 'say "on"', "two\nlines", "; "]])).toBe('"a,b","say ""on""",two lines,"; "\r\n');
   });
 
   test("lets no words become a formula, and leaves numbers as they are", () => {

@@ -43,6 +43,6 @@ export const CLASS_DOOR: Door = {
     speak(said);
     return fromClass.safeParse(said).success ? ok(null) : refuse("call-argument", { call: "class", field: "" });
   },
-  share: 2,
+  share: 1,
   mostMs: 4_000,
 };

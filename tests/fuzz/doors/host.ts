@@ -143,7 +143,7 @@ export const HOST_DOORS: readonly Door[] = [
       if (text.startsWith("circuits.remove") && reply.ok) known = null;
       return reply;
     },
-    share: 10,
+    share: 6,
     mostMs: 20_000,
   },
   {
@@ -164,7 +164,7 @@ export const HOST_DOORS: readonly Door[] = [
         ? ok(read.data)
         : { ok: false, refusal: { code: "call-argument", about: { call: "settings.set", field: "" } } };
     },
-    share: 3,
+    share: 5,
     mostMs: 1_000,
   },
 ];

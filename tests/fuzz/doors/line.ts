@@ -75,7 +75,7 @@ export const LINE_DOORS: readonly Door[] = [
         throw new Error(`the complaint moves the cursor: ${JSON.stringify((complaint + written).slice(0, 300))}`);
       return ok(code);
     },
-    share: 4,
+    share: 2,
     mostMs: 10_000,
   },
 ];

@@ -21,7 +21,7 @@ export const PAGE_DOORS: readonly Door[] = [
       ),
     ],
     open: (input) => ok(readBench(hornCircuit(), String(input), KEPT)),
-    share: 5,
+    share: 4,
     mostMs: 4_000,
   },
 ];

@@ -86,7 +86,7 @@ export const PICTURE_DOORS: readonly Door[] = [
       Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"><script>alert(1)</script></svg>'),
     ],
     open: (input) => pictureOf(bytesOf(input)),
-    share: 8,
+    share: 14,
     mostMs: 1_000,
   },
   {
@@ -94,7 +94,7 @@ export const PICTURE_DOORS: readonly Door[] = [
     kind: "bytes",
     seeds: async () => [scannedPdf(), ...Object.values(HOSTILE_PDFS)],
     open: (input) => readPdf(bytesOf(input)),
-    share: 3,
+    share: 2,
     mostMs: 10_000,
   },
 ];

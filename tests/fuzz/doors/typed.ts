@@ -82,7 +82,7 @@ export const TYPED_DOORS: readonly Door[] = [
       const [read] = FIELDS[text.slice(0, at)] ?? [() => ok(null)];
       return read(text.slice(at + 1));
     },
-    share: 12,
+    share: 22,
     mostMs: 2_000,
   },
   {
@@ -94,7 +94,7 @@ export const TYPED_DOORS: readonly Door[] = [
       const text = String(input);
       return readEntry(text, known[text.length % known.length]!, known, 12);
     },
-    share: 5,
+    share: 6,
     mostMs: 2_000,
   },
   {
@@ -118,7 +118,7 @@ export const TYPED_DOORS: readonly Door[] = [
       }
       return wrong ? { ok: false, refusal: wrong } : edit;
     },
-    share: 6,
+    share: 7,
     mostMs: 2_000,
   },
 ];
