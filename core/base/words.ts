@@ -1,6 +1,7 @@
 import type { Refusal } from "./outcome.ts";
 import { sentenceOf, type Words } from "./sentence.ts";
 import { CIRCUIT_WORDS } from "./words/circuit.ts";
+import { DAMAGE_WORDS } from "./words/damage.ts";
 import { DIAGNOSE_WORDS } from "./words/diagnose.ts";
 import { EDIT_WORDS } from "./words/edit.ts";
 import { EXERCISE_WORDS } from "./words/exercise.ts";
@@ -23,6 +24,7 @@ export const WORDS: readonly Words[] = [
   LIVE_WORDS,
   TERMINAL_WORDS,
   LIBRARY_WORDS,
+  DAMAGE_WORDS,
   TRADE_WORDS,
   EDIT_WORDS,
   KEY_WORDS,

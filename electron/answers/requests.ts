@@ -1,7 +1,8 @@
+import type { Refusal } from "../../core/base/outcome.ts";
 import type { MenuCommand } from "../../schemas/calls/window.ts";
 
-/** Something that comes from outside the page while it runs: a file to open, or an entry of the window's menu. */
-export type Incoming = { readonly file: string } | { readonly menu: MenuCommand };
+/** Something that comes from outside the page while it runs: a file to open, an entry of the window's menu, or what must be told. */
+export type Incoming = { readonly file: string } | { readonly menu: MenuCommand } | { readonly tell: Refusal };
 
 /** Holds what comes from outside until a page asks for it. */
 export interface Requests {

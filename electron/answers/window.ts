@@ -18,6 +18,8 @@ export const WINDOW_ANSWERS: AnswersOf<"start" | "nextRequest" | "window.front" 
   start: (_, host) => withLibrary(host, (library) => begun(host, library)),
 
   nextRequest: async (_, host, gone) => {
+    // What is met while the program runs, as a copy that cannot be made.
+    for (const refusal of host.keeper.takeNotices()) host.requests.add({ tell: refusal });
     const incoming = await host.requests.next(REQUEST_WAIT, gone);
     return ok({ request: incoming && (await requestOf(host, incoming)) });
   },
@@ -77,6 +79,7 @@ async function openGivenFile(host: Host, library: Library): Promise<Given> {
 }
 
 async function requestOf(host: Host, incoming: Incoming): Promise<WindowRequest> {
+  if ("tell" in incoming) return { ask: "tell", refusal: incoming.tell };
   if ("menu" in incoming) return { ask: "menu", command: incoming.menu };
   if (isJobFile(incoming.file) || isExerciseFile(incoming.file)) {
     const file = await textIn(incoming.file);

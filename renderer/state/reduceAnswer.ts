@@ -3,7 +3,7 @@ import { readBench } from "./benchText.ts";
 import { copied } from "./copied.ts";
 import type { Asked, Remaining } from "./hostAction.ts";
 import { deskWith, openFor, standing, VERSIONS_SHOWN } from "./openBench.ts";
-import { opensKey, type Shelf } from "./shelf.ts";
+import { opensKey, picturesOf, type Shelf } from "./shelf.ts";
 import type { AppState, Asking, Open } from "./state.ts";
 import { succeeded } from "./succeeded.ts";
 
@@ -207,7 +207,8 @@ function reduceShelf(
     case "shelved": {
       const count = shelf.search.trim() === "" ? action.count : shelf.count;
       const { circuits, deleted, jobs, deletedJobs } = action;
-      return { ...shelf, isRead: true, circuits, deleted, jobs, deletedJobs, count, trouble: null };
+      const listed = { ...shelf, isRead: true, circuits, deleted, jobs, deletedJobs, count, trouble: null };
+      return { ...listed, pictures: picturesOf(listed, circuits.length === count) };
     }
     case "samples-listed":
       return { ...shelf, samples: action.samples };

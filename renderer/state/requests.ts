@@ -31,7 +31,9 @@ export function actionFor(request: WindowRequest): Action {
     case "tell":
       return {
         do: "tell",
-        notice: { title: "That file was not opened.", words: sentence(request.refusal), isError: true, kind: "open" },
+        notice: request.refusal.code.startsWith("store-")
+          ? { title: "Note.", words: sentence(request.refusal), isError: true }
+          : { title: "That file was not opened.", words: sentence(request.refusal), isError: true, kind: "open" },
       };
     case "menu":
       return MENU[request.command];

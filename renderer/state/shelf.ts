@@ -62,3 +62,19 @@ export function circuitKey({ id, version }: CircuitRow): string {
 export function versionKey(id: string, version: number): string {
   return `circuit:${id}@${version}`;
 }
+
+/**
+ * Pictures that are still of use once the library was listed: of a circuit that is listed only the one of its present version, and
+ * where all circuits are, none of another. Kept for ever, each edit would leave one behind.
+ */
+export function picturesOf({ pictures, circuits, jobs }: Shelf, areAll: boolean): Shelf["pictures"] {
+  const shown = new Map<string, string>([
+    ...jobs.map(({ circuit, version }) => [opensKey({ id: circuit }), versionKey(circuit, version)] as const),
+    ...circuits.map((row) => [opensKey(row), circuitKey(row)] as const),
+  ]);
+  const isOfUse = (key: string): boolean => {
+    const [circuit = "", version] = key.split("@");
+    return version === undefined || (shown.get(circuit) ?? (areAll ? null : key)) === key;
+  };
+  return Object.fromEntries(Object.entries(pictures).filter(([key]) => isOfUse(key)));
+}

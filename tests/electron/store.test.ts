@@ -1,22 +1,9 @@
 import { spawnSync } from "node:child_process";
-import {
-  chmodSync,
-  copyFileSync,
-  existsSync,
-  mkdirSync,
-  readdirSync,
-  readFileSync,
-  statSync,
-  truncateSync,
-  writeFileSync,
-} from "node:fs";
+import { chmodSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import Database from "better-sqlite3";
-import fc from "fast-check";
 import { describe, expect, it, onTestFinished } from "vitest";
-import type { Refusal } from "../../core/base/outcome.ts";
-import { isDamage, storeRefusal } from "../../electron/store/failure.ts";
-import { makeCopy } from "../../electron/store/sqlite/backup.ts";
+import { storeRefusal } from "../../electron/store/failure.ts";
 import { addCircuit, saveCircuit } from "../../electron/store/sqlite/circuits.ts";
 import { isSound } from "../../electron/store/sqlite/connect.ts";
 import { keepStore } from "../../electron/store/sqlite/keeper.ts";
@@ -47,10 +34,6 @@ async function libraryWith(title: string): Promise<{ readonly folder: string; re
 
 function titles(store: Store): readonly string[] {
   return listCircuits(store, ALL).rows.map((row) => row.title);
-}
-
-function codes(notices: readonly Refusal[]): readonly string[] {
-  return notices.map((notice) => notice.code);
 }
 
 describe("every opening", () => {
@@ -91,97 +74,6 @@ describe("every opening", () => {
       expect(readFileSync(file).equals(before)).toBe(true);
     },
   );
-});
-
-describe("a damaged library", () => {
-  const damages: readonly (readonly [string, (file: string) => void])[] = [
-    [
-      "that is no database",
-      (file) => writeFileSync(file, "not a database at all, but long enough to look at\n".repeat(40)),
-    ],
-    ["cut short", (file) => truncateSync(file, Math.floor(statSync(file).size / 2))],
-    ["with its head overwritten", (file) => flip(file, 0, 60)],
-    ["with a page overwritten", (file) => flip(file, 3 * 4096, 4096)],
-    [
-      "of another program",
-      (file) => {
-        const folder = ownFolder();
-        const other = new Database(join(folder, "other.db"));
-        other.exec("CREATE TABLE notes (text); INSERT INTO notes VALUES ('mine')");
-        other.close();
-        copyFileSync(join(folder, "other.db"), file);
-      },
-    ],
-  ];
-
-  it.each(damages)("%s is kept aside, its newest good copy opened, and the person told", async (_, damage) => {
-    const { folder, file } = await libraryWith("Horn");
-    damage(file);
-    const damaged = readFileSync(file);
-    const store = await opened(folder);
-    expect({ codes: codes(store.notices), titles: titles(store) }).toEqual({
-      codes: ["store-restored"],
-      titles: ["Horn"],
-    });
-    expect(readFileSync(String(store.notices[0]!.about.kept)).equals(damaged)).toBe(true);
-  });
-
-  it.each(damages)("%s without a copy is kept aside and an empty one begun", async (_, damage) => {
-    const folder = ownFolder();
-    closeStore(await opened(folder));
-    damage(join(folder, STORE_FILE));
-    const store = await opened(folder);
-    expect({ codes: codes(store.notices), titles: titles(store) }).toEqual({ codes: ["store-begun-anew"], titles: [] });
-    expect(existsSync(String(store.notices[0]!.about.kept))).toBe(true);
-  });
-
-  it("passes over a copy that is damaged too", async () => {
-    const { folder, file } = await libraryWith("Horn");
-    const store = await opened(folder);
-    addCircuit(store, sample("Blower"), { name: "Begun" }, MORNING);
-    const { path } = await makeCopy(store.connection, folder, new Date("2026-03-03T08:00:00Z"), "day");
-    closeStore(store);
-    flip(path, 4096, 4096);
-    flip(file, 0, 60);
-    expect(titles(await opened(folder))).toEqual(["Horn"]);
-  });
-
-  it.each(["gone", "emptied"])("%s altogether comes back from its copy", async (how) => {
-    const { folder, file } = await libraryWith("Horn");
-    truncateSync(file, 0);
-    if (how === "gone") spawnSync("rm", [file]);
-    const store = await opened(folder);
-    expect({ codes: codes(store.notices), titles: titles(store) }).toEqual({
-      codes: ["store-found-again"],
-      titles: ["Horn"],
-    });
-  });
-
-  it("opens, or is refused, whatever bytes are flipped; what is read then is whole", async () => {
-    const { folder, file } = await libraryWith("Horn");
-    const good = readFileSync(file);
-    await fc.assert(
-      fc.asyncProperty(fc.nat(good.length - 1), fc.integer({ min: 1, max: 600 }), async (at, length) => {
-        writeFileSync(file, good);
-        flip(file, at, length);
-        const outcome = await openStore(folder, MORNING);
-        if (!outcome.ok) return expect(outcome.refusal.code).toMatch(/^store-/);
-        const store = outcome.value;
-        try {
-          for (const { key } of store.connection.prepare("SELECT key FROM circuits").all() as { key: number }[]) {
-            const read = circuitInVersion(store, key, 1);
-            if (read.ok) expect(read.value.parts).toEqual(sample().parts);
-          }
-        } catch (error) {
-          // An index may disagree with its table, which only a read finds: it is told as damage then.
-          if (!isDamage(error)) throw error;
-        } finally {
-          closeStore(store);
-        }
-      }),
-      { numRuns: 60 },
-    );
-  });
 });
 
 describe("what the disk says", () => {
@@ -348,10 +240,3 @@ describe("upgrades", () => {
     expect(readdirSync(fixtures).toSorted()).toEqual(UPGRADES.map(({ name }) => `${name}.sql`));
   });
 });
-
-/** Turns over the bits of so many bytes of a file. */
-function flip(file: string, at: number, length: number): void {
-  const bytes = readFileSync(file);
-  for (let i = at; i < Math.min(at + length, bytes.length); i++) bytes[i]! ^= 0xff;
-  writeFileSync(file, bytes);
-}

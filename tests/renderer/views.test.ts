@@ -265,5 +265,7 @@ describe("pictures of the library", () => {
     });
     await settle();
     expect(drawn).toHaveLength(3);
+    // What was drawn of the version before goes: else each edit would leave a picture behind.
+    expect(Object.keys(store.getState().shelf.pictures)).toHaveLength(2);
   });
 });

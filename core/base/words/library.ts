@@ -8,12 +8,9 @@ export const LIBRARY_WORDS: Readonly<Record<string, string>> = {
   "store-damaged": "The library was found damaged. Start Wirefathom again: it then goes back to its newest good copy.",
   "store-closed": "Wirefathom is ending; nothing more is kept.",
   "store-newer": "The library was written by a newer Wirefathom ({newest}). Start that one; this one changes nothing.",
-  "store-restored":
-    "The library was damaged, so its copy of {day} is open; what was changed after {day} is missing. The damaged file is kept: {kept}.",
-  "store-found-again": "The library was missing, so its copy of {day} is open; what was changed after it is missing.",
-  "store-begun-anew":
-    "The library was damaged and had no good copy, so an empty one is open. The damaged file is kept: {kept}.",
   "store-no-copy": "The copy of the library for today could not be made. The library itself is in order.",
+  "store-put-back":
+    "The folder of the library was taken away while Wirefathom ran. All of it was written anew: {folder}.",
   "circuit-unknown": "This circuit is no longer in the library.",
   "circuit-changed-elsewhere": "This circuit was changed in another window; open it again, or keep yours as a copy.",
   "bench-changed-elsewhere":

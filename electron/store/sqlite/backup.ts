@@ -8,13 +8,15 @@ const KEPT = 10;
 const FOLDER = "copies";
 /** A copy that is being made. Always the same name, so that one cut off is written over by the next. */
 const UNDER_WAY = "under-way.part";
-const NAME = /^(\d{4}-\d{2}-\d{2})T\d{6}Z-.*\.db$/;
+const NAME = /^((\d{4}-\d{2}-\d{2})T(\d{2})(\d{2})(\d{2})Z)-.*\.db$/;
 
 /** A copy of the library. */
 export interface Copy {
   readonly path: string;
   /** The day it was made, as 2026-01-31. */
   readonly day: string;
+  /** The same with the time, on this machine's clock: 2026-01-31, 08:15. */
+  readonly time: string;
 }
 
 /** Copies of the library in this folder, newest first; they may be damaged. */
@@ -24,8 +26,10 @@ export async function copiesIn(folder: string): Promise<readonly Copy[]> {
     .toSorted()
     .reverse()
     .flatMap((name) => {
-      const day = NAME.exec(name)?.[1];
-      return day === undefined ? [] : [{ path: join(folder, FOLDER, name), day }];
+      const [, stamp, day, hours, minutes, seconds] = NAME.exec(name) ?? [];
+      if (stamp === undefined || day === undefined) return [];
+      const made = new Date(`${day}T${hours}:${minutes}:${seconds}Z`);
+      return [{ path: join(folder, FOLDER, name), day, time: timeOf(made) }];
     });
 }
 
@@ -50,7 +54,7 @@ export async function makeCopy(connection: Connection, folder: string, now: Date
   }
   const copies = await copiesIn(folder);
   for (const { path } of copies.slice(KEPT)) await rm(path, { force: true });
-  return { path, day: stamp.slice(0, 10) };
+  return { path, day: stamp.slice(0, 10), time: timeOf(now) };
 }
 
 /** Makes today's copy unless there is one. */
@@ -59,20 +63,17 @@ export async function makeDailyCopy(connection: Connection, folder: string, now:
   if (newest?.day !== stampOf(now).slice(0, 10)) await makeCopy(connection, folder, now, "day");
 }
 
-/** Puts the newest good copy in the library's place; null where there is none. The copy itself stays. */
-export async function restoreCopy(folder: string, file: string): Promise<Copy | null> {
+/** Copies the newest good copy to a place; null where there is none. The copy itself stays. */
+export async function restoreCopy(folder: string, to: string): Promise<Copy | null> {
   const copies = await copiesIn(folder);
   const good = copies.find(({ path }) => isGoodCopy(path));
   if (!good) return null;
-  const beside = `${file}.part`;
-  await copyFile(good.path, beside);
-  await flushed(beside);
-  await rename(beside, file);
+  await copyFile(good.path, to);
   return good;
 }
 
-/** A copy is made in WAL, and would get two more files beside it each time it is looked at. */
-function standAlone(path: string): void {
+/** Takes a database out of WAL: left in it, it would get two more files beside it each time it is looked at. */
+export function standAlone(path: string): void {
   const connection = new Database(path);
   try {
     connection.pragma("locking_mode = EXCLUSIVE");
@@ -96,7 +97,8 @@ function isGoodCopy(path: string): boolean {
   }
 }
 
-async function flushed(path: string): Promise<void> {
+/** Puts what was written to a file on the disk. */
+export async function flushed(path: string): Promise<void> {
   const handle = await open(path, "r+");
   try {
     await handle.sync();
@@ -108,4 +110,11 @@ async function flushed(path: string): Promise<void> {
 /** A moment as it stands in the name of a file: sorts by time, holds no colon. */
 export function stampOf(now: Date): string {
   return now.toISOString().replace(/:/g, "").replace(/\.\d+/, "");
+}
+
+/** A moment as a person reads it on this machine's clock: 2026-01-31, 08:15. */
+function timeOf(moment: Date): string {
+  const two = (number: number): string => String(number).padStart(2, "0");
+  const day = `${moment.getFullYear()}-${two(moment.getMonth() + 1)}-${two(moment.getDate())}`;
+  return `${day}, ${two(moment.getHours())}:${two(moment.getMinutes())}`;
 }

@@ -9,8 +9,8 @@ import type { Json } from "../../../schemas/json.ts";
 import type { JobPlace, JobsAsk, Listed } from "../library.ts";
 import { packed, unpacked } from "../packed.ts";
 import type { Connection } from "./connect.ts";
-import type { Store } from "./open.ts";
 import { searchOf } from "./search.ts";
+import type { Store } from "./store.ts";
 
 const ROW = `j.id, c.id AS circuit, c.title, c.version, j.vehicle, j.told, j.complaint, j.readings, j.suspect, j.share,
   j.solved AS isSolved, j.made, j.edited, j.removed`;

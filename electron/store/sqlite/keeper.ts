@@ -1,10 +1,13 @@
+import { join } from "node:path";
 import { remember } from "../../../core/base/memo.ts";
 import { type Outcome, ok, type Refusal, refuse } from "../../../core/base/outcome.ts";
 import { storeRefusal } from "../failure.ts";
 import type { Library, LibraryKeeper } from "../library.ts";
+import { identityOf, writeAnew } from "./away.ts";
+import { stampOf } from "./backup.ts";
 import { emptyBin } from "./circuits.ts";
 import { sqliteLibrary } from "./library.ts";
-import { closeStore, copyOfTheDay, openStore, type Store } from "./open.ts";
+import { closeStore, copyOfTheDay, openStore, STORE_FILE, type Store } from "./open.ts";
 import { sweepPictures } from "./pictures.ts";
 
 /** The keeper of a library in a folder. */
@@ -21,11 +24,17 @@ export function keepStore(folder: string, now: () => Date): StoreKeeper {
   let opening: Promise<Outcome<Store>> | null = null;
   let chores: Promise<void> = Promise.resolve();
   let notices: readonly Refusal[] = [];
+  let identity: string | null = null;
+  let day = "";
+  let anew: Promise<Outcome<Store>> | null = null;
+  const file = join(folder, STORE_FILE);
 
   const open = async (): Promise<Outcome<Store>> => {
     const opened = await openStore(folder, now());
     if (!opened.ok) return opened;
     notices = [...notices, ...opened.value.notices];
+    identity = identityOf(file);
+    day = dayOf(now());
     chores = chore(opened.value);
     return opened;
   };
@@ -33,6 +42,26 @@ export function keepStore(folder: string, now: () => Date): StoreKeeper {
   const chore = async (store: Store): Promise<void> => {
     const notice = (await copyOfTheDay(store, now())) ?? emptied(store);
     if (notice) notices = [...notices, notice];
+  };
+  /** Left open over midnight, a library begins the next day as at a start. */
+  const choreOfTheDay = (store: Store): void => {
+    if (day === dayOf(now())) return;
+    day = dayOf(now());
+    chores = chores.then(() => chore(store));
+  };
+  /** The library again after its file was taken away; where it cannot be written anew, why, and it stays open. */
+  const openAnew = async (store: Store): Promise<Outcome<Store>> => {
+    try {
+      await chores;
+      await writeAnew(store.connection, file);
+    } catch (error) {
+      const refusal = storeRefusal(error, folder);
+      if (!refusal) throw error;
+      return { ok: false, refusal };
+    }
+    closeStore(store);
+    notices = [...notices, refuse("store-put-back", { folder }).refusal];
+    return open();
   };
   const emptied = (store: Store): Refusal | null => {
     try {
@@ -53,7 +82,16 @@ export function keepStore(folder: string, now: () => Date): StoreKeeper {
     try {
       const opened = await asked;
       isOpen = opened.ok;
-      return opened;
+      if (!opened.ok || identityOf(file) === identity) {
+        if (opened.ok) choreOfTheDay(opened.value);
+        return opened;
+      }
+      anew ??= openAnew(opened.value).finally(() => {
+        anew = null;
+      });
+      const again = await anew;
+      if (again.ok) opening = Promise.resolve(again);
+      return again;
     } finally {
       if (!isOpen && opening === asked) opening = null;
     }
@@ -78,4 +116,9 @@ export function keepStore(folder: string, now: () => Date): StoreKeeper {
       if (opened?.ok) closeStore(opened.value);
     },
   };
+}
+
+/** The day of a moment, as copies are named. */
+function dayOf(moment: Date): string {
+  return stampOf(moment).slice(0, 10);
 }

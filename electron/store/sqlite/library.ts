@@ -1,5 +1,6 @@
+import { join } from "node:path";
 import { type Outcome, ok } from "../../../core/base/outcome.ts";
-import { storeRefusal } from "../failure.ts";
+import { isDamage, storeRefusal } from "../failure.ts";
 import type { CircuitShelf, Library } from "../library.ts";
 import { addMoves, listAttempts, moveAttempt, openAttempt, restartAttempt, takeAttempt } from "./attempts.ts";
 import { bringIn, bringNew, openCircuit } from "./bring.ts";
@@ -8,7 +9,8 @@ import { jobAt, listJobs, moveJob } from "./jobs.ts";
 import { listCircuits, recentCircuits } from "./list.ts";
 import { circuitOf, duplicateCircuit, removeCircuit, renameCircuit, restoreCircuit } from "./manage.ts";
 import { forgetMarks, keepMarks, listMarks } from "./marks.ts";
-import type { Store } from "./open.ts";
+import { markSuspect } from "./mending/suspect.ts";
+import { STORE_FILE, type Store } from "./open.ts";
 import { keepPicture, keptPicture } from "./pictures.ts";
 import { noteClosed, openAttemptId, openCircuitId } from "./recent.ts";
 import { saveBench } from "./saveBench.ts";
@@ -139,6 +141,7 @@ function wholly<T>(store: Store, act: (store: Store) => Outcome<T>): Outcome<T> 
     if (error instanceof TakenBack) return error.outcome;
     const refusal = storeRefusal(error, store.folder);
     if (!refusal) throw error;
+    if (isDamage(error)) markSuspect(join(store.folder, STORE_FILE));
     return { ok: false, refusal };
   }
 }

@@ -1,20 +1,17 @@
 import { constants, existsSync } from "node:fs";
-import { access, mkdir, rename } from "node:fs/promises";
+import { access, mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { type Outcome, ok, type Refusal, refuse } from "../../../core/base/outcome.ts";
 import { isDamage, storeRefusal } from "../failure.ts";
-import { copiesIn, makeCopy, makeDailyCopy, restoreCopy, stampOf } from "./backup.ts";
+import { copiesIn, makeCopy, makeDailyCopy } from "./backup.ts";
 import { type Connection, connect, isEmpty, isOurs, isSound } from "./connect.ts";
+import { letGoOfLog, logKeptAside, logPutRight, putRight, putRightBefore } from "./mending/putRight.ts";
+import { isSuspect } from "./mending/suspect.ts";
+import type { Store } from "./store.ts";
 import { applyUpgrades, pendingUpgrades } from "./upgrade.ts";
 import { UPGRADES, type Upgrade } from "./upgrades.ts";
 
-/** The open library. One process has it at a time. */
-export interface Store {
-  readonly connection: Connection;
-  readonly folder: string;
-  /** What the person must be told of how it was opened. */
-  readonly notices: readonly Refusal[];
-}
+export type { Store } from "./store.ts";
 
 /** Name of the library's file in its folder. */
 export const STORE_FILE = "wirefathom.db";
@@ -33,10 +30,14 @@ export async function openStore(
     await mkdir(folder, { recursive: true, mode: 0o700 });
     const file = join(folder, STORE_FILE);
     await mayWrite(folder, file);
-    const found = (await isLost(folder, file)) ? null : soundConnection(file);
-    if (found) return await upgraded({ connection: found, folder, notices: [] }, now, upgrades);
-    const notice = await putRight(folder, file, now);
-    return await upgraded({ connection: connect(file), folder, notices: [notice] }, now, upgrades);
+    await putRightBefore(file);
+    if ((await isLost(folder, file)) || isSuspect(file)) return await openedRight(folder, file, now, upgrades);
+    const kept = await logKeptAside(file, now);
+    const found = await soundConnection(file, kept);
+    if (!found) return await openedRight(folder, file, now, upgrades);
+    const store = await upgraded({ connection: found, folder, notices: [] }, now, upgrades);
+    if (!store.ok || kept === null) return store;
+    return ok({ ...store.value, notices: [logPutRight(store.value, kept)] });
   } catch (error) {
     const refusal = storeRefusal(error, folder);
     if (!refusal) throw error;
@@ -44,15 +45,29 @@ export async function openStore(
   }
 }
 
+async function openedRight(
+  folder: string,
+  file: string,
+  now: Date,
+  upgrades: readonly Upgrade[],
+): Promise<Outcome<Store>> {
+  const notice = await putRight({ folder, file }, now, upgrades);
+  return await upgraded({ connection: connect(file), folder, notices: [notice] }, now, upgrades);
+}
+
 /** Closes the library; everything in it is in its one file then. */
 export function closeStore({ connection }: Store): void {
   connection.close();
 }
 
-/** Makes the copy of the day unless it is there; gives what to tell the person where it cannot be made. */
-export async function copyOfTheDay({ connection, folder }: Store, now: Date): Promise<Refusal | null> {
+/**
+ * Makes the copy of the day unless it is there, and one of a library that was put right; gives what to tell the person where
+ * it cannot be made.
+ */
+export async function copyOfTheDay({ connection, folder, notices }: Store, now: Date): Promise<Refusal | null> {
   try {
-    await makeDailyCopy(connection, folder, now);
+    if (notices.length > 0) await makeCopy(connection, folder, now, "put-right");
+    else await makeDailyCopy(connection, folder, now);
     return null;
   } catch (error) {
     if (!storeRefusal(error, folder)) throw error;
@@ -71,36 +86,33 @@ async function isLost(folder: string, file: string): Promise<boolean> {
   return isEmpty(file) && (await copiesIn(folder)).length > 0;
 }
 
-/** The database in the file, or null where it is damaged or another program's, which is not touched. */
-function soundConnection(file: string): Connection | null {
-  if (!isEmpty(file) && !isOurs(file)) return null;
-  let connection: Connection;
+/**
+ * The database in the file, or null where it is damaged or another program's, which is not touched. What was kept aside of
+ * its log is let go of again where it is not opened.
+ */
+async function soundConnection(file: string, kept: string | null): Promise<Connection | null> {
+  let sound: Connection | null = null;
   try {
-    connection = connect(file);
-  } catch (error) {
-    if (!isDamage(error)) throw error;
-    return null;
+    sound = isEmpty(file) || isOurs(file) ? connectedSound(file) : null;
+    return sound;
+  } finally {
+    if (!sound && kept !== null) await letGoOfLog(kept);
   }
-  try {
-    if (isSound(connection, "quick_check")) return connection;
-  } catch (error) {
-    connection.close();
-    throw error;
-  }
-  connection.close();
-  return null;
 }
 
-/** Keeps what is there aside, puts the newest good copy in its place, and says so. */
-async function putRight(folder: string, file: string, now: Date): Promise<Refusal> {
-  const wasThere = !isEmpty(file);
-  const kept = `${file}.damaged-${stampOf(now)}`;
-  for (const part of ["", "-wal", "-shm"]) {
-    if (existsSync(file + part)) await rename(file + part, kept + part);
+function connectedSound(file: string): Connection | null {
+  let connection: Connection | null = null;
+  let isGood = false;
+  try {
+    connection = connect(file);
+    isGood = isSound(connection, "quick_check");
+    return isGood ? connection : null;
+  } catch (error) {
+    if (connection || !isDamage(error)) throw error;
+    return null;
+  } finally {
+    if (!isGood) connection?.close();
   }
-  const copy = await restoreCopy(folder, file);
-  if (!copy) return refuse("store-begun-anew", { kept }).refusal;
-  return refuse(wasThere ? "store-restored" : "store-found-again", { kept, day: copy.day }).refusal;
 }
 
 /** The store in its present form; a library of an older form is copied before it is changed. */

@@ -2,7 +2,7 @@ import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
 import type { Picture } from "../../../core/circuit/circuit.ts";
 import { hashOfBytes, type PictureFile } from "../pictureFile.ts";
 import type { Connection } from "./connect.ts";
-import type { Store } from "./open.ts";
+import type { Store } from "./store.ts";
 
 /** Days that a picture stays which no version names, as long as a circuit does in the bin. */
 const SPARE_DAYS = 30;

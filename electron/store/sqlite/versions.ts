@@ -4,8 +4,8 @@ import type { VersionRow } from "../../../schemas/calls.ts";
 import { readCircuit } from "../../../schemas/circuit.ts";
 import { packed, unpacked } from "../packed.ts";
 import type { Connection } from "./connect.ts";
-import type { Store } from "./open.ts";
 import { notePictures } from "./pictures.ts";
+import type { Store } from "./store.ts";
 
 /** The newest versions are all kept; of older ones the last of each day. */
 export const ALL_KEPT = 200;

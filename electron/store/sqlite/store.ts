@@ -1,0 +1,10 @@
+import type { Refusal } from "../../../core/base/outcome.ts";
+import type { Connection } from "./connect.ts";
+
+/** The open library. One process has it at a time. */
+export interface Store {
+  readonly connection: Connection;
+  readonly folder: string;
+  /** What the person must be told of how it was opened. */
+  readonly notices: readonly Refusal[];
+}
