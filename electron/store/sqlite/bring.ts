@@ -12,18 +12,28 @@ import { keepPicture } from "./pictures.ts";
 import { noteOpened } from "./recent.ts";
 import { circuitInVersion } from "./versions.ts";
 
-/** Brings the circuit of this id to the bench. Refuses `circuit-unknown` and `version-damaged`. */
+/** Brings the circuit of this id to the bench and notes it. Refuses `circuit-unknown` and `version-damaged`. */
 export function openCircuit(store: Store, id: string, now: Date): Outcome<OpenedCircuit> {
   const place = placeOf(store, id);
   return place.ok ? bringToBench(store, place.value, now) : place;
 }
 
+/** The same without a note of it, which a full disk has no room for. */
+export function openUnnoted(store: Store, id: string): Outcome<OpenedCircuit> {
+  const place = placeOf(store, id);
+  return place.ok ? standingOnBench(store, place.value, false) : place;
+}
+
 /** Brings a circuit of the library to the bench and notes it. Refuses `version-damaged`. */
 function bringToBench(store: Store, place: Place, now: Date, known = false): Outcome<OpenedCircuit> {
-  const circuit = circuitInVersion(store, place.key, place.version);
+  const opened = standingOnBench(store, place, known);
+  if (opened.ok) noteOpened(store, place.key, place.id, now);
+  return opened;
+}
+
+function standingOnBench(store: Store, { id, version, key }: Place, known: boolean): Outcome<OpenedCircuit> {
+  const circuit = circuitInVersion(store, key, version);
   if (!circuit.ok) return circuit;
-  noteOpened(store, place.key, place.id, now);
-  const { id, version, key } = place;
   const bench = benchOf(store, key);
   return ok({ id, version, circuit: circuit.value, bench, benchVersion: benchVersionOf(store, key), known });
 }

@@ -3,7 +3,7 @@ import { type Outcome, ok } from "../../../core/base/outcome.ts";
 import { isDamage, storeRefusal } from "../failure.ts";
 import type { CircuitShelf, Library } from "../library.ts";
 import { addMoves, listAttempts, moveAttempt, openAttempt, restartAttempt, takeAttempt } from "./attempts.ts";
-import { bringIn, bringNew, openCircuit } from "./bring.ts";
+import { bringIn, bringNew, openCircuit, openUnnoted } from "./bring.ts";
 import { placeOf, saveCircuit } from "./circuits.ts";
 import { jobAt, listJobs, moveJob } from "./jobs.ts";
 import { listCircuits, recentCircuits } from "./list.ts";
@@ -103,7 +103,11 @@ export function sqliteLibrary(store: Store): Library {
 function circuitShelf(whole: Whole): CircuitShelf {
   return {
     list: (asked) => whole((at) => ok(listCircuits(at, asked))),
-    open: (id, now) => whole((at) => openCircuit(at, id, now)),
+    open: async (id, now) => {
+      const opened = await whole((at) => openCircuit(at, id, now));
+      const isFull = !opened.ok && opened.refusal.code === "store-full";
+      return isFull ? whole((at) => openUnnoted(at, id)) : opened;
+    },
     read: (id) =>
       whole((at) => {
         const found = circuitOf(at, id);
