@@ -12,6 +12,7 @@ import { dataFolder } from "./dataFolder.ts";
 import { menuTemplate } from "./menu.ts";
 import { TAKE_HOME } from "./print/takeHome.ts";
 import { registerScheme, servePages } from "./protocol.ts";
+import { reportsIn } from "./reports.ts";
 import { keepStore } from "./store/sqlite/keeper.ts";
 import { askedBy } from "./terminal/commandNames.ts";
 import { handleCalls } from "./window/calls.ts";
@@ -24,6 +25,7 @@ const now = (): Date => new Date();
 const folder = dataFolder({ platform: process.platform, env: process.env, home: homedir() });
 const requests = noRequests();
 const keeper = keepStore(folder, now);
+const reports = reportsIn(folder, app.getVersion(), now);
 let window: BrowserWindow | null = null;
 /** What the menu hangs on: the keys that the person gave, and what is in front in the page. */
 let keys = FIRST_SETTINGS.keys;
@@ -34,6 +36,8 @@ registerScheme();
 app.enableSandbox();
 keepOwnFolder(join(folder, "window"));
 app.on("web-contents-created", (_event, contents) => guardContents(contents));
+const FAULTS = ["uncaughtException", "unhandledRejection"] as const;
+for (const event of FAULTS) process.on(event, tellFault);
 app.on("open-file", (event, path) => {
   event.preventDefault();
   takeFile(path);
@@ -66,6 +70,7 @@ async function begin(): Promise<void> {
     printer: join(root, "out", "electron", "printer.cjs"),
     takeHome: join(root, TAKE_HOME),
     requests,
+    reports,
     now,
     onSettings: (settings) => {
       keys = settings.keys;
@@ -91,6 +96,7 @@ async function begin(): Promise<void> {
     isDeveloped,
     settings,
     now,
+    lost: (fault) => requests.add({ report: reports.keepOwn(fault, "window") }),
   });
   window.once("closed", () => {
     window = null;
@@ -109,6 +115,11 @@ function keepOwnFolder(own: string): void {
     mkdirSync(own, { recursive: true, mode: 0o700 });
     app.setPath("userData", own);
   } catch {}
+}
+
+/** A fault of the program's own is kept as a report and told by the page; what is under way goes on, as Electron has it. */
+function tellFault(fault: unknown): void {
+  requests.add({ report: reports.keepOwn(fault, "program") });
 }
 
 /** A fault before there is a window would leave a program that nobody sees and nobody can end. */
@@ -139,6 +150,7 @@ function closeLibraryLast(): void {
     event.preventDefault();
     void keeper.close().finally(() => {
       isClosed = true;
+      for (const fault of FAULTS) process.off(fault, tellFault);
       app.quit();
     });
   });

@@ -120,8 +120,11 @@ async function openInBrowser(folder: string, file: string | null, console: Start
     version,
     file,
     now: () => new Date(),
-    fault: (error) =>
-      console.complain(`Wirefathom met a fault of its own: ${error instanceof Error ? error.message : error}.\n`),
+    fault: (error, report) => {
+      const said = error instanceof Error ? error.message : String(error);
+      const lies = report === null ? "" : ` ${WORDS.report.replace("{file}", report)}`;
+      console.complain(`Wirefathom met a fault of its own: ${said}.${lies}\n`);
+    },
     refused: (line) => console.complain(line),
   });
   if (!session.isOwner) return hand(session.address, console);

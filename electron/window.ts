@@ -37,10 +37,13 @@ export interface WindowWish {
   /** Settings of the library, where it is open: they know where the window was. */
   readonly settings: SettingShelf | null;
   now(): Date;
+  /** Told that the page was lost. */
+  lost(fault: Error): void;
 }
 
 /** Opens the window where it was left; it is shown once the first picture of its page stands. */
-export async function openWindow({ preload, isDeveloped, settings, now }: WindowWish): Promise<BrowserWindow> {
+export async function openWindow(wish: WindowWish): Promise<BrowserWindow> {
+  const { preload, isDeveloped, settings, now, lost } = wish;
   const areas = screen.getAllDisplays().map((display) => display.workArea);
   const place = settings && (await keptPlace(settings, areas));
   const { isMaximized, ...bounds } = place ?? { ...FIRST_SIZE, isMaximized: false };
@@ -57,7 +60,7 @@ export async function openWindow({ preload, isDeveloped, settings, now }: Window
   });
   if (settings) keepPlaceOf(window, settings);
   closeGently(window);
-  recoverPage(window, now);
+  recoverPage(window, now, lost);
   // A window without its page is shown all the same: an invisible program could not even be closed.
   window.loadURL(PAGE_ADDRESS).catch(() => window.isDestroyed() || window.show());
   return window;

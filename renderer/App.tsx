@@ -1,3 +1,4 @@
+import { lazy, Suspense } from "react";
 import { ClassHere } from "./class/ClassHere.tsx";
 import { ExportDialog } from "./export/ExportDialog.tsx";
 import { HandinsView } from "./instructor/HandinsView.tsx";
@@ -13,6 +14,9 @@ import { PrintDialog } from "./print/PrintDialog.tsx";
 import { BringIn } from "./printed/BringIn.tsx";
 import { useApp, useAppStore } from "./state/AppContext.tsx";
 
+/** Read when first wanted: it is no part of what a page starts with. */
+const ReportDialog = lazy(async () => ({ default: (await import("./report/ReportDialog.tsx")).ReportDialog }));
+
 /** The whole page: the bench where a circuit is open, else the library. */
 export function App() {
   const { dispatch } = useAppStore();
@@ -23,12 +27,15 @@ export function App() {
   const isExporting = useApp((state) => state.isExporting);
   const bringing = useApp((state) => state.bringing);
   const isShowingKeys = useApp((state) => state.isShowingKeys);
+  const hasReport = useApp((state) => state.report !== null);
+  const isShowingReport = useApp((state) => state.isShowingReport);
   const isClassHere = useApp(({ classroom }) => classroom.where === "here");
   return (
     <DropZone>
       <FailureGuard
         of={isMarking ? "desk" : isOpen ? "bench" : isLearning ? "exercise" : "library"}
         leave={() => dispatch(isMarking ? { do: "handins", act: { act: "leave" } } : { do: "close" })}
+        showReport={hasReport ? () => dispatch({ do: "show-report" }) : null}
       >
         {isMarking ? <HandinsView /> : isOpen ? <BenchView /> : isLearning ? <LearnerView /> : <LibraryView />}
         {isPrinting && <PrintDialog />}
@@ -37,6 +44,7 @@ export function App() {
         {isShowingKeys && <KeySheet />}
         {isClassHere && <ClassHere />}
       </FailureGuard>
+      <Suspense>{isShowingReport && <ReportDialog />}</Suspense>
       <Notices />
       <LiveRegion />
     </DropZone>

@@ -7,6 +7,7 @@ import { cupboardReaction } from "./instructor/cupboardReaction.ts";
 import { handinsReaction } from "./instructor/handinsReaction.ts";
 import { learnerReaction } from "./learner/errands.ts";
 import { askVehicle } from "./learner/vehicle.ts";
+import { heedMishaps, mishapsOf, watched } from "./report/mishaps.ts";
 import { arrangingReaction } from "./state/arranging.ts";
 import { askingReaction } from "./state/asking.ts";
 import { type Autosave, autosave } from "./state/autosave.ts";
@@ -28,8 +29,20 @@ import { workerDrawer } from "./workers/drawer.ts";
 export function startPage(host: Host): AppStore {
   const dark = window.matchMedia("(prefers-color-scheme: dark)");
   const saving = autosave(host, later);
-  const asker = workerAsker(new Worker(new URL("./workers/diagnose.ts", import.meta.url), { type: "module" }));
-  const drawer = workerDrawer(() => new Worker(new URL("./workers/pictures.ts", import.meta.url), { type: "module" }));
+  const mishaps = mishapsOf(
+    host,
+    () => store,
+    () => new Date(),
+  );
+  heedMishaps(window, mishaps);
+  const asker = workerAsker(
+    watched(new Worker(new URL("./workers/diagnose.ts", import.meta.url), { type: "module" }), mishaps),
+  );
+  const drawer = workerDrawer(() =>
+    watched(new Worker(new URL("./workers/pictures.ts", import.meta.url), { type: "module" }), mishaps),
+  );
+  const startDesk = (): Worker =>
+    watched(new Worker(new URL("./instructor/deskThread.ts", import.meta.url), { type: "module" }), mishaps);
   const besides = new BroadcastChannel("settings");
   const classId = ownClassId(sessionStorage, () => crypto.randomUUID());
   const link = linkToClass(new BroadcastChannel(channelName(classId)), afterPainting);
@@ -49,13 +62,16 @@ export function startPage(host: Host): AppStore {
       host,
       acts,
       saving,
-      askVehicle(() => new Worker(new URL("./workers/vehicle.ts", import.meta.url), { type: "module" })),
+      askVehicle(() =>
+        watched(new Worker(new URL("./workers/vehicle.ts", import.meta.url), { type: "module" }), mishaps),
+      ),
       () => new Date(),
     ),
     playingReaction(every),
     // Only the program's own window has a menu.
     ...(host.name === "electron" ? [frontingReaction(host)] : []),
     link.reaction,
+    mishaps.reaction,
   ]);
   link.listen(store);
   heedBesides(besides, store);
@@ -104,11 +120,6 @@ function showLook({ theme, settings, open, learning }: AppState): void {
   style.setProperty("--scale", String(settings.scale));
   const title = learning?.attempt.exercise.title ?? open?.desk.bench.circuit.title;
   document.title = title === undefined ? "Wirefathom" : windowTitle(title);
-}
-
-/** The instructor's worker. */
-function startDesk(): Worker {
-  return new Worker(new URL("./instructor/deskThread.ts", import.meta.url), { type: "module" });
 }
 
 /** Once this window has painted what it shows; at once where it is hidden and paints nothing. */

@@ -53,6 +53,8 @@ export const CALL_NAMES = [
   "print.class",
   "export.takeHome",
   "export.svg",
+  "about",
+  "reports.keep",
 ] as const;
 
 /** The name of a call. */

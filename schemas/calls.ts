@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import type { Outcome } from "../core/base/outcome.ts";
 import type { CallName } from "./callNames.ts";
+import { ABOUT_CALLS } from "./calls/about.ts";
 import { ATTEMPT_CALLS } from "./calls/attempts.ts";
 import type { Call } from "./calls/call.ts";
 import { CIRCUIT_CALLS } from "./calls/circuits.ts";
@@ -35,6 +36,7 @@ export const CALLS = {
   ...PICTURE_CALLS,
   ...PRINT_CALLS,
   ...EXPORT_CALLS,
+  ...ABOUT_CALLS,
 } as const satisfies Readonly<Record<CallName, Call>>;
 
 /** What a page sends with a call; fields with a default may be left out. */

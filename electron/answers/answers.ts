@@ -1,4 +1,5 @@
 import type { CallName } from "../../schemas/calls.ts";
+import { ABOUT_ANSWERS } from "./about.ts";
 import { ATTEMPT_ANSWERS } from "./attempts.ts";
 import { CIRCUIT_ANSWERS } from "./circuits.ts";
 import { EXPORT_ANSWERS } from "./export.ts";
@@ -27,4 +28,5 @@ export const ANSWERS: { readonly [N in CallName]: AnswerOf<N> } = {
   ...PICTURE_ANSWERS,
   ...PRINT_ANSWERS,
   ...EXPORT_ANSWERS,
+  ...ABOUT_ANSWERS,
 };

@@ -2,6 +2,7 @@ import type { Outcome } from "../../core/base/outcome.ts";
 import type { Front } from "../../schemas/calls/window.ts";
 import type { Answer, CallName, Checked } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
+import type { Reports } from "../reports.ts";
 import type { LibraryKeeper } from "../store/library.ts";
 import type { Requests } from "./requests.ts";
 
@@ -26,6 +27,8 @@ export interface Host {
   readonly takeHome: string;
   /** What comes from outside the page, as files from the desktop. */
   readonly requests: Requests;
+  /** Keeps reports of faults of the program itself. */
+  readonly reports: Reports;
   now(): Date;
   /** Is told all settings once some were changed; absent where nothing outside the page shows any. */
   onSettings?(settings: Settings): void;

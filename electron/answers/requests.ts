@@ -1,8 +1,13 @@
 import type { Refusal } from "../../core/base/outcome.ts";
 import type { MenuCommand } from "../../schemas/calls/window.ts";
+import type { Report } from "../reports.ts";
 
-/** Something that comes from outside the page while it runs: a file to open, an entry of the window's menu, or what must be told. */
-export type Incoming = { readonly file: string } | { readonly menu: MenuCommand } | { readonly tell: Refusal };
+/** Something that comes from outside the page while it runs: a file to open, an entry of the window's menu, what must be told, a fault. */
+export type Incoming =
+  | { readonly file: string }
+  | { readonly menu: MenuCommand }
+  | { readonly tell: Refusal }
+  | { readonly report: Report };
 
 /** Holds what comes from outside until a page asks for it. */
 export interface Requests {

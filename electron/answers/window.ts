@@ -80,6 +80,7 @@ async function openGivenFile(host: Host, library: Library): Promise<Given> {
 
 async function requestOf(host: Host, incoming: Incoming): Promise<WindowRequest> {
   if ("tell" in incoming) return { ask: "tell", refusal: incoming.tell };
+  if ("report" in incoming) return { ask: "mishap", ...incoming.report };
   if ("menu" in incoming) return { ask: "menu", command: incoming.menu };
   if (isJobFile(incoming.file) || isExerciseFile(incoming.file)) {
     const file = await textIn(incoming.file);

@@ -3,6 +3,7 @@ import { ok, type Refusal } from "../../core/base/outcome.ts";
 import type { Host } from "../answers/host.ts";
 import { noRequests } from "../answers/requests.ts";
 import { startLoopback } from "../loopback.ts";
+import { reportsIn } from "../reports.ts";
 import { keepStore } from "../store/sqlite/keeper.ts";
 import { addressOfRunning, removeLock, writeLock } from "./running.ts";
 
@@ -19,8 +20,8 @@ export interface SessionWish {
   /** A circuit file to open, by its whole path. */
   readonly file: string | null;
   now(): Date;
-  /** Told what goes wrong inside. */
-  fault(error: unknown): void;
+  /** Told what goes wrong inside, and where its report lies; null where none could be written. */
+  fault(error: unknown, report: string | null): void;
   /** Told in a line what a stranger was refused. */
   refused(line: string): void;
 }
@@ -55,6 +56,7 @@ export async function beginSession(wish: SessionWish): Promise<Session> {
     if (other !== null) return guest(other);
   }
   const requests = noRequests();
+  const reports = reportsIn(wish.folder, wish.version, wish.now);
   if (wish.file !== null) requests.setStartFile(wish.file);
   const host: Host = {
     kind: "loopback",
@@ -64,11 +66,16 @@ export async function beginSession(wish: SessionWish): Promise<Session> {
     printer: wish.printer,
     takeHome: wish.takeHome,
     requests,
+    reports,
     now: wish.now,
     saveFile: async () => ok({ done: "download" }),
     chooseFile: async () => ok({ done: "choose" }),
   };
-  const loopback = await startLoopback(host, wish.pages, wish.fault, { refused: wish.refused });
+  const fault = (error: unknown): void => wish.fault(error, reports.keepOwn(error, "program").file);
+  const loopback = await startLoopback(host, wish.pages, fault, { refused: wish.refused });
+  // What ends the process is written down before it does.
+  const last = (error: unknown): void => void reports.keepOwn(error, "program");
+  process.on("uncaughtExceptionMonitor", last);
   const { port, key } = loopback;
   const opened = await keeper.library();
   if (opened.ok) await writeLock(wish.folder, { pid: process.pid, port, key });
@@ -76,6 +83,7 @@ export async function beginSession(wish: SessionWish): Promise<Session> {
     address: loopback.newAddress(),
     isOwner: true,
     close: async () => {
+      process.off("uncaughtExceptionMonitor", last);
       removeLock(wish.folder);
       await loopback.close();
       await keeper.close();

@@ -4,12 +4,19 @@ import { answerText } from "../answers/door.ts";
 import type { Host } from "../answers/host.ts";
 import { isOwnAddress } from "../protocol.ts";
 
+/** A call that is none may be named by anything. */
+const LONGEST_NAME = 40;
+
 /** Answers the calls of the window's page. A call from anywhere else is rejected before it is looked at. */
 export function handleCalls(host: Host): void {
   ipcMain.handle(CALL_CHANNEL, (event, name: unknown, argument: unknown) => {
     if (!isOwnPage(event)) throw new Error("only the window's own page may ask");
     if (typeof name !== "string" || typeof argument !== "string") throw new Error("a call is two texts");
-    return answerText(host, name, argument, pageGone(event.sender));
+    host.reports.note(name.slice(0, LONGEST_NAME));
+    return answerText(host, name, argument, pageGone(event.sender)).catch((fault: unknown) => {
+      host.requests.add({ report: host.reports.keepOwn(fault, "program") });
+      throw fault;
+    });
   });
 }
 

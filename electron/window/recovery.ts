@@ -4,16 +4,17 @@ import { mayReload } from "./reloads.ts";
 
 /**
  * Brings a page back that was lost or hangs. What was on the bench is in the library, so a reload shows it again; a page
- * that fails over and over is left to the person.
+ * that fails over and over is left to the person. `lost` is told of each.
  */
-export function recoverPage(window: BrowserWindow, now: () => Date): void {
+export function recoverPage(window: BrowserWindow, now: () => Date, lost: (fault: Error) => void): void {
   let reloads: readonly Date[] = [];
   const reload = (): void => {
     reloads = [...reloads, now()];
     window.webContents.reload();
   };
-  window.webContents.on("render-process-gone", async (_event, { reason }) => {
+  window.webContents.on("render-process-gone", async (_event, { reason, exitCode }) => {
     if (reason === "clean-exit" || window.isDestroyed()) return;
+    lost(new Error(`the page was lost: ${reason}, ${exitCode}`));
     if (mayReload(reloads, now())) return reload();
     const again = await asked(window, TROUBLE_NAMES.gone, [TROUBLE_NAMES.tryAgain, TROUBLE_NAMES.close]);
     if (window.isDestroyed()) return;

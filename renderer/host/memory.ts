@@ -6,6 +6,7 @@ import { questionsIn } from "../../core/lesson/scene.ts";
 import type { Answer, Argument, CallName, CircuitRow, JobRow, OpenedCircuit } from "../../schemas/calls.ts";
 import { readCircuit } from "../../schemas/circuit.ts";
 import { formatCircuit } from "../../schemas/formatCircuit.ts";
+import { reportText } from "../../schemas/mishap.ts";
 import { pictureHead } from "../../schemas/pictureHead.ts";
 import { FIRST_SETTINGS, type Settings } from "../../schemas/settings.ts";
 import { bytesOf } from "./base64.ts";
@@ -225,6 +226,9 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
     "print.class": () => refuse("not-yet", { what: "PDF" }),
     "export.takeHome": () => refuse("not-yet", { what: "take-home page" }),
     "export.svg": () => refuse("not-yet", { what: "SVG" }),
+    about: () => ok({ version: "", runsOn: "", library: "", reports: "" }),
+    "reports.keep": (mishap) =>
+      ok({ text: reportText(mishap, { version: "", runsOn: "", when: new Date(moment()) }), file: null }),
   };
   const ask = async <N extends CallName>(name: N, argument: Argument<N>): Promise<Outcome<Answer<N>>> =>
     (answers[name] as (argument: Argument<N>) => Promise<Outcome<Answer<N>>>)(argument);

@@ -1,10 +1,13 @@
 import { Component, type ReactNode } from "react";
+import { REPORT_WORDS as WORDS } from "../../core/base/words/report.ts";
 
 interface Guarded {
   /** What is shown; another one is tried anew. */
   readonly of: string;
   /** Leaves what failed. */
   readonly leave: () => void;
+  /** Shows the report of what failed; null while there is none. */
+  readonly showReport: (() => void) | null;
   readonly children: ReactNode;
 }
 
@@ -19,23 +22,27 @@ export class FailureGuard extends Component<Guarded, { readonly failed: string |
     return { failed: error instanceof Error ? error.message : String(error) };
   }
 
+  override componentDidCatch(error: unknown): void {
+    // As if nothing had caught it: whoever takes faults down hears of it.
+    reportError(error);
+  }
+
   override componentDidUpdate({ of }: Guarded): void {
     if (of !== this.props.of && this.state.failed !== null) this.setState({ failed: null });
   }
 
   override render(): ReactNode {
     const { failed } = this.state;
-    if (failed === null) return this.props.children;
+    const { children, showReport } = this.props;
+    if (failed === null) return children;
     return (
       <main className="failure">
-        <h1>Wirefathom met a fault of its own</h1>
-        <p>
-          Everything you changed is in the library. Load it again, or go back to the library and open it from there.
-        </p>
+        <h1>{WORDS.failed}</h1>
+        <p>{WORDS.failedAbout}</p>
         <p className="small">What it said: {failed}</p>
         <p className="failure-acts">
           <button type="button" className="button is-main" onClick={() => location.reload()}>
-            Load it again
+            {WORDS.again}
           </button>
           <button
             type="button"
@@ -45,8 +52,13 @@ export class FailureGuard extends Component<Guarded, { readonly failed: string |
               this.setState({ failed: null });
             }}
           >
-            Back to the library
+            {WORDS.library}
           </button>
+          {showReport && (
+            <button type="button" className="button" onClick={showReport}>
+              {WORDS.show}
+            </button>
+          )}
         </p>
       </main>
     );

@@ -14,7 +14,7 @@ import type { HandinsAct } from "../instructor/handins.ts";
 import type { LearnerAction } from "../learner/action.ts";
 import type { HostAction, HostAnswer } from "./hostAction.ts";
 import type { JumperLead } from "./jumpering.ts";
-import type { Adjusting, Notice, Panel, Theme, Thing, Wish } from "./state.ts";
+import type { Adjusting, Notice, Panel, Report, Theme, Thing, Wish } from "./state.ts";
 
 /** A command of `core/edit/commands` with all it needs but the bench. */
 export type Command = (bench: Bench) => Outcome<Edit>;
@@ -111,6 +111,11 @@ export type WindowAction =
   | { readonly do: "arranging"; readonly attempt: number | null }
   | { readonly do: "tell"; readonly notice: Omit<Notice, "id"> }
   | { readonly do: "put-away"; readonly notice: number }
+  /** The program itself met a fault, which is told with its report. */
+  | { readonly do: "mishap"; readonly report: Report }
+  | { readonly do: "show-report" | "close-report" }
+  /** Brings the report into a file. */
+  | { readonly do: "save-report" }
   /** What an instructor does with the hand-ins of a class. */
   | { readonly do: "handins"; readonly act: HandinsAct }
   /** Tells a listener something that changes nothing. */

@@ -115,7 +115,7 @@ async function ask(asker: Asker, store: AppStore, { circuit, question, isLast }:
     if (answer && isLast()) store.dispatch(answer);
   } catch (error) {
     const words = error instanceof Error ? error.message : String(error);
-    if (isLast()) store.dispatch({ do: "worker-troubled", about, words });
+    if (isLast()) store.dispatch({ do: "worker-troubled", about, words, fault: error });
   }
 }
 

@@ -102,6 +102,8 @@ function errandFor(action: Action, going: Going): Promise<void> | null {
       return removed(going, action.id);
     case "save-file":
       return circuitSaved(going);
+    case "save-report":
+      return reportSaved(going);
     case "open-class":
       return classOpened(going, action.where);
     case "close-class":
@@ -245,6 +247,13 @@ async function circuitSaved(going: Going): Promise<void> {
   else if (hasPictures)
     store.dispatch({ do: "tell", notice: { title: WITHOUT_PICTURES, words: GONE_WORDS, isError: true, kind: "file" } });
 }
+
+async function reportSaved(going: Going): Promise<void> {
+  const { report } = going.store.getState();
+  if (report) await fileSaved(going, REPORT_FILE, report.text, "text");
+}
+
+const REPORT_FILE = "Wirefathom report.txt";
 
 const WITHOUT_PICTURES = "Saved without its printed pages and photos.";
 

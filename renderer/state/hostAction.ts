@@ -86,7 +86,7 @@ export type HostAnswer =
   | { readonly do: "shared"; readonly answer: Answers["shares"] }
   | { readonly do: "sneaks-found"; readonly answer: Answers["sneaks"] }
   | { readonly do: "jumped"; readonly answer: Answers["jumper"] }
-  | { readonly do: "worker-troubled"; readonly about: Asked; readonly words: string };
+  | { readonly do: "worker-troubled"; readonly about: Asked; readonly words: string; readonly fault: unknown };
 
 /** What is left for the library and the open bench once settings are dealt with. */
 export type Remaining = Exclude<HostAction | HostAnswer, { do: "set" | "settled" }>;

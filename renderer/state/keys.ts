@@ -29,7 +29,7 @@ export function actionForKey(press: KeyPress, state: AppState): Action | null {
   }
   const id = bound("window", press, state.settings.keys);
   if (id === null) return null;
-  const isCovered = state.isPrinting || state.isExporting || state.isShowingKeys;
+  const isCovered = state.isPrinting || state.isExporting || state.isShowingKeys || state.isShowingReport;
   // The desk lies over the bench, which no key may change unseen.
   if (state.bringing !== null || state.handins.isShown) return null;
   const isOpen = state.open !== null || (state.learning !== null && OF_A_LEARNER.includes(id));

@@ -1,4 +1,5 @@
 import type { Refusal } from "../../core/base/outcome.ts";
+import { REPORT_WORDS } from "../../core/base/words/report.ts";
 import { sentence } from "../../core/base/words.ts";
 import { type Desk, namesOf } from "../../core/edit/history.ts";
 import type { Settings } from "../../schemas/settings.ts";
@@ -54,6 +55,14 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, arranging: action.attempt };
     case "tell":
       return told(state, action.notice);
+    case "mishap":
+      return told({ ...state, report: action.report }, MISHAP);
+    case "show-report":
+      return { ...state, isShowingReport: state.report !== null };
+    case "close-report":
+      return { ...state, isShowingReport: false };
+    case "save-report":
+      return state;
     case "put-away":
       return { ...state, notices: state.notices.filter(({ id }) => id !== action.notice) };
     case "handins":
@@ -69,6 +78,13 @@ export function reduce(state: AppState, action: Action): AppState {
       return isOfTheBench(action) ? onTheBench(state, action) : reduceAnswer(state, action);
   }
 }
+
+const MISHAP: Omit<Notice, "id"> = {
+  title: REPORT_WORDS.title,
+  words: REPORT_WORDS.kept,
+  isError: true,
+  offers: [{ words: REPORT_WORDS.show, action: { do: "show-report" } }],
+};
 
 function isOfTheLearner(action: BenchAction | Remaining | LearnerAction): action is LearnerAction {
   return Object.hasOwn(LEARNER_ACTIONS, action.do);

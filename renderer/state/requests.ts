@@ -35,6 +35,8 @@ export function actionFor(request: WindowRequest): Action {
           ? { title: "Note.", words: sentence(request.refusal), isError: true }
           : { title: "That file was not opened.", words: sentence(request.refusal), isError: true, kind: "open" },
       };
+    case "mishap":
+      return { do: "mishap", report: { text: request.text, file: request.file } };
     case "menu":
       return MENU[request.command];
   }

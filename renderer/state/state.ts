@@ -191,12 +191,18 @@ export interface Notice {
   readonly offers?: readonly { readonly words: string; readonly action: Offered }[];
 }
 
+/** The report of a fault of the program itself, and the file it lies in; null where it could not be kept. */
+export interface Report {
+  readonly text: string;
+  readonly file: string | null;
+}
+
 /** What a notice can offer to do. */
 export type Offered =
   | { readonly do: "restore" | "open-circuit" | "open-earlier"; readonly id: string }
   | { readonly do: "restore-job"; readonly circuit: string; readonly id: string }
   | { readonly do: "restore-attempt" | "restart-attempt"; readonly id: string }
-  | { readonly do: "keep-as-copy" | "save-file" | "undo" }
+  | { readonly do: "keep-as-copy" | "save-file" | "undo" | "show-report" }
   | { readonly do: "take-arranged"; readonly places: ArrangedPlaces };
 
 /** All that the window shows. */
@@ -226,6 +232,9 @@ export interface AppState {
   readonly bringing: readonly File[] | null;
   /** True while the sheet of keys is open. */
   readonly isShowingKeys: boolean;
+  /** The report of the last fault of the program itself; null while there was none. */
+  readonly report: Report | null;
+  readonly isShowingReport: boolean;
   readonly classroom: Classroom;
   /** Number of the attempt at arranging that is under way, from 1; null while nothing is arranged. */
   readonly arranging: number | null;

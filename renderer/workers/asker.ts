@@ -51,7 +51,7 @@ export function workerAsker(worker: WorkerPort): Asker {
   };
   worker.onmessage = ({ data }) =>
     ended(({ done, failed }) => {
-      if (data.trouble !== undefined) failed(new Error(data.trouble));
+      if (data.trouble !== undefined) failed(troubleOf(data.trouble, data.at));
       else done(data.answer ?? null);
     });
   worker.onerror = ({ message }) => {
@@ -68,4 +68,11 @@ export function workerAsker(worker: WorkerPort): Asker {
         next();
       }),
   };
+}
+
+/** The worker's own error, as far as it can be handed over. */
+function troubleOf(said: string, at: string | undefined): Error {
+  const error = new Error(said);
+  if (at !== undefined) error.stack = at;
+  return error;
 }

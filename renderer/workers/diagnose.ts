@@ -15,6 +15,7 @@ function reply({ number, question }: Asked): Answered {
   try {
     return { number, answer: answerTo(kept, question) };
   } catch (error) {
-    return { number, trouble: error instanceof Error ? error.message : String(error) };
+    if (!(error instanceof Error)) return { number, trouble: String(error) };
+    return { number, trouble: error.message, ...(error.stack !== undefined && { at: error.stack }) };
   }
 }

@@ -92,4 +92,6 @@ export interface Answered {
   readonly number: number;
   readonly answer?: Answers[Question["ask"]];
   readonly trouble?: string;
+  /** Where in the program that was. */
+  readonly at?: string;
 }

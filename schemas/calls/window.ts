@@ -44,6 +44,8 @@ const windowRequest = z.union([
   z.strictObject({ ask: z.literal("exercise"), name: z.string(), text: z.string() }),
   /** Something to tell the person, as that a file cannot be read. */
   z.strictObject({ ask: z.literal("tell"), refusal }),
+  /** The program itself met a fault: its report, and where that lies. */
+  z.strictObject({ ask: z.literal("mishap"), text: z.string(), file: z.string().nullable() }),
   z.strictObject({ ask: z.literal("menu"), command: z.enum(MENU_COMMANDS) }),
 ]);
 /** What comes from outside the page while it runs. */

@@ -7,6 +7,7 @@ import { ok } from "../../core/base/outcome.ts";
 import { answer } from "../../electron/answers/door.ts";
 import type { Host } from "../../electron/answers/host.ts";
 import { noRequests } from "../../electron/answers/requests.ts";
+import { reportsIn } from "../../electron/reports.ts";
 import { keepStore, type StoreKeeper } from "../../electron/store/sqlite/keeper.ts";
 import type { Answer, Argument, CallName } from "../../schemas/calls.ts";
 import { CALLS } from "../../schemas/calls.ts";
@@ -55,6 +56,7 @@ export function hostOn(
     printer: new URL("../../electron/print/printer.ts", import.meta.url),
     takeHome: folder,
     requests: noRequests(),
+    reports: reportsIn(folder, "0.0.0", () => now),
     now: () => now,
     setNow: (later) => {
       now = later;

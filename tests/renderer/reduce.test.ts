@@ -238,6 +238,7 @@ describe("answers", () => {
       do: "worker-troubled",
       about: "verdicts",
       words,
+      fault: new Error(words),
     });
     expect(openIn(state).verdicts).toEqual({ answer: { a: "works" }, isOld: false, trouble: words });
   });

@@ -34,7 +34,6 @@ test("what was packed starts by itself, shows a sample and prints it", async () 
   expect(existsSync(join(program, "core"))).toBe(false);
   const library = join(room, "library");
   const opened = await openElectron(library, null, program);
-  console.log(`packed program: ${opened.engine}`);
   const { page } = opened;
   const faults: string[] = [];
   page.on("pageerror", (error) => faults.push(error.message));

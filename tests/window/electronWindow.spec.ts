@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { ElectronApplication } from "@playwright/test";
 import { sampleText } from "../electron/sample.ts";
@@ -54,6 +54,9 @@ story("a page that is lost comes back with what was done", async ({ program }) =
       ]),
     );
   await expect.poll(title, { timeout: 30_000 }).toMatch(/^Roof vents.* – Wirefathom$/);
+  const reports = join(program.folder, "reports");
+  const [report] = readdirSync(reports);
+  expect(readFileSync(join(reports, report!), "utf8")).toMatch(/^It said: Error: the page was lost: (crashed|killed)/m);
   await program.restart();
   await expect(positionOf(program.page, "S1", "on")).toHaveAttribute("aria-pressed", "true");
 });

@@ -52,6 +52,7 @@ export const START_NAMES = {
   fetching: "Fetching Electron, which is done once and given up after {seconds} s.",
   notFetched: "Electron is not there, so the window opens in a browser. To fetch it later: npx install-electron",
   notStarted: "Electron does not run here, so the window opens in a browser.",
+  report: "The report of it: {file}",
   address: "Wirefathom is open at {address}\nThe address works once, in one browser. Ctrl+C here ends Wirefathom.",
   running: "Wirefathom runs already. A new address for it, which works once: {address}",
 } as const;
