@@ -4,7 +4,11 @@ import { audited, electronAudited } from "./audit.ts";
 const FOUND = {
   auditReportVersion: 2,
   vulnerabilities: {
-    fontkit: { severity: "high", range: "<2.0.5", via: [{ title: "Endless loop", url: "https://registry.example/1" }] },
+    fontkit: {
+      severity: "high",
+      range: "<2.0.5",
+      via: [{ title: "Endless loop", url: "https://advisories.example/1" }],
+    },
     pdfkit: { severity: "high", range: "<0.21", via: ["fontkit"] },
   },
 };
@@ -14,7 +18,7 @@ describe("what the registry says of the packages", () => {
     const { lines, isClean } = audited(JSON.stringify(FOUND), { fontkit: "no font from outside is read" });
     expect(isClean).toBe(false);
     expect(lines[0]).toBe(
-      "fontkit <2.0.5, high: Endless loop https://registry.example/1 - explained: no font from outside is read",
+      "fontkit <2.0.5, high: Endless loop https://advisories.example/1 - explained: no font from outside is read",
     );
     expect(lines[1]).toBe("pdfkit <0.21, high: by fontkit");
     expect(audited(JSON.stringify(FOUND), { fontkit: "a", pdfkit: "b" }).isClean).toBe(true);

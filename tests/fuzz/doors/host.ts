@@ -7,6 +7,7 @@ import { ok } from "../../../core/base/outcome.ts";
 import { answerText } from "../../../electron/answers/door.ts";
 import type { Host } from "../../../electron/answers/host.ts";
 import { noRequests } from "../../../electron/answers/requests.ts";
+import { reportsIn } from "../../../electron/reports.ts";
 import { keepStore } from "../../../electron/store/sqlite/keeper.ts";
 import { CALL_NAMES, type CallName } from "../../../schemas/callNames.ts";
 import { CALLS } from "../../../schemas/calls.ts";
@@ -31,6 +32,7 @@ function hostFor(): Host {
     printer: new URL("../../../electron/print/printer.ts", import.meta.url),
     takeHome: folder,
     requests: noRequests(),
+    reports: reportsIn(folder, "0.0.0", () => NOW),
     now: () => NOW,
     saveFile: async () => ok({ done: "download" }),
     chooseFile: async () => ok({ done: "choose" }),
