@@ -5,6 +5,7 @@ import { launch, still, watchedPage } from "./browser.ts";
 import { type ColdStart, coldStart } from "./coldStart.ts";
 import { gridCircuit } from "./gridCircuit.ts";
 import { buildOnce, freshFolder, startHost } from "./host.ts";
+import { type Large, openLarge } from "./large.ts";
 import { type Dragged, drag, type Moved, pan, zoom } from "./moves.ts";
 import { type Clicked, redrawBare, throwInStrip } from "./throws.ts";
 import { serveYardsticks, showBare, type Yardsticks } from "./yardstick.ts";
@@ -30,6 +31,7 @@ export interface WindowRow {
 /** Everything measured in the browser. */
 export interface WindowFigures {
   readonly rows: readonly WindowRow[];
+  readonly large: Large;
   readonly start: ColdStart;
 }
 
@@ -40,7 +42,7 @@ export async function measureWindow(): Promise<WindowFigures> {
   try {
     const rows: WindowRow[] = [];
     for (const size of SIZES) rows.push(await withCircuit(size, yardsticks));
-    return { rows, start: await coldStart(yardsticks.empty) };
+    return { rows, large: await openLarge(), start: await coldStart(yardsticks.empty) };
   } finally {
     yardsticks.stop();
   }
