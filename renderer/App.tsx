@@ -1,21 +1,21 @@
-import { lazy, Suspense } from "react";
-import { ClassHere } from "./class/ClassHere.tsx";
-import { ExportDialog } from "./export/ExportDialog.tsx";
-import { HandinsView } from "./instructor/HandinsView.tsx";
-import { KeySheet } from "./keys/KeySheet.tsx";
-import { LearnerView } from "./learner/LearnerView.tsx";
+import { Suspense } from "react";
 import { LibraryView } from "./library/LibraryView.tsx";
-import { BenchView } from "./panels/BenchView.tsx";
 import { DropZone } from "./panels/DropZone.tsx";
 import { FailureGuard } from "./panels/FailureGuard.tsx";
 import { LiveRegion } from "./panels/LiveRegion.tsx";
 import { Notices } from "./panels/Notices.tsx";
-import { PrintDialog } from "./print/PrintDialog.tsx";
-import { BringIn } from "./printed/BringIn.tsx";
 import { useApp, useAppStore } from "./state/AppContext.tsx";
-
-/** Read when first wanted: it is no part of what a page starts with. */
-const ReportDialog = lazy(async () => ({ default: (await import("./report/ReportDialog.tsx")).ReportDialog }));
+import {
+  BenchView,
+  BringIn,
+  ClassHere,
+  ExportDialog,
+  HandinsView,
+  KeySheet,
+  LearnerView,
+  PrintDialog,
+  ReportDialog,
+} from "./views.tsx";
 
 /** The whole page: the bench where a circuit is open, else the library. */
 export function App() {
@@ -37,12 +37,14 @@ export function App() {
         leave={() => dispatch(isMarking ? { do: "handins", act: { act: "leave" } } : { do: "close" })}
         showReport={hasReport ? () => dispatch({ do: "show-report" }) : null}
       >
-        {isMarking ? <HandinsView /> : isOpen ? <BenchView /> : isLearning ? <LearnerView /> : <LibraryView />}
-        {isPrinting && <PrintDialog />}
-        {isExporting && <ExportDialog />}
-        {bringing && isOpen && <BringIn files={bringing} />}
-        {isShowingKeys && <KeySheet />}
-        {isClassHere && <ClassHere />}
+        <Suspense>
+          {isMarking ? <HandinsView /> : isOpen ? <BenchView /> : isLearning ? <LearnerView /> : <LibraryView />}
+        </Suspense>
+        <Suspense>{isPrinting && <PrintDialog />}</Suspense>
+        <Suspense>{isExporting && <ExportDialog />}</Suspense>
+        <Suspense>{bringing && isOpen && <BringIn files={bringing} />}</Suspense>
+        <Suspense>{isShowingKeys && <KeySheet />}</Suspense>
+        <Suspense>{isClassHere && <ClassHere />}</Suspense>
       </FailureGuard>
       <Suspense>{isShowingReport && <ReportDialog />}</Suspense>
       <Notices />

@@ -8,6 +8,7 @@ import { PicturesProvider } from "./printed/PicturesContext.tsx";
 import { picturesOf } from "./printed/pictures.ts";
 import { startPage } from "./startPage.ts";
 import { AppProvider } from "./state/AppContext.tsx";
+import { readAhead } from "./views.tsx";
 
 // The page's policy allows no code made from text, which the validator would otherwise use to be quick.
 z.config({ jitless: true });
@@ -29,3 +30,6 @@ createRoot(root).render(
     </AppProvider>
   </StrictMode>,
 );
+
+// What is behind the first picture is read once that stands.
+requestAnimationFrame(() => setTimeout(readAhead));

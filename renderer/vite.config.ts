@@ -2,6 +2,9 @@ import { join } from "node:path";
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 import { pdfFiles } from "./pdfFiles.ts";
+import { startChunks } from "./startChunk.ts";
+
+const inHere = (name: string): string => join(import.meta.dirname, name);
 
 /** The page that every host shows. No inline script and only relative addresses, so that a strict CSP lets it run. */
 // biome-ignore lint/style/noDefaultExport: the builder takes it so
@@ -16,7 +19,13 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
     rolldownOptions: {
-      input: ["index.html", "class.html"].map((name) => join(import.meta.dirname, name)),
+      input: ["index.html", "class.html"].map(inHere),
+      output: {
+        codeSplitting: {
+          includeDependenciesRecursively: false,
+          groups: [{ name: startChunks({ start: inHere("main.tsx"), wall: inHere("class/main.tsx") }) }],
+        },
+      },
     },
   },
 });
