@@ -16,6 +16,7 @@ import { besidesReaction, heedBesides } from "./state/besides.ts";
 import { errandsReaction } from "./state/errands.ts";
 import { frontingReaction } from "./state/fronting.ts";
 import { actionForKey, isOfTheField } from "./state/keys.ts";
+import { LOOK_EVERY_MS, watchOthers } from "./state/others.ts";
 import { pageActs } from "./state/pageActs.ts";
 import { picturingReaction } from "./state/picturing.ts";
 import { listen } from "./state/requests.ts";
@@ -79,6 +80,8 @@ export function startPage(host: Host): AppStore {
     store.dispatch({ do: "system-theme", theme: matches ? "dark" : "light" }),
   );
   keepBeforeLeaving(host, saving);
+  const watch = watchOthers(host);
+  every(() => void (document.visibilityState === "hidden" || watch(store)), LOOK_EVERY_MS);
   document.addEventListener("keydown", (event) => {
     const action = actionForKey(event, store.getState());
     if (!action || isOfTheField(event, action)) return;

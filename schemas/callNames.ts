@@ -16,6 +16,7 @@ export const CALL_NAMES = [
   "circuits.fromSample",
   "circuits.import",
   "circuits.save",
+  "circuits.standing",
   "circuits.versions",
   "circuits.version",
   "circuits.duplicate",

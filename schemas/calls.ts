@@ -17,7 +17,7 @@ import { WINDOW_CALLS } from "./calls/window.ts";
 
 export type { CallName } from "./callNames.ts";
 export type { AttemptRow, KeptAttempt } from "./calls/attempts.ts";
-export type { CircuitRow, OpenedCircuit, VersionRow } from "./calls/circuits.ts";
+export type { BesideRow, CircuitRow, OpenedCircuit, SavedWhere, VersionRow } from "./calls/circuits.ts";
 export type { JobRow } from "./calls/jobs.ts";
 export type { KeptMark } from "./calls/marks.ts";
 export type { SampleRow } from "./calls/samples.ts";

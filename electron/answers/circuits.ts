@@ -16,6 +16,7 @@ export const CIRCUIT_ANSWERS: AnswersOf<
   | "circuits.fromSample"
   | "circuits.import"
   | "circuits.save"
+  | "circuits.standing"
   | "circuits.duplicate"
   | "circuits.rename"
   | "circuits.remove"
@@ -31,9 +32,9 @@ export const CIRCUIT_ANSWERS: AnswersOf<
 
   "circuits.read": ({ id }, host) => withLibrary(host, ({ circuits }) => circuits.read(id)),
 
-  "circuits.create": ({ circuit, bench, jobs }, host) =>
+  "circuits.create": ({ circuit, bench, jobs, page }, host) =>
     withLibrary(host, ({ circuits }) =>
-      circuits.create(circuit, { name: LIBRARY_NAMES.begun, bench, jobs }, host.now()),
+      circuits.create(circuit, { name: LIBRARY_NAMES.begun, bench, jobs, page }, host.now()),
     ),
 
   "circuits.fromSample": async ({ sample }, host) => {
@@ -50,10 +51,10 @@ export const CIRCUIT_ANSWERS: AnswersOf<
     return withLibrary(host, ({ circuits }) => circuits.bringIn({ circuit: circuit.value, pictures: [] }, host.now()));
   },
 
-  "circuits.save": ({ id, version, circuit, name, bench, benchVersion, jobs }, host) =>
-    kept(host, ({ circuits }, now) =>
-      circuits.save(id, { version, circuit, name, bench: { bench, benchVersion }, jobs }, now),
-    ),
+  "circuits.save": ({ id, bench, benchVersion, ...save }, host) =>
+    kept(host, ({ circuits }, now) => circuits.save(id, { ...save, bench: { bench, benchVersion } }, now)),
+
+  "circuits.standing": ({ id }, host) => withLibrary(host, ({ circuits }) => circuits.standing(id)),
 
   "benches.save": ({ id, ...save }, host) => kept(host, ({ benches }, now) => benches.save(id, save, now)),
 

@@ -4,11 +4,7 @@ import type { AnswersOf } from "./host.ts";
 
 /** What the versions of a circuit answer. */
 export const VERSION_ANSWERS: AnswersOf<"circuits.versions" | "circuits.version"> = {
-  "circuits.versions": ({ id }, host) =>
-    withLibrary(host, async ({ versions }) => {
-      const listed = await versions.list(id);
-      return listed.ok ? ok({ versions: listed.value }) : listed;
-    }),
+  "circuits.versions": ({ id }, host) => withLibrary(host, ({ versions }) => versions.list(id)),
 
   "circuits.version": ({ id, version }, host) =>
     withLibrary(host, async ({ versions }) => {

@@ -5,6 +5,7 @@ import type { Exercise } from "../../core/lesson/exercise.ts";
 import type { Recorded } from "../../core/lesson/move.ts";
 import type {
   AttemptRow,
+  BesideRow,
   CircuitRow,
   JobRow,
   KeptAttempt,
@@ -66,6 +67,8 @@ export interface Coming {
   readonly name: string;
   readonly bench?: string | null | undefined;
   readonly jobs?: readonly Job[] | undefined;
+  /** Mark of the page that sends it: one whose answer was lost and that is sent once more is kept once. */
+  readonly page?: string | undefined;
 }
 
 /** What stands on a circuit's bench, as a page sends it. */
@@ -84,12 +87,31 @@ export interface Save {
   readonly name: string;
   readonly bench?: BenchSave;
   readonly jobs?: readonly Job[];
+  /** Mark of the page that sends it: a save whose answer was lost is told by it from another page's. */
+  readonly page?: string | undefined;
 }
 
 /** The versions of a circuit and of what stands on its bench, as they are in the library now. */
 export interface Standing {
+  /** The circuit that it was kept in: not the one asked for where it was kept beside that. */
+  readonly id: string;
   readonly version: number;
   readonly benchVersion: number;
+  /** What had become of the circuit meanwhile, where this was kept beside it; null where it was kept as asked. */
+  readonly beside: ChangedMeanwhile | null;
+}
+
+/** Who changed a circuit last, and when; and whether it is in the bin now. */
+export interface ChangedMeanwhile {
+  /** Name of the person, or empty where it is not known. */
+  readonly by: string;
+  readonly saved: string;
+  readonly isRemoved: boolean;
+}
+
+/** A circuit as it stands now, for a page that has it open. */
+export interface StandsNow extends ChangedMeanwhile {
+  readonly version: number;
 }
 
 /** Circuits. All but lists refuse `circuit-unknown`; one in the bin is unknown unless it is to come back. */
@@ -108,10 +130,13 @@ export interface CircuitShelf {
    */
   bringIn(file: BroughtFile, now: Date): Promise<Outcome<OpenedCircuit>>;
   /**
-   * Keeps an edit and gives the versions that stand now; a circuit that did not change keeps its own. Refuses
-   * `circuit-changed-elsewhere` where it was made on a version that is not the newest, and `bench-changed-elsewhere`.
+   * Keeps an edit and gives the versions that stand now; a circuit that did not change keeps its own. Where another page
+   * changed the circuit or its bench since, nothing of that is written over: the edit is kept beside it, as a circuit of
+   * its own that is on the bench from then on.
    */
   save(id: string, save: Save, now: Date): Promise<Outcome<Standing>>;
+  /** How a circuit stands now, in the bin or not. */
+  standing(id: string): Promise<Outcome<StandsNow>>;
   /** Keeps a copy of a circuit with its bench, under the first title of a copy that is free. */
   duplicate(id: string, now: Date): Promise<Outcome<CircuitRow>>;
   rename(id: string, title: string, now: Date): Promise<Outcome<CircuitRow>>;
@@ -128,15 +153,24 @@ export interface BroughtFile {
 
 /** Versions of circuits; both refuse `circuit-unknown`. */
 export interface VersionShelf {
-  /** Newest first. */
-  list(id: string): Promise<Outcome<VersionRow[]>>;
+  /** Newest first, with the circuits that were kept beside this one, or that it was kept beside. */
+  list(id: string): Promise<Outcome<VersionsKept>>;
   /** Refuses `version-unknown`, `version-damaged`, and what reading a circuit file refuses. */
   read(id: string, version: number): Promise<Outcome<Circuit>>;
 }
 
+/** Versions of a circuit, newest first, and what was kept beside it because it was changed twice at once. */
+export interface VersionsKept {
+  readonly versions: VersionRow[];
+  readonly besides: BesideRow[];
+}
+
 /** What stands on the benches of circuits that did not change. */
 export interface BenchShelf {
-  /** Keeps a bench and its jobs, and gives the versions that stand now. Refuses as `CircuitShelf.save`. */
+  /**
+   * Keeps a bench and its jobs, and gives the versions that stand now; beside, as `CircuitShelf.save`. Only a look is not
+   * worth that: it is refused as `circuit-changed-elsewhere` or `bench-changed-elsewhere`.
+   */
   save(id: string, save: BenchKept, now: Date): Promise<Outcome<Standing>>;
 }
 
@@ -144,6 +178,7 @@ export interface BenchShelf {
 export interface BenchKept extends BenchSave {
   readonly version: number;
   readonly jobs: readonly Job[];
+  readonly page?: string | undefined;
 }
 
 /** Where a job is: the id of its circuit, and its own. */

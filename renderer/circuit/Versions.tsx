@@ -3,6 +3,7 @@ import { Empty } from "../panels/Empty.tsx";
 import { Icon } from "../panels/Icon.tsx";
 import { Working } from "../panels/Working.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { Besides } from "./Besides.tsx";
 import { VersionItem } from "./VersionItem.tsx";
 
 /** Earlier versions of the circuit, folded: they are read when they are asked for, and again after every edit. */
@@ -31,7 +32,7 @@ function VersionList() {
     if (version !== undefined) dispatch({ do: "list-versions" });
   }, [version, dispatch]);
   if (!versions) return null;
-  const { rows, shown, trouble } = versions;
+  const { rows, besides, shown, trouble } = versions;
   if (trouble !== null)
     return (
       <p className="error" role="alert">
@@ -45,12 +46,16 @@ function VersionList() {
   const [present, ...earlier] = rows;
   if (!present || earlier.length === 0)
     return (
-      <Empty title="There is no earlier version yet">
-        Every edit keeps one, such as before "move relay K2". None is lost when you bring one back.
-      </Empty>
+      <>
+        <Besides rows={besides} />
+        <Empty title="There is no earlier version yet">
+          Every edit keeps one, such as before "move relay K2". None is lost when you bring one back.
+        </Empty>
+      </>
     );
   return (
     <>
+      <Besides rows={besides} />
       <ol className="versions">
         {earlier.slice(0, shown).map((row) => (
           <VersionItem key={row.version} row={row} />

@@ -46,7 +46,16 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
   const create = (circuit: Circuit, bench: string | null): OpenedCircuit => {
     made += 1;
     const now = moment();
-    const row = { ...factsOf(circuit), id: `c${made}`, version: 1, made: now, edited: now, opened: now, removed: null };
+    const row = {
+      ...factsOf(circuit),
+      id: `c${made}`,
+      version: 1,
+      made: now,
+      edited: now,
+      opened: now,
+      removed: null,
+      beside: null,
+    };
     const benchVersion = bench === null ? 0 : 1;
     kept.set(row.id, { row, circuit, bench, benchVersion });
     return { id: row.id, version: 1, circuit, bench, benchVersion, known: false };
@@ -102,7 +111,7 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
     if (!changed.ok) return changed;
     keepJobs(id, stand.jobs ?? []);
     const { version, edited } = changed.value.row;
-    return ok({ version, benchVersion, saved: edited });
+    return ok({ id, version, benchVersion, saved: edited, beside: null });
   };
 
   const answers: Answering = {
@@ -166,7 +175,13 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
       return circuit.ok ? ok(create(circuit.value, null)) : circuit;
     },
     "circuits.save": ({ id, circuit, ...stand }) => save(id, circuit, stand),
-    "circuits.versions": () => ok({ versions: [] }),
+    "circuits.versions": () => ok({ versions: [], besides: [] }),
+    "circuits.standing": ({ id }) => {
+      const found = kept.get(id);
+      if (!found) return refuse("circuit-unknown");
+      const { version, edited, removed } = found.row;
+      return ok({ version, by: "", saved: edited, isRemoved: removed !== null });
+    },
     "circuits.version": ({ version }) => refuse("version-unknown", { version }),
     "circuits.duplicate": ({ id }) => {
       const found = kept.get(id);

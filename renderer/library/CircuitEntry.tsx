@@ -3,7 +3,7 @@ import type { CircuitRow } from "../../schemas/calls.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitKey, opensKey } from "../state/shelf.ts";
-import { circuitFacts, shownTitle, sinceWords } from "../words/library.ts";
+import { besideWords, circuitFacts, shownTitle, sinceWords } from "../words/library.ts";
 import { CircuitMenu } from "./CircuitMenu.tsx";
 import { CircuitPicture } from "./CircuitPicture.tsx";
 import { focusOpener } from "./focusOpener.ts";
@@ -19,6 +19,7 @@ export function CircuitEntry({ row }: { readonly row: CircuitRow }) {
     if (wasRenaming.current && !isRenaming && document.activeElement === document.body) focusOpener(opensKey(row));
     wasRenaming.current = isRenaming;
   });
+  const beside = besideWords(row);
   const open = (): void => dispatch({ do: "open-circuit", id: row.id });
   return (
     <li className="entry">
@@ -40,6 +41,11 @@ export function CircuitEntry({ row }: { readonly row: CircuitRow }) {
             <bdi>{row.vehicle}</bdi>
           </span>
           <span className="caption figures">{circuitFacts(row)}</span>
+          {beside !== null && (
+            <span className="caption" title="Two changed this circuit at once, and both are kept">
+              <bdi>{beside}</bdi>
+            </span>
+          )}
         </span>
         <span className="entry-since caption">{sinceWords(row.edited, Date.now())}</span>
         <Icon name="onward" />

@@ -1,6 +1,6 @@
 import type { Refusal } from "../../core/base/outcome.ts";
 import type { Host } from "../host/host.ts";
-import { followed, keptAsCopy, notedOn, notKept, trialEnded } from "../words/saving.ts";
+import { followed, keptAsCopy, keptBeside, notedOn, notKept, trialEnded } from "../words/saving.ts";
 import { copied } from "./copied.ts";
 import {
   asCopy,
@@ -75,6 +75,7 @@ export function autosave(host: Host, later: (run: () => void, ms: number) => () 
     keeping.jobs = keeping.jobs.filter((job) => !jobs.includes(job));
     const stands = standing(outcome);
     Object.assign(keeping, { ...stands, kept: open, keptCircuit: open.desk.bench.circuit, isFailing: false });
+    if (outcome.beside) store.dispatch({ do: "tell", notice: keptBeside(open, id ?? "", outcome.beside) });
     if (keeping === current) store.dispatch({ do: "stored", ...stands });
     else if (id === null) await tellOpen();
   };

@@ -10,10 +10,10 @@ import type { AppStore } from "./store.ts";
 export async function versionsListed(host: Host, store: AppStore): Promise<void> {
   const { open } = store.getState();
   if (!open) return;
-  if (open.id === null) return store.dispatch({ do: "versions-listed", rows: [] });
+  if (open.id === null) return store.dispatch({ do: "versions-listed", rows: [], besides: [] });
   const answer = await host.ask("circuits.versions", { id: open.id });
   if (store.getState().open?.number !== open.number) return;
-  if (answer.ok) store.dispatch({ do: "versions-listed", rows: answer.value.versions });
+  if (answer.ok) store.dispatch({ do: "versions-listed", rows: answer.value.versions, besides: answer.value.besides });
   else store.dispatch({ do: "versions-troubled", words: sentence(answer.refusal) });
 }
 

@@ -1,7 +1,15 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
 import type { Verdict } from "../../core/live/judge.ts";
-import type { Argument, CircuitRow, JobRow, OpenedCircuit, SampleRow, VersionRow } from "../../schemas/calls.ts";
+import type {
+  Argument,
+  BesideRow,
+  CircuitRow,
+  JobRow,
+  OpenedCircuit,
+  SampleRow,
+  VersionRow,
+} from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { ExportAsk } from "../export/exports.ts";
 import type { Picture } from "../workers/picture.ts";
@@ -74,7 +82,7 @@ export type HostAnswer =
   | { readonly do: "pictured"; readonly key: string; readonly picture: Picture | null }
   | { readonly do: "settled"; readonly settings: Settings }
   | ({ readonly do: "stored" } & Standing)
-  | { readonly do: "versions-listed"; readonly rows: readonly VersionRow[] }
+  | { readonly do: "versions-listed"; readonly rows: readonly VersionRow[]; readonly besides: readonly BesideRow[] }
   | { readonly do: "versions-troubled"; readonly words: string }
   | { readonly do: "saving"; readonly saved: "saved" | "waiting" | "failed" }
   | { readonly do: "asked"; readonly about: Asked }

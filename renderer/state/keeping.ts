@@ -4,6 +4,7 @@ import type { Job } from "../../core/diagnose/job.ts";
 import { type Desk, namesOf } from "../../core/edit/history.ts";
 import { jobOf } from "../../core/edit/jobOf.ts";
 import { areButForTime } from "../../core/edit/timePassed.ts";
+import type { SavedWhere } from "../../schemas/calls.ts";
 import { LIMITS } from "../../schemas/limits.ts";
 import type { Host } from "../host/host.ts";
 import { benchText } from "./benchText.ts";
@@ -14,6 +15,8 @@ import type { Open, Standing } from "./state.ts";
 export interface Keeping {
   /** The bench as it stands, or stood when it was put away. */
   open: Open;
+  /** Tells its saves from those of any other page, so that one whose answer was lost is known again. */
+  readonly mark: string;
   /** Where the host keeps it; null while it does not. */
   id: string | null;
   version: number;
@@ -31,12 +34,17 @@ export interface Keeping {
 export function keepingOf(open: Open): Keeping {
   const { id, version, benchVersion } = open;
   const keptCircuit = id === null ? null : open.desk.bench.circuit;
-  return { open, id, version, benchVersion, kept: open, keptCircuit, jobs: [], isFailing: false };
+  return { open, mark: newMark(), id, version, benchVersion, kept: open, keptCircuit, jobs: [], isFailing: false };
 }
 
 /** The same bench as one that the host has nothing of: kept next, it is a circuit of its own. */
 export function asCopy({ open, jobs }: Keeping): Keeping {
-  return { open, id: null, version: 0, benchVersion: 0, kept: null, keptCircuit: null, jobs, isFailing: false };
+  const nothing = { id: null, version: 0, benchVersion: 0, kept: null, keptCircuit: null };
+  return { open, mark: newMark(), ...nothing, jobs, isFailing: false };
+}
+
+function newMark(): string {
+  return crypto.randomUUID();
 }
 
 /** True where an edit was made since it was kept, or where a kept bench is looked at in another way. */
@@ -77,26 +85,28 @@ export function isChangedElsewhere(refusal: Refusal | null): boolean {
 }
 
 /** What became of a save; null for the refusal is a host that does not answer. */
-export type Saved = ({ readonly ok: true } & Standing) | { readonly ok: false; readonly refusal: Refusal | null };
+export type Saved =
+  | ({ readonly ok: true; readonly beside: SavedWhere["beside"] } & Standing)
+  | { readonly ok: false; readonly refusal: Refusal | null };
 
 /** Brings a bench to the host: as a new circuit, as an edit of the circuit, or only what stands on it. */
 export async function saved(host: Host, keeping: Keeping): Promise<Saved> {
   const jobs = jobsStanding(keeping);
-  const { open, id, version, benchVersion, keptCircuit } = keeping;
+  const { open, mark: page, id, version, benchVersion, keptCircuit } = keeping;
   const { circuit } = open.desk.bench;
   try {
     const bench = benchText(open);
     if (id === null) {
-      const made = await host.ask("circuits.create", { circuit, bench, jobs });
-      return made.ok ? { ok: true, ...standing(made.value) } : made;
+      const made = await host.ask("circuits.create", { circuit, bench, jobs, page });
+      return made.ok ? { ok: true, beside: null, ...standing(made.value) } : made;
     }
     const name = (namesOf(open.desk).undo ?? "edit").slice(0, LIMITS.labelLength);
-    const stand = { id, version, bench, benchVersion, jobs };
+    const stand = { id, version, bench, benchVersion, jobs, page };
     const outcome =
       keptCircuit === circuit
         ? await host.ask("benches.save", { ...stand, isSight: isSightAlone(keeping) })
         : await host.ask("circuits.save", { ...stand, circuit, name });
-    return outcome.ok ? { ok: true, ...standing({ id, ...outcome.value }) } : outcome;
+    return outcome.ok ? { ok: true, beside: outcome.value.beside, ...standing(outcome.value) } : outcome;
   } catch {
     return { ok: false, refusal: null };
   }

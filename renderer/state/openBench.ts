@@ -11,7 +11,7 @@ import type { Asking, Open, Standing, Versions } from "./state.ts";
 /** How many versions are shown at first, and how many more at a time. */
 export const VERSIONS_SHOWN = 8;
 
-const NO_VERSIONS: Versions = { rows: null, shown: VERSIONS_SHOWN, trouble: null };
+const NO_VERSIONS: Versions = { rows: null, besides: [], shown: VERSIONS_SHOWN, trouble: null };
 
 /** Of what a host or a bench says, only where it stands in the library. */
 export function standing({ id, version, benchVersion }: Standing): Standing {

@@ -124,7 +124,7 @@ function reduceOpen(open: Open, action: OfOpen): Open {
     case "stored":
       return { ...open, ...standing(action) };
     case "versions-listed":
-      return { ...open, versions: { ...open.versions, rows: action.rows, trouble: null } };
+      return { ...open, versions: { ...open.versions, rows: action.rows, besides: action.besides, trouble: null } };
     case "versions-troubled":
       return { ...open, versions: { ...open.versions, trouble: action.words } };
     case "jobs-listed":

@@ -5,7 +5,7 @@ import type { Bench } from "../../core/edit/bench.ts";
 import type { ArrangedPlaces } from "../../core/edit/commands/arrangeParts.ts";
 import type { Desk } from "../../core/edit/history.ts";
 import type { Verdict } from "../../core/live/judge.ts";
-import type { JobRow, VersionRow } from "../../schemas/calls.ts";
+import type { BesideRow, JobRow, VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
@@ -66,6 +66,8 @@ export interface Asking<T> {
 export interface Versions {
   /** Newest first; null while they were not asked for. */
   readonly rows: readonly VersionRow[] | null;
+  /** Circuits that were kept beside this one, or that it was kept beside. */
+  readonly besides: readonly BesideRow[];
   /** How many of them are shown. */
   readonly shown: number;
   /** Why they cannot be read, in a sentence; null where they can. */

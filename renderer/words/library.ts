@@ -20,6 +20,12 @@ export function circuitFacts({ pages, problems, looseEnds }: CircuitRow): string
   return [counted(pages, "page"), ...(open.length > 0 ? open : ["no loose ends"])].join(", ");
 }
 
+/** Who kept a circuit beside another that was changed at the same time; null where it is none of those. */
+export function besideWords({ beside }: Pick<CircuitRow, "beside">): string | null {
+  if (beside === null) return null;
+  return beside === "" ? "Kept beside another" : `Kept beside by ${beside}`;
+}
+
 const LESSONS: Readonly<Record<string, string>> = {
   "1-roof-vents": "Two switches, one motor",
   "2-exterior-lights": "One ground lost: backfeed",

@@ -1,10 +1,45 @@
 import type { Refusal } from "../../core/base/outcome.ts";
 import { sentence } from "../../core/base/words.ts";
+import type { SavedWhere } from "../../schemas/calls.ts";
 import { BIN_DAYS } from "../../schemas/limits.ts";
 import { isChangedElsewhere } from "../state/keeping.ts";
 import type { Notice, Open } from "../state/state.ts";
 import { counted } from "./figures.ts";
 import { shownTitle } from "./library.ts";
+
+/** Who changed it and when, by the clock of this place: "ann at 14:05", "Somebody else at 14:05". */
+function whoWhen({ by, saved }: Pick<ChangedBy, "by" | "saved">): string {
+  const time = new Date(saved).toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" });
+  return `${by === "" ? "Somebody else" : by} at ${time}`;
+}
+
+type ChangedBy = NonNullable<SavedWhere["beside"]>;
+
+/** That a circuit was changed twice at once, and that both are kept; `other` is the id of the one that was there. */
+export function keptBeside({ desk }: Open, other: string, { by, saved, isRemoved }: ChangedBy): Omit<Notice, "id"> {
+  const title = shownTitle(desk.bench.circuit.title);
+  const kept = "Nothing is lost: yours is kept as a circuit of its own beside it, and goes on here.";
+  if (isRemoved) return { title: `${title} was deleted while you worked on it.`, words: kept, isError: false };
+  return {
+    title: `${title} was changed twice at once.`,
+    words: `${whoWhen({ by, saved })} changed it too. ${kept}`,
+    isError: false,
+    offers: [{ words: "Open the other one", action: { do: "open-circuit", id: other } }],
+  };
+}
+
+/** That somebody else changed or deleted the circuit that is open here, before anything was changed here too. */
+export function changedByOther({ desk, id }: Open, { by, saved, isRemoved }: ChangedBy): Omit<Notice, "id"> {
+  const title = shownTitle(desk.bench.circuit.title);
+  const on = "It stands here as it was. What you change on it is kept beside the other.";
+  if (isRemoved) return { title: `${title} was deleted elsewhere.`, words: on, isError: false };
+  return {
+    title: `${title} was changed: ${whoWhen({ by, saved })}.`,
+    words: on,
+    isError: false,
+    offers: [{ words: "Show it as it is now", action: { do: "open-circuit", id: id ?? "" } }],
+  };
+}
 
 /** That the last changes to a bench are not kept, and why; null is a host that does not answer. */
 export function notKept({ desk, id }: Open, refusal: Refusal | null, canBeCopied: boolean): Omit<Notice, "id"> {

@@ -24,6 +24,8 @@ export const circuitRow = z.strictObject({
   opened: moment.nullable(),
   /** When it went to the bin; null while it is in the library. */
   removed: moment.nullable(),
+  /** Who kept it beside a circuit that another changed at once, empty where that is not known; null where it is none of those. */
+  beside: z.string().nullable(),
 });
 /** A circuit as the library lists it. */
 export type CircuitRow = z.infer<typeof circuitRow>;
@@ -46,12 +48,39 @@ const versionRow = z.strictObject({
   saved: moment,
   /** The edit that made it. */
   name: z.string(),
+  /** Who made it; empty where that is not known. */
+  by: z.string(),
 });
 /** A version as its list shows it. */
 export type VersionRow = z.infer<typeof versionRow>;
 
+const besideRow = z.strictObject({
+  id: circuitId,
+  title: z.string(),
+  /** Who changed it last; empty where that is not known. */
+  by: z.string(),
+  edited: moment,
+  /** True for the circuit that this one was kept beside; false for one that was kept beside this. */
+  isFirst: z.boolean(),
+});
+/** A circuit that was changed at the same time as another, as it stands beside that. */
+export type BesideRow = z.infer<typeof besideRow>;
+
 const one = z.strictObject({ id: circuitId });
-const saved = z.strictObject({ version, benchVersion, saved: moment });
+/** Who changed a circuit last, when, and whether it is in the bin now. */
+const changed = { by: z.string(), saved: moment, isRemoved: z.boolean() };
+/** A mark that a page gives itself: a save whose answer was lost is told by it from another page's. */
+const page = z.string().max(64).optional();
+/** Where it is kept now: `id` is another than was asked for where it was kept beside that, and `beside` says what had become of it. */
+const saved = z.strictObject({
+  id: circuitId,
+  version,
+  benchVersion,
+  saved: moment,
+  beside: z.strictObject(changed).nullable(),
+});
+/** Where a save was kept. */
+export type SavedWhere = z.infer<typeof saved>;
 
 /** Calls on the circuits of the library and on what stands on their benches. */
 export const CIRCUIT_CALLS = {
@@ -71,9 +100,9 @@ export const CIRCUIT_CALLS = {
   "circuits.close": { argument: nothing, answer: nothing },
   /** A circuit to look at only, as for its picture. */
   "circuits.read": { argument: one, answer: z.strictObject({ circuit, version }) },
-  /** Takes a circuit into the library as a new one and opens it. */
+  /** Takes a circuit into the library as a new one and opens it; the same page that sends it twice has it kept once. */
   "circuits.create": {
-    argument: z.strictObject({ circuit, bench: bench.nullable().default(null), jobs: jobsKept }),
+    argument: z.strictObject({ circuit, bench: bench.nullable().default(null), jobs: jobsKept, page }),
     answer: openedCircuit,
   },
   /** Takes a copy of a sample into the library and opens it. Refuses `sample-unknown`. */
@@ -82,8 +111,8 @@ export const CIRCUIT_CALLS = {
   "circuits.import": { argument: z.strictObject({ text: z.string().max(LIMITS.bytes) }), answer: openedCircuit },
   /**
    * Keeps one accepted edit: the circuit as it is now and the bench beside it. `version` is the one the edit was made
-   * on, `benchVersion` that of the bench; `jobs` are kept in the same transaction. A circuit that did not change keeps its own. Refuses `circuit-changed-elsewhere` and
-   * `bench-changed-elsewhere`, and then nothing is kept.
+   * on, `benchVersion` that of the bench; `jobs` are kept in the same transaction. A circuit that did not change keeps its own. Where
+   * another page changed circuit or bench since, the edit is kept beside them, as a circuit of its own.
    */
   "circuits.save": {
     argument: z.strictObject({
@@ -94,11 +123,17 @@ export const CIRCUIT_CALLS = {
       benchVersion,
       name: shortWords,
       jobs: jobsKept,
+      page,
     }),
     answer: saved,
   },
   /** Versions of a circuit, newest first. All of the newest 200 are kept, of older ones the last of each day. */
-  "circuits.versions": { argument: one, answer: z.strictObject({ versions: z.array(versionRow) }) },
+  "circuits.versions": {
+    argument: one,
+    answer: z.strictObject({ versions: z.array(versionRow), besides: z.array(besideRow) }),
+  },
+  /** How a circuit stands now, in the bin or not: a page that has it open asks now and then. */
+  "circuits.standing": { argument: one, answer: z.strictObject({ version, ...changed }) },
   /** A circuit as it was in a version. */
   "circuits.version": { argument: z.strictObject({ id: circuitId, version }), answer: z.strictObject({ circuit }) },
   /** A second circuit with the same content under a title of its own. */
@@ -118,8 +153,9 @@ export const CIRCUIT_CALLS = {
   /** A circuit as the text of its file, and the name for the file. */
   "circuits.exportText": { argument: one, answer: z.strictObject({ text: z.string(), name: z.string() }) },
   /**
-   * Keeps what stands on a bench whose circuit did not change, as after a switch was thrown; refuses as `circuits.save`.
-   * `isSight` says that only what is in sight differs: the bench keeps its version, and no other page is in its way.
+   * Keeps what stands on a bench whose circuit did not change, as after a switch was thrown; beside, as `circuits.save`.
+   * `isSight` says that only what is in sight differs: the bench keeps its version, and no other page is in its way. It is
+   * not kept beside but refused, `circuit-changed-elsewhere` or `bench-changed-elsewhere`.
    */
   "benches.save": {
     argument: z.strictObject({
@@ -129,6 +165,7 @@ export const CIRCUIT_CALLS = {
       benchVersion,
       isSight: z.boolean().default(false),
       jobs: jobsKept,
+      page,
     }),
     answer: saved,
   },

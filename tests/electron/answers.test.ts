@@ -117,17 +117,6 @@ describe("a circuit in the library", () => {
     expect(await got(again, "circuits.version", { id, version: 1 })).toEqual({ circuit: sample("Horn") });
   });
 
-  it("refuses an edit made on a version that is not the newest, and keeps nothing of it", async () => {
-    const host = hostOn(ownFolder());
-    const { id } = await got(host, "circuits.create", { circuit: sample("Horn") });
-    await got(host, "circuits.save", { id, version: 1, circuit: sample("One"), bench: "1", benchVersion: 0, name: "" });
-    const late = { id, version: 1, circuit: sample("Other"), bench: "2", benchVersion: 1, name: "" };
-    expect(code(await ask(host, "circuits.save", late))).toBe("circuit-changed-elsewhere");
-    const stale = { id, version: 1, bench: "2", benchVersion: 1 };
-    expect(code(await ask(host, "benches.save", stale))).toBe("circuit-changed-elsewhere");
-    expect(await got(host, "circuits.open", { id })).toMatchObject({ bench: "1", circuit: { title: "One" } });
-  });
-
   it("refuses a circuit that its file would refuse, with the same code and path", async () => {
     const host = hostOn(ownFolder());
     const circuit = sample();

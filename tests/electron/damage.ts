@@ -3,9 +3,10 @@ import { join } from "node:path";
 import Database from "better-sqlite3";
 import { onTestFinished } from "vitest";
 import type { Refusal } from "../../core/base/outcome.ts";
-import { addCircuit, saveCircuit } from "../../electron/store/sqlite/circuits.ts";
+import { addCircuit } from "../../electron/store/sqlite/circuits.ts";
 import { listCircuits } from "../../electron/store/sqlite/list.ts";
 import { closeStore, copyOfTheDay, openStore, STORE_FILE, type Store } from "../../electron/store/sqlite/open.ts";
+import { saveCircuit } from "../../electron/store/sqlite/save.ts";
 import { MORNING, ownFolder, value } from "./library.ts";
 import { sample } from "./sample.ts";
 

@@ -7,13 +7,14 @@ import { isDamage } from "../../electron/store/failure.ts";
 import { listAttempts, takeAttempt } from "../../electron/store/sqlite/attempts.ts";
 import { copiesIn, makeCopy } from "../../electron/store/sqlite/backup.ts";
 import { benchOf } from "../../electron/store/sqlite/benches.ts";
-import { markRemoved, type Place, placeOf, saveCircuit } from "../../electron/store/sqlite/circuits.ts";
+import { markRemoved, type Place, placeOf } from "../../electron/store/sqlite/circuits.ts";
 import { listJobs } from "../../electron/store/sqlite/jobs.ts";
 import { keepStore } from "../../electron/store/sqlite/keeper.ts";
 import { listCircuits } from "../../electron/store/sqlite/list.ts";
 import { keepMarks, listMarks } from "../../electron/store/sqlite/marks.ts";
 import { closeStore, copyOfTheDay, openStore, type Store } from "../../electron/store/sqlite/open.ts";
-import { saveBench } from "../../electron/store/sqlite/saveBench.ts";
+import { saveBench, saveCircuit } from "../../electron/store/sqlite/save.ts";
+
 import { keepSettings, settingsOf } from "../../electron/store/sqlite/settings.ts";
 import { circuitInVersion } from "../../electron/store/sqlite/versions.ts";
 import { exerciseWith, LAMP } from "../lesson/given.ts";

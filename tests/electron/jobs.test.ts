@@ -53,14 +53,16 @@ it("keeps jobs with the bench they stand on, and lists open ones first, newest f
   expect(await got(again, "jobs.read", { circuit: id, id: "a" })).toEqual({ job: jobOn("a", SOLVED) });
 });
 
-it("keeps nothing of a job where the bench is refused", async () => {
+it("keeps a job beside where the bench was changed elsewhere, and nothing of it where a look is refused", async () => {
   const host = hostOn(ownFolder());
   const { id } = await got(host, "circuits.create", { circuit: sample("Horn"), bench: "1", jobs: [jobOn("a")] });
   const stale = { id, version: 1, bench: "2", benchVersion: 0, jobs: [jobOn("a", { told: "other" })] };
-  expect(code(await ask(host, "benches.save", stale))).toBe("bench-changed-elsewhere");
-  expect(code(await ask(host, "benches.save", { ...stale, version: 7, benchVersion: 1 }))).toBe(
+  expect(code(await ask(host, "benches.save", { ...stale, isSight: true }))).toBe("bench-changed-elsewhere");
+  expect(code(await ask(host, "benches.save", { ...stale, version: 7, benchVersion: 1, isSight: true }))).toBe(
     "circuit-changed-elsewhere",
   );
+  const beside = await got(host, "benches.save", stale);
+  expect((await got(host, "jobs.read", { circuit: beside.id, id: "a" })).job.told).toBe("other");
   expect((await got(host, "jobs.read", { circuit: id, id: "a" })).job.told).toBe("");
 });
 

@@ -1,6 +1,6 @@
 import { writeSync } from "node:fs";
-import { saveCircuit } from "../../electron/store/sqlite/circuits.ts";
 import { keepStore } from "../../electron/store/sqlite/keeper.ts";
+import { saveCircuit } from "../../electron/store/sqlite/save.ts";
 import { sample } from "./sample.ts";
 
 // Run as a process of its own, to be killed: edits a circuit as fast as it can, and after each commit says which.

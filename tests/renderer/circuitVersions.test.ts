@@ -13,8 +13,8 @@ describe("the versions of an open circuit", () => {
   });
   const settle = () => vi.advanceTimersByTimeAsync(0);
   const ROWS = [
-    { version: 2, saved: "2026-03-12T14:05:00Z", name: "title the circuit" },
-    { version: 1, saved: "2026-03-11T09:00:00Z", name: "begin" },
+    { version: 2, saved: "2026-03-12T14:05:00Z", name: "title the circuit", by: "ann" },
+    { version: 1, saved: "2026-03-11T09:00:00Z", name: "begin", by: "ann" },
   ];
 
   /** A page on which the vents stand, with another title, and whose host keeps the version before. */
@@ -25,7 +25,11 @@ describe("the versions of an open circuit", () => {
       const answer = await host.ask(name, argument);
       if (!answer.ok && answer.refusal.code !== "version-unknown") return answer;
       const said: unknown =
-        name === "circuits.versions" ? { versions: ROWS } : name === "circuits.version" ? { circuit: VENTS } : null;
+        name === "circuits.versions"
+          ? { versions: ROWS, besides: [] }
+          : name === "circuits.version"
+            ? { circuit: VENTS }
+            : null;
       return said === null ? answer : (ok(said) as typeof answer);
     };
     const page = pageOn({ ...seen, host: { name: "memory", ask } });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import {
+  besideWords,
   circuitFacts,
   copyTitle,
   deletedWords,
@@ -10,7 +11,7 @@ import {
   shownTitle,
   sinceWords,
 } from "../../renderer/words/library.ts";
-import { notKept } from "../../renderer/words/saving.ts";
+import { changedByOther, keptBeside, notKept } from "../../renderer/words/saving.ts";
 import { windowTitle } from "../../renderer/words/windowTitle.ts";
 import { FILE_ENDINGS } from "../../schemas/calls/files.ts";
 import { VENTS } from "../edit/given.ts";
@@ -37,6 +38,7 @@ describe("the library", () => {
     edited: "",
     opened: null,
     removed: null,
+    beside: null,
   };
 
   test("how far a circuit is drawn", () => {
@@ -44,6 +46,12 @@ describe("the library", () => {
     expect(plain(circuitFacts({ ...row, pages: 4, problems: 1, looseEnds: 2 }))).toBe(
       "4_pages, 1_problem, 2_loose ends",
     );
+  });
+
+  test("who kept one beside another", () => {
+    expect(besideWords(row)).toBeNull();
+    expect(besideWords({ ...row, beside: "ann" })).toBe("Kept beside by ann");
+    expect(besideWords({ ...row, beside: "" })).toBe("Kept beside another");
   });
 
   test.each([
@@ -109,6 +117,21 @@ describe("the library", () => {
     for (const title of ["צופר", "بوق 12V", "Horn \u202Egpj.exe"])
       expect(windowTitle(title)).toBe(`\u2068${title}\u2069 – Wirefathom`);
     expect(windowTitle("Horn\u2069 \u202Egpj")).toBe("\u2068Horn \u202Egpj\u2069 – Wirefathom");
+  });
+
+  test("what was changed twice at once names the other and leads to it; one that was deleted leads nowhere", () => {
+    const open = openAfter(VENTS);
+    const meanwhile = { by: "ann", saved: "2026-03-12T10:01:00Z", isRemoved: false };
+    const told = keptBeside(open, "other", meanwhile);
+    expect(told).toMatchObject({ title: "Roof vents was changed twice at once.", isError: false });
+    expect(told.words).toMatch(/^ann at \d\d:\d\d changed it too\. Nothing is lost/);
+    expect(told.offers?.map(({ action }) => action)).toEqual([{ do: "open-circuit", id: "other" }]);
+    expect(keptBeside(open, "other", { ...meanwhile, isRemoved: true }).offers).toBeUndefined();
+    expect(changedByOther(open, { ...meanwhile, by: "" }).title).toMatch(/changed: Somebody else at/);
+    expect(changedByOther(open, meanwhile).offers?.map(({ action }) => action)).toEqual([
+      { do: "open-circuit", id: open.id },
+    ]);
+    expect(changedByOther(open, { ...meanwhile, isRemoved: true }).title).toBe("Roof vents was deleted elsewhere.");
   });
 
   test("what is not kept is told with its reason, and a copy is offered where nothing else helps", () => {

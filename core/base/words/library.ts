@@ -39,4 +39,5 @@ export const LIBRARY_NAMES = {
   sample: "Copied from a sample",
   copied: "Copied",
   renamed: "Renamed",
+  beside: "Kept beside",
 } as const;

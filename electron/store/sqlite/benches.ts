@@ -2,20 +2,30 @@ import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
 import type { BenchSave } from "../library.ts";
 import { packed, unpacked } from "../packed.ts";
 import type { Store } from "./open.ts";
+import { type LastKept, NOBODY } from "./versions.ts";
 
 /**
  * Keeps what stands on a circuit's bench beside the circuit, in place of what was kept, and gives the version that it is
  * now. Refuses `bench-changed-elsewhere` where another page kept something on it since; then nothing is kept.
  */
-export function keepBench(store: Store, key: number, save: BenchSave, now: Date): Outcome<number> {
+export function keepBench(
+  store: Store,
+  key: number,
+  save: BenchSave,
+  page: string | undefined,
+  now: Date,
+): Outcome<number> {
   const { bench, benchVersion, isSight = false } = save;
   const kept = benchVersionOf(store, key);
-  // The same once more is no other page's: the answer to it was lost on the way.
-  if (kept !== benchVersion) return benchOf(store, key) === bench ? ok(kept) : refuse("bench-changed-elsewhere");
+  if (kept !== benchVersion) {
+    // The same once more is no other page's: the answer to it was lost on the way.
+    if (benchOf(store, key) === bench) return ok(kept);
+    if (page === undefined || lastOfBench(store, key).page !== page) return refuse("bench-changed-elsewhere");
+  }
   const next = isSight && kept > 0 ? kept : kept + 1;
   store.connection
-    .prepare("INSERT OR REPLACE INTO benches (circuit, saved, state, version) VALUES (?, ?, ?, ?)")
-    .run(key, now.toISOString(), packed(bench), next);
+    .prepare("INSERT OR REPLACE INTO benches (circuit, saved, state, version, by, page) VALUES (?, ?, ?, ?, ?, ?)")
+    .run(key, now.toISOString(), packed(bench), next, store.person ?? "", page ?? null);
   return ok(next);
 }
 
@@ -31,4 +41,10 @@ export function benchOf({ connection }: Store, key: number): string | null {
 export function benchVersionOf({ connection }: Store, key: number): number {
   const version = connection.prepare("SELECT version FROM benches WHERE circuit = ?").pluck().get(key);
   return (version as number | undefined) ?? 0;
+}
+
+/** Who kept the bench of a circuit last, when, and from which page. */
+export function lastOfBench({ connection }: Store, key: number): LastKept {
+  const row = connection.prepare("SELECT by, saved, page FROM benches WHERE circuit = ?").get(key);
+  return (row as LastKept | undefined) ?? NOBODY;
 }

@@ -6,10 +6,11 @@ import { formatCircuit } from "../../../schemas/circuit.ts";
 import type { BroughtFile, Coming } from "../library.ts";
 import { hashOfText } from "../packed.ts";
 import { benchOf, benchVersionOf } from "./benches.ts";
-import { addCircuit, circuitFrom, type Place, placeOf } from "./circuits.ts";
+import { addCircuit, begunBy, circuitFrom, type Place, placeOf } from "./circuits.ts";
 import type { Store } from "./open.ts";
 import { keepPicture } from "./pictures.ts";
 import { noteOpened } from "./recent.ts";
+import { saveCircuit } from "./save.ts";
 import { circuitInVersion } from "./versions.ts";
 
 /** Brings the circuit of this id to the bench and notes it. Refuses `circuit-unknown` and `version-damaged`. */
@@ -38,8 +39,15 @@ function standingOnBench(store: Store, { id, version, key }: Place, known: boole
   return ok({ id, version, circuit: circuit.value, bench, benchVersion: benchVersionOf(store, key), known });
 }
 
-/** Takes a new circuit into the library and brings it to the bench. */
+/** Takes a new circuit into the library and brings it to the bench; what a page sends once more goes on what it began. */
 export function bringNew(store: Store, circuit: Circuit, coming: Coming, now: Date): Outcome<OpenedCircuit> {
+  const { page, name, bench, jobs = [] } = coming;
+  const begun = page === undefined ? null : begunBy(store, page);
+  if (begun && page !== undefined) {
+    const stands = bench ? { bench: { bench, benchVersion: benchVersionOf(store, begun.key) } } : {};
+    const kept = saveCircuit(store, begun.id, { version: begun.version, circuit, name, jobs, page, ...stands }, now);
+    return kept.ok ? openCircuit(store, kept.value.id, now) : kept;
+  }
   return bringToBench(store, addCircuit(store, circuit, coming, now), now);
 }
 

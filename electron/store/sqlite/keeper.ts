@@ -19,7 +19,7 @@ export interface StoreKeeper extends LibraryKeeper {
 const libraryIn: (store: Store) => Library = remember(sqliteLibrary);
 
 /** A keeper of the library in this folder. On opening it empties the bin of old things, lets go of pictures that none names, and makes the copy of the day. */
-export function keepStore(folder: string, now: () => Date): StoreKeeper {
+export function keepStore(folder: string, now: () => Date, person = ""): StoreKeeper {
   let isClosed = false;
   let opening: Promise<Outcome<Store>> | null = null;
   let chores: Promise<void> = Promise.resolve();
@@ -30,8 +30,9 @@ export function keepStore(folder: string, now: () => Date): StoreKeeper {
   const file = join(folder, STORE_FILE);
 
   const open = async (): Promise<Outcome<Store>> => {
-    const opened = await openStore(folder, now());
-    if (!opened.ok) return opened;
+    const found = await openStore(folder, now());
+    if (!found.ok) return found;
+    const opened = ok({ ...found.value, person });
     notices = [...notices, ...opened.value.notices];
     identity = identityOf(file);
     day = dayOf(now());

@@ -4,7 +4,7 @@ import { isDamage, storeRefusal } from "../failure.ts";
 import type { CircuitShelf, Library } from "../library.ts";
 import { addMoves, listAttempts, moveAttempt, openAttempt, restartAttempt, takeAttempt } from "./attempts.ts";
 import { bringIn, bringNew, openCircuit, openUnnoted } from "./bring.ts";
-import { placeOf, saveCircuit } from "./circuits.ts";
+import { besidesOf, placeAnywhere, placeOf } from "./circuits.ts";
 import { jobAt, listJobs, moveJob } from "./jobs.ts";
 import { listCircuits, recentCircuits } from "./list.ts";
 import { circuitOf, duplicateCircuit, removeCircuit, renameCircuit, restoreCircuit } from "./manage.ts";
@@ -13,9 +13,9 @@ import { markSuspect } from "./mending/suspect.ts";
 import { STORE_FILE, type Store } from "./open.ts";
 import { keepPicture, keptPicture } from "./pictures.ts";
 import { noteClosed, openAttemptId, openCircuitId } from "./recent.ts";
-import { saveBench } from "./saveBench.ts";
+import { saveBench, saveCircuit } from "./save.ts";
 import { keepNote, keepSettings, noteOf, settingsOf } from "./settings.ts";
-import { circuitInVersion, versionsOf } from "./versions.ts";
+import { circuitInVersion, lastVersion, versionsOf } from "./versions.ts";
 
 /** Does one thing with the store as one transaction. */
 type Whole = <T>(act: (store: Store) => Outcome<T>) => Promise<Outcome<T>>;
@@ -29,7 +29,9 @@ export function sqliteLibrary(store: Store): Library {
       list: (id) =>
         whole((at) => {
           const place = placeOf(at, id);
-          return place.ok ? ok(versionsOf(at, place.value.key)) : place;
+          if (!place.ok) return place;
+          const { key } = place.value;
+          return ok({ versions: versionsOf(at, key), besides: besidesOf(at, key) });
         }),
       read: (id, version) =>
         whole((at) => {
@@ -116,6 +118,14 @@ function circuitShelf(whole: Whole): CircuitShelf {
     create: (circuit, coming, now) => whole((at) => bringNew(at, circuit, coming, now)),
     bringIn: (file, now) => whole((at) => bringIn(at, file, now)),
     save: (id, save, now) => whole((at) => saveCircuit(at, id, save, now)),
+    standing: (id) =>
+      whole((at) => {
+        const place = placeAnywhere(at, id);
+        if (!place.ok) return place;
+        const { key, version, isRemoved } = place.value;
+        const { by, saved } = lastVersion(at, key, version);
+        return ok({ version, by, saved, isRemoved });
+      }),
     duplicate: (id, now) => whole((at) => duplicateCircuit(at, id, now)),
     rename: (id, title, now) => whole((at) => renameCircuit(at, id, title, now)),
     remove: (id, isForGood, now) => whole((at) => removeCircuit(at, id, isForGood, now)),

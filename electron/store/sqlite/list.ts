@@ -4,7 +4,7 @@ import type { Store } from "./open.ts";
 import { searchOf } from "./search.ts";
 
 const ROW = `c.id, c.title, c.vehicle, c.pages, c.parts, c.wires, c.problems, c.loose_ends AS looseEnds, c.version,
-  c.made, c.edited, r.opened, c.removed`;
+  c.made, c.edited, r.opened, c.removed, CASE WHEN c.beside IS NULL THEN NULL ELSE c.beside_by END AS beside`;
 const ROWS = `FROM circuits c LEFT JOIN recent r ON r.circuit = c.key`;
 
 /** Circuits with how many there are in all; newest edit first, or where something is searched the best match first. */

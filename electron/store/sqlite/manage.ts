@@ -5,9 +5,10 @@ import type { CircuitRow } from "../../../schemas/calls.ts";
 import { copyTitles } from "../copyTitles.ts";
 import type { Where } from "../library.ts";
 import { benchOf } from "./benches.ts";
-import { addCircuit, eraseCircuit, isTitleTaken, markRemoved, placeOf, saveCircuit } from "./circuits.ts";
+import { addCircuit, eraseCircuit, isTitleTaken, markRemoved, placeOf } from "./circuits.ts";
 import { circuitRow } from "./list.ts";
 import type { Store } from "./open.ts";
+import { saveCircuit } from "./save.ts";
 import { circuitInVersion } from "./versions.ts";
 
 /** A circuit as it is now, and where it is. */

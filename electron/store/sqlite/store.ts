@@ -5,6 +5,8 @@ import type { Connection } from "./connect.ts";
 export interface Store {
   readonly connection: Connection;
   readonly folder: string;
+  /** Name of the person who works with it; absent where it is not known. */
+  readonly person?: string;
   /** What the person must be told of how it was opened. */
   readonly notices: readonly Refusal[];
 }

@@ -1,4 +1,5 @@
 import { ATTEMPTS_UPGRADE } from "./attemptsUpgrade.ts";
+import { BESIDES_UPGRADE } from "./besidesUpgrade.ts";
 import { JOBS_UPGRADE } from "./jobsUpgrade.ts";
 import { MARKS_UPGRADE } from "./marksUpgrade.ts";
 import { PICTURES_UPGRADE } from "./picturesUpgrade.ts";
@@ -76,4 +77,5 @@ INSERT INTO search (search, rank) VALUES ('rank', 'bm25(10.0, 5.0, 1.0)');`,
   JOBS_UPGRADE,
   ATTEMPTS_UPGRADE,
   MARKS_UPGRADE,
+  BESIDES_UPGRADE,
 ];

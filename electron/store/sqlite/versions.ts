@@ -3,7 +3,6 @@ import type { Circuit } from "../../../core/circuit/circuit.ts";
 import type { VersionRow } from "../../../schemas/calls.ts";
 import { readCircuit } from "../../../schemas/circuit.ts";
 import { packed, unpacked } from "../packed.ts";
-import type { Connection } from "./connect.ts";
 import { notePictures } from "./pictures.ts";
 import type { Store } from "./store.ts";
 
@@ -18,17 +17,25 @@ export interface NewVersion {
   readonly text: string;
   /** Hashes of the pictures that it shows. */
   readonly pictures: readonly string[];
+  readonly page: string | undefined;
+}
+
+/** Who kept something last, when, and the mark of the page it came from. */
+export interface LastKept {
+  readonly by: string;
+  readonly saved: string;
+  readonly page: string | null;
 }
 
 /** Keeps a version and lets go of what is older than the newest 200 and not the last of its day. */
 export function addVersion(
-  connection: Connection,
-  { circuit, version, name, text, pictures }: NewVersion,
+  { connection, person = "" }: Store,
+  { circuit, version, name, text, pictures, page }: NewVersion,
   now: Date,
 ): void {
   connection
-    .prepare("INSERT INTO versions (circuit, version, name, saved, text) VALUES (?, ?, ?, ?, ?)")
-    .run(circuit, version, name, now.toISOString(), packed(text));
+    .prepare("INSERT INTO versions (circuit, version, name, saved, text, by, page) VALUES (?, ?, ?, ?, ?, ?, ?)")
+    .run(circuit, version, name, now.toISOString(), packed(text), person, page ?? null);
   notePictures(connection, circuit, version, pictures);
   if (version <= ALL_KEPT) return;
   connection
@@ -40,11 +47,22 @@ export function addVersion(
     .run({ circuit, oldest: version - ALL_KEPT });
 }
 
+/** Where it is not known who kept something. */
+export const NOBODY: LastKept = { by: "", saved: new Date(0).toISOString(), page: null };
+
 /** Versions of a circuit, newest first. */
 export function versionsOf({ connection }: Store, key: number): VersionRow[] {
   return connection
-    .prepare("SELECT version, saved, name FROM versions WHERE circuit = ? ORDER BY version DESC")
+    .prepare("SELECT version, saved, name, by FROM versions WHERE circuit = ? ORDER BY version DESC")
     .all(key) as VersionRow[];
+}
+
+/** Who made a version that is kept. */
+export function lastVersion({ connection }: Store, key: number, version: number): LastKept {
+  const row = connection
+    .prepare("SELECT by, saved, page FROM versions WHERE circuit = ? AND version = ?")
+    .get(key, version);
+  return (row as LastKept | undefined) ?? NOBODY;
 }
 
 /**

@@ -1,0 +1,90 @@
+import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
+import { LIBRARY_NAMES } from "../../../core/base/words/library.ts";
+import type { Circuit } from "../../../core/circuit/circuit.ts";
+import type { Job } from "../../../core/diagnose/job.ts";
+import { formatCircuit } from "../../../schemas/circuit.ts";
+import type { BenchKept, BenchSave, ChangedMeanwhile, Save, Standing } from "../library.ts";
+import { hashOfText } from "../packed.ts";
+import { benchVersionOf, keepBench, lastOfBench } from "./benches.ts";
+import { addCircuit, branchOf, changeCircuit, type Place, placeAnywhere } from "./circuits.ts";
+import { keepJobs } from "./jobs.ts";
+import type { Store } from "./open.ts";
+import { noteOpened, openCircuitId } from "./recent.ts";
+import { circuitInVersion, lastVersion } from "./versions.ts";
+
+/** What a page sends to be kept; the circuit is null where it did not change, the bench where it stays as it is. */
+interface Sent {
+  readonly version: number;
+  readonly circuit: Circuit | null;
+  readonly name: string;
+  readonly bench: BenchSave | null;
+  readonly jobs: readonly Job[];
+  readonly page: string | undefined;
+}
+
+/** Keeps an edit as `CircuitShelf.save` says. For use within a transaction, as all here. */
+export function saveCircuit(store: Store, id: string, save: Save, now: Date): Outcome<Standing> {
+  const { version, circuit, name, bench = null, jobs = [], page } = save;
+  return keepSent(store, id, { version, circuit, name, bench, jobs, page }, now);
+}
+
+/** Keeps what stands on a bench whose circuit did not change, as `BenchShelf.save` says. */
+export function saveBench(store: Store, id: string, save: BenchKept, now: Date): Outcome<Standing> {
+  const { version, jobs, page, ...bench } = save;
+  return keepSent(store, id, { version, circuit: null, name: LIBRARY_NAMES.beside, bench, jobs, page }, now);
+}
+
+function keepSent(store: Store, id: string, sent: Sent, now: Date): Outcome<Standing> {
+  const place = placeAnywhere(store, id);
+  if (!place.ok) return place;
+  const { key, version, hash, isRemoved } = place.value;
+  const last = lastVersion(store, key, version);
+  // The page that made the newest version knows all of it, though the answer to it may have been lost.
+  const isOwn = sent.page !== undefined && last.page === sent.page;
+  const isSame = (): boolean => sent.circuit !== null && hashOfText(formatCircuit(sent.circuit)) === hash;
+  const isNewest = !isRemoved && (version === sent.version || isOwn || isSame());
+  const bench = isNewest ? keptBench(store, key, sent, now) : null;
+  if (bench?.ok) return ok(keepHere(store, place.value, sent, bench.value, now));
+  if (sent.bench?.isSight) {
+    if (bench) return bench;
+    return refuse(isRemoved ? "circuit-unknown" : "circuit-changed-elsewhere");
+  }
+  const { by, saved } = isNewest ? lastOfBench(store, key) : last;
+  return keepBeside(store, place.value, sent, { by, saved, isRemoved }, now);
+}
+
+function keptBench(store: Store, key: number, { bench, page }: Sent, now: Date): Outcome<number> {
+  return bench ? keepBench(store, key, bench, page, now) : ok(benchVersionOf(store, key));
+}
+
+/** Keeps what was sent as the newest of its circuit; one that did not change keeps its version. */
+function keepHere(store: Store, place: Place, sent: Sent, benchVersion: number, now: Date): Standing {
+  const { id, key, version, hash } = place;
+  const { circuit } = sent;
+  const stands = { id, version, benchVersion, beside: null };
+  keepJobs(store, key, () => (circuit ? ok(circuit) : circuitInVersion(store, key, version)), sent.jobs, now);
+  if (!circuit) return stands;
+  const text = formatCircuit(circuit);
+  if (hashOfText(text) === hash) return stands;
+  changeCircuit(store, place, { circuit, text, name: sent.name, page: sent.page }, now);
+  return { ...stands, version: version + 1 };
+}
+
+/**
+ * Keeps what was sent beside a circuit that is no longer what it was made from: on the circuit that this page had kept beside
+ * it before, where the answer to that was lost, else as a new one. Refuses as reading the version that it was made from.
+ */
+function keepBeside(store: Store, place: Place, sent: Sent, meanwhile: ChangedMeanwhile, now: Date): Outcome<Standing> {
+  const own = sent.page === undefined ? null : branchOf(store, place.key, sent.page);
+  if (own) {
+    const bench = sent.bench && { ...sent.bench, benchVersion: benchVersionOf(store, own.key) };
+    const again = keepSent(store, own.id, { ...sent, version: own.version, bench }, now);
+    return again.ok ? ok({ ...again.value, beside: meanwhile }) : again;
+  }
+  const circuit = sent.circuit ? ok(sent.circuit) : circuitInVersion(store, place.key, sent.version);
+  if (!circuit.ok) return circuit;
+  const coming = { name: sent.name, bench: sent.bench?.bench, jobs: sent.jobs, page: sent.page, beside: place.key };
+  const { id, key, version } = addCircuit(store, circuit.value, coming, now);
+  if (openCircuitId(store) === place.id) noteOpened(store, key, id, now);
+  return ok({ id, version, benchVersion: benchVersionOf(store, key), beside: meanwhile });
+}
