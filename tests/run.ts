@@ -5,6 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { LONG } from "./long.ts";
+import { NO_POSTGRES, postgresPrograms } from "./postgres/server.ts";
 import { hasProgram, install } from "./programs.ts";
 import { INSTALL } from "./reference/ngspice.ts";
 import { type StoryTally, storyTallies } from "./stories.ts";
@@ -43,7 +44,13 @@ function missing(): readonly string[] {
   const hasReference = hasProgram("ngspice") || (install("ngspice") && hasProgram("ngspice"));
   const hasChromium = chromiumProgram() !== null || (install("chromium") && chromiumProgram() !== null);
   const hasReader = hasProgram("pdftotext") || (install("poppler-utils") && hasProgram("pdftotext"));
-  return [...(hasReference ? [] : [INSTALL]), ...(hasChromium ? [] : [NO_CHROMIUM]), ...(hasReader ? [] : [NO_READER])];
+  const hasServer = postgresPrograms() !== null || (install("postgresql") && postgresPrograms() !== null);
+  return [
+    ...(hasReference ? [] : [INSTALL]),
+    ...(hasChromium ? [] : [NO_CHROMIUM]),
+    ...(hasReader ? [] : [NO_READER]),
+    ...(hasServer ? [] : [NO_POSTGRES]),
+  ];
 }
 
 /** One check by a tool, counted as a test is. */

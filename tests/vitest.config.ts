@@ -2,7 +2,7 @@ import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
 /** Tests of what has processes, sockets and files of its own: each file in a process of its own. */
-const HOSTS = "tests/electron/**/*.test.ts";
+const HOSTS = ["tests/electron/**/*.test.ts", "tests/contracts/library.test.ts"];
 /** Nothing computes so long; the machine may be busy with the stories meanwhile, and with more. */
 const testTimeout = 300_000;
 
@@ -11,13 +11,13 @@ export default defineConfig({
     root: new URL("..", import.meta.url).pathname,
     maxWorkers: availableParallelism(),
     projects: [
-      { test: { name: "hosts", include: [HOSTS], testTimeout } },
+      { test: { name: "hosts", include: HOSTS, testTimeout } },
       {
         // All else computes and keeps nothing but what it remembers by identity; modules are read once for many files.
         test: {
           name: "computed",
           include: ["tests/**/*.test.ts"],
-          exclude: [HOSTS],
+          exclude: HOSTS,
           isolate: false,
           testTimeout,
         },

@@ -4,6 +4,9 @@ import type { Circuit, Picture } from "../../core/circuit/circuit.ts";
 import { picturesShown } from "../../core/circuit/pictures.ts";
 import { pictureHead, pictureRefusal } from "../../schemas/pictureHead.ts";
 
+/** Days that a picture stays which no version names, as long as a circuit does in the bin. */
+export const SPARE_DAYS = 30;
+
 /** A picture with its bytes. */
 export interface PictureFile {
   readonly picture: Picture;

@@ -36,11 +36,14 @@ export function readBench(
   circuit: Circuit,
   text: string | null,
   stored: Pick<Open, "id" | "version" | "benchVersion">,
+  isOlder = false,
 ): Open {
   const kept = parsed(text);
   const sight = objectOf(kept.sight);
   const bench = restored(circuit, objectOf(kept.bench));
-  const open = openFor(deskFor(bench, historyFrom(kept.history)), { ...stored, isTrial: sight.isTrial === true });
+  // What was done to another form of the circuit cannot be taken back on this one.
+  const history = historyFrom(isOlder ? null : kept.history);
+  const open = openFor(deskFor(bench, history), { ...stored, isTrial: sight.isTrial === true });
   const page = circuit.pages.some(({ id }) => id === sight.page) ? String(sight.page) : open.page;
   const viewports = objectOf(sight.viewports) as Open["viewports"];
   const panel = PANELS.find((each) => each === sight.panel) ?? open.panel;

@@ -11,8 +11,9 @@ import { succeeded } from "./succeeded.ts";
 export function reduceAnswer(state: AppState, action: Remaining): AppState {
   switch (action.do) {
     case "opened": {
-      const { id, version, benchVersion, circuit, bench } = action.opened;
-      return brought(state, inSightOf(state.open, readBench(circuit, bench, { id, version, benchVersion })));
+      const { id, version, benchVersion, circuit, bench, isBenchOlder } = action.opened;
+      const open = readBench(circuit, bench, { id, version, benchVersion }, isBenchOlder);
+      return brought(state, inSightOf(state.open, open));
     }
     case "sample-opened":
       return brought(

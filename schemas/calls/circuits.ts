@@ -37,6 +37,8 @@ export const openedCircuit = z.strictObject({
   circuit,
   bench: bench.nullable(),
   benchVersion,
+  /** True where the circuit was changed since by somebody else: what was done to it cannot be undone from this bench. */
+  isBenchOlder: z.boolean().optional(),
   /** True where a file was brought in that the library had already: what is open is the one it had, edits and all. */
   known: z.boolean(),
 });
@@ -155,7 +157,8 @@ export const CIRCUIT_CALLS = {
   /**
    * Keeps what stands on a bench whose circuit did not change, as after a switch was thrown; beside, as `circuits.save`.
    * `isSight` says that only what is in sight differs: the bench keeps its version, and no other page is in its way. It is
-   * not kept beside but refused, `circuit-changed-elsewhere` or `bench-changed-elsewhere`.
+   * not kept beside but refused, `circuit-changed-elsewhere` or `bench-changed-elsewhere`. A circuit that somebody else changed is not in the way of
+   * the rest: it stays with the version that the page has.
    */
   "benches.save": {
     argument: z.strictObject({

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import Database from "better-sqlite3";
 import { describe, expect, it, onTestFinished } from "vitest";
 import { storeRefusal } from "../../electron/store/failure.ts";
+import { ALL_KEPT } from "../../electron/store/newVersion.ts";
 import { addCircuit } from "../../electron/store/sqlite/circuits.ts";
 import { isSound } from "../../electron/store/sqlite/connect.ts";
 import { keepStore } from "../../electron/store/sqlite/keeper.ts";
@@ -11,7 +12,7 @@ import { listCircuits } from "../../electron/store/sqlite/list.ts";
 import { closeStore, copyOfTheDay, openStore, STORE_FILE, type Store } from "../../electron/store/sqlite/open.ts";
 import { saveCircuit } from "../../electron/store/sqlite/save.ts";
 import { UPGRADES, type Upgrade } from "../../electron/store/sqlite/upgrades.ts";
-import { ALL_KEPT, circuitInVersion, versionsOf } from "../../electron/store/sqlite/versions.ts";
+import { circuitInVersion, versionsOf } from "../../electron/store/sqlite/versions.ts";
 import { code, MORNING, ownFolder, value } from "./library.ts";
 import { ROOT, sample } from "./sample.ts";
 

@@ -1,18 +1,14 @@
-import { z } from "zod";
 import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
 import type { Recorded } from "../../../core/lesson/move.ts";
 import type { AttemptRow, KeptAttempt } from "../../../schemas/calls.ts";
-import { recordedShape } from "../../../schemas/handinShape.ts";
-import { LIMITS } from "../../../schemas/limits.ts";
 import type { AddedMoves, TakenExercise, Where } from "../library.ts";
 import { packed, unpacked } from "../packed.ts";
+import { factsOfRoute, routeIn } from "../route.ts";
 import type { Connection } from "./connect.ts";
 import type { Store } from "./open.ts";
 import { noteAttempt } from "./recent.ts";
 
 const ROW = "id, title, complaint, minutes, moves, over AS isOver, made, edited, removed";
-
-const routeShape = z.array(recordedShape).max(LIMITS.moves);
 
 /** Exercises that are kept or in the bin: those under way first, newest first. */
 export function listAttempts({ connection }: Store, where: Where): AttemptRow[] {
@@ -66,12 +62,6 @@ function attemptAt({ connection }: Store, id: string): Outcome<KeptAttempt> {
   return text === null || !route ? refuse("attempt-damaged") : ok({ id, text, learner: row.learner, route });
 }
 
-function routeIn(blob: Buffer): KeptAttempt["route"] | null {
-  const text = unpacked(blob);
-  const read = text === null ? null : routeShape.safeParse(JSON.parse(text));
-  return read?.success ? read.data : null;
-}
-
 /** Keeps moves behind the first `from` of a route. Refuses as `openAttempt`, and `attempt-elsewhere` where another page was faster. */
 export function addMoves(
   store: Store,
@@ -83,19 +73,17 @@ export function addMoves(
     if (!kept.ok) return kept;
     if (kept.value.route.length !== from) return refuse("attempt-elsewhere");
     const route: readonly Recorded[] = [...(kept.value.route as readonly Recorded[]), ...moves];
-    const minutes = route.reduce((sum, each) => sum + each.minutes, 0);
-    const over = route.at(-1)?.move.do === "verdict" ? 1 : 0;
+    const { isOver, ...facts } = factsOfRoute(route);
     store.connection
       .prepare(
         `UPDATE attempts SET learner = :learner, minutes = :minutes, moves = :moves, over = :over, edited = :now, route = :route
            WHERE id = :id`,
       )
       .run({
+        ...facts,
         id,
         learner,
-        minutes: Math.round(minutes * 100) / 100,
-        moves: route.length,
-        over,
+        over: isOver ? 1 : 0,
         now: now.toISOString(),
         route: packed(JSON.stringify(route)),
       });

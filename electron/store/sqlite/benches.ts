@@ -1,8 +1,8 @@
 import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
 import type { BenchSave } from "../library.ts";
+import { type LastKept, NOBODY } from "../newVersion.ts";
 import { packed, unpacked } from "../packed.ts";
 import type { Store } from "./open.ts";
-import { type LastKept, NOBODY } from "./versions.ts";
 
 /**
  * Keeps what stands on a circuit's bench beside the circuit, in place of what was kept, and gives the version that it is
@@ -12,7 +12,7 @@ export function keepBench(
   store: Store,
   key: number,
   save: BenchSave,
-  page: string | undefined,
+  { page, circuitVersion }: { readonly page: string | undefined; readonly circuitVersion: number },
   now: Date,
 ): Outcome<number> {
   const { bench, benchVersion, isSight = false } = save;
@@ -24,8 +24,10 @@ export function keepBench(
   }
   const next = isSight && kept > 0 ? kept : kept + 1;
   store.connection
-    .prepare("INSERT OR REPLACE INTO benches (circuit, saved, state, version, by, page) VALUES (?, ?, ?, ?, ?, ?)")
-    .run(key, now.toISOString(), packed(bench), next, store.person ?? "", page ?? null);
+    .prepare(
+      "INSERT OR REPLACE INTO benches (circuit, saved, state, version, by, page, circuit_version) VALUES (?, ?, ?, ?, ?, ?, ?)",
+    )
+    .run(key, now.toISOString(), packed(bench), next, store.person ?? "", page ?? null, circuitVersion);
   return ok(next);
 }
 
@@ -41,6 +43,17 @@ export function benchOf({ connection }: Store, key: number): string | null {
 export function benchVersionOf({ connection }: Store, key: number): number {
   const version = connection.prepare("SELECT version FROM benches WHERE circuit = ?").pluck().get(key);
   return (version as number | undefined) ?? 0;
+}
+
+/** Notes that what stands on a bench is of this version of its circuit. */
+export function noteBenchOf({ connection }: Store, key: number, circuitVersion: number): void {
+  connection.prepare("UPDATE benches SET circuit_version = ? WHERE circuit = ?").run(circuitVersion, key);
+}
+
+/** Version of the circuit that a bench was kept with; null where that is not known. */
+export function circuitVersionOf({ connection }: Store, key: number): number | null {
+  const version = connection.prepare("SELECT circuit_version FROM benches WHERE circuit = ?").pluck().get(key);
+  return (version as number | null | undefined) ?? null;
 }
 
 /** Who kept the bench of a circuit last, when, and from which page. */

@@ -11,6 +11,8 @@ ALTER TABLE versions ADD COLUMN page TEXT;
 CREATE INDEX versions_by_page ON versions (page) WHERE page IS NOT NULL;
 ALTER TABLE benches ADD COLUMN by TEXT NOT NULL DEFAULT '';
 ALTER TABLE benches ADD COLUMN page TEXT;
+-- version of the circuit when it was kept; null where that is not known
+ALTER TABLE benches ADD COLUMN circuit_version INTEGER;
 ALTER TABLE circuits ADD COLUMN beside INTEGER REFERENCES circuits ON DELETE SET NULL;
 -- who it was kept beside for
 ALTER TABLE circuits ADD COLUMN beside_by TEXT NOT NULL DEFAULT '';

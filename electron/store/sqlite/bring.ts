@@ -5,7 +5,7 @@ import type { OpenedCircuit } from "../../../schemas/calls.ts";
 import { formatCircuit } from "../../../schemas/circuit.ts";
 import type { BroughtFile, Coming } from "../library.ts";
 import { hashOfText } from "../packed.ts";
-import { benchOf, benchVersionOf } from "./benches.ts";
+import { benchOf, benchVersionOf, circuitVersionOf } from "./benches.ts";
 import { addCircuit, begunBy, circuitFrom, type Place, placeOf } from "./circuits.ts";
 import type { Store } from "./open.ts";
 import { keepPicture } from "./pictures.ts";
@@ -35,8 +35,9 @@ function bringToBench(store: Store, place: Place, now: Date, known = false): Out
 function standingOnBench(store: Store, { id, version, key }: Place, known: boolean): Outcome<OpenedCircuit> {
   const circuit = circuitInVersion(store, key, version);
   if (!circuit.ok) return circuit;
-  const bench = benchOf(store, key);
-  return ok({ id, version, circuit: circuit.value, bench, benchVersion: benchVersionOf(store, key), known });
+  const isBenchOlder = (circuitVersionOf(store, key) ?? version) !== version;
+  const stands = { bench: benchOf(store, key), benchVersion: benchVersionOf(store, key), isBenchOlder };
+  return ok({ id, version, circuit: circuit.value, ...stands, known });
 }
 
 /** Takes a new circuit into the library and brings it to the bench; what a page sends once more goes on what it began. */

@@ -74,7 +74,7 @@ export function addCircuit(store: Store, circuit: Circuit, coming: ComingFrom, n
       });
     const key = Number(lastInsertRowid);
     addVersion(store, { circuit: key, version: 1, name, text, pictures: picturesIn(circuit), page }, now);
-    if (bench) keepBench(store, key, { bench, benchVersion: 0 }, page, now);
+    if (bench) keepBench(store, key, { bench, benchVersion: 0 }, { page, circuitVersion: 1 }, now);
     indexCircuit(connection, key, circuit);
     keepJobs(store, key, () => ok(circuit), jobs, now);
     return { key, id, version: 1, hash };

@@ -1,11 +1,8 @@
 import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
-import { DRAIN_WORDS } from "../../../core/base/words/drain.ts";
 import type { Circuit } from "../../../core/circuit/circuit.ts";
-import { DRAIN } from "../../../core/diagnose/drain.ts";
-import { isSolved, type Job } from "../../../core/diagnose/job.ts";
+import type { Job } from "../../../core/diagnose/job.ts";
 import type { JobRow } from "../../../schemas/calls.ts";
-import { jobShape } from "../../../schemas/jobShape.ts";
-import type { Json } from "../../../schemas/json.ts";
+import { factsOfJob, jobIn } from "../jobFacts.ts";
 import type { JobPlace, JobsAsk, Listed } from "../library.ts";
 import { packed, unpacked } from "../packed.ts";
 import type { Connection } from "./connect.ts";
@@ -32,10 +29,7 @@ function keepJob({ connection }: Store, key: number, circuit: () => Outcome<Circ
     | { readonly key: number; readonly state: Buffer }
     | undefined;
   if (found && unpacked(found.state) === text) return;
-  const drawn = circuit();
-  const { checks, title, vehicle } = drawn.ok ? drawn.value : { checks: [], title: "", vehicle: "" };
-  const own = checks.find(({ id }) => id === job.complaint)?.label;
-  const complaint = own ?? (job.complaint === DRAIN ? DRAIN_WORDS.label : "");
+  const { isSolved, words, ...facts } = factsOfJob(job, circuit());
   const row = connection
     .prepare(
       `INSERT INTO jobs (circuit, id, vehicle, told, complaint, readings, suspect, share, solved, made, edited, state)
@@ -46,20 +40,7 @@ function keepJob({ connection }: Store, key: number, circuit: () => Outcome<Circ
        RETURNING key`,
     )
     .pluck()
-    .get({
-      key,
-      id: job.id,
-      vehicle: job.vehicle,
-      told: job.told,
-      complaint,
-      readings: job.readings.length,
-      suspect: job.verdict?.suspect ?? null,
-      share: job.verdict?.share ?? null,
-      solved: isSolved(job) ? 1 : 0,
-      now,
-      state: packed(text),
-    });
-  const words = [title, vehicle ?? "", complaint, job.verdict?.suspect ?? "", job.done].join("\n");
+    .get({ ...facts, key, id: job.id, solved: isSolved ? 1 : 0, now, state: packed(text) });
   connection
     .prepare("INSERT OR REPLACE INTO job_search (rowid, vehicle, told, words) VALUES (?, ?, ?, ?)")
     .run(row, job.vehicle, job.told, words);
@@ -99,10 +80,7 @@ export function jobAt({ connection }: Store, { circuit, id }: JobPlace): Outcome
     )
     .pluck()
     .get(circuit, id) as Buffer | undefined;
-  if (!state) return refuse("job-unknown");
-  const text = unpacked(state);
-  const read = text === null ? null : jobShape.safeParse(JSON.parse(text) as Json);
-  return read?.success ? ok(read.data) : refuse("job-damaged");
+  return state ? jobIn(state) : refuse("job-unknown");
 }
 
 /** Moves a job to the bin, or with null for the moment back, and gives its row. Refuses `job-unknown`. */

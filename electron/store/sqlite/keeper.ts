@@ -32,12 +32,12 @@ export function keepStore(folder: string, now: () => Date, person = ""): StoreKe
   const open = async (): Promise<Outcome<Store>> => {
     const found = await openStore(folder, now());
     if (!found.ok) return found;
-    const opened = ok({ ...found.value, person });
-    notices = [...notices, ...opened.value.notices];
+    const opened = { ...found.value, person };
+    notices = [...notices, ...opened.notices];
     identity = identityOf(file);
     day = dayOf(now());
-    chores = chore(opened.value);
-    return opened;
+    chores = chore(opened);
+    return ok(opened);
   };
   /** The copy comes first: what leaves the bin for good is in it. */
   const chore = async (store: Store): Promise<void> => {

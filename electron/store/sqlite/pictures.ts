@@ -1,11 +1,9 @@
 import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
 import type { Picture } from "../../../core/circuit/circuit.ts";
-import { hashOfBytes, type PictureFile } from "../pictureFile.ts";
+import { hashOfBytes, type PictureFile, SPARE_DAYS } from "../pictureFile.ts";
 import type { Connection } from "./connect.ts";
 import type { Store } from "./store.ts";
 
-/** Days that a picture stays which no version names, as long as a circuit does in the bin. */
-const SPARE_DAYS = 30;
 const DAY_MS = 86_400_000;
 
 /** Keeps a picture; one that is there already is kept once. A damaged one is put right by it. */

@@ -1,60 +1,41 @@
 import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
-import { LIBRARY_NAMES } from "../../../core/base/words/library.ts";
-import type { Circuit } from "../../../core/circuit/circuit.ts";
-import type { Job } from "../../../core/diagnose/job.ts";
 import { formatCircuit } from "../../../schemas/circuit.ts";
-import type { BenchKept, BenchSave, ChangedMeanwhile, Save, Standing } from "../library.ts";
+import type { BenchKept, ChangedMeanwhile, Save, Standing } from "../library.ts";
 import { hashOfText } from "../packed.ts";
-import { benchVersionOf, keepBench, lastOfBench } from "./benches.ts";
+import { goesOn, type Sent, sentBench, sentEdit } from "../sent.ts";
+import { benchVersionOf, keepBench, lastOfBench, noteBenchOf } from "./benches.ts";
 import { addCircuit, branchOf, changeCircuit, type Place, placeAnywhere } from "./circuits.ts";
 import { keepJobs } from "./jobs.ts";
 import type { Store } from "./open.ts";
 import { noteOpened, openCircuitId } from "./recent.ts";
 import { circuitInVersion, lastVersion } from "./versions.ts";
 
-/** What a page sends to be kept; the circuit is null where it did not change, the bench where it stays as it is. */
-interface Sent {
-  readonly version: number;
-  readonly circuit: Circuit | null;
-  readonly name: string;
-  readonly bench: BenchSave | null;
-  readonly jobs: readonly Job[];
-  readonly page: string | undefined;
-}
-
 /** Keeps an edit as `CircuitShelf.save` says. For use within a transaction, as all here. */
 export function saveCircuit(store: Store, id: string, save: Save, now: Date): Outcome<Standing> {
-  const { version, circuit, name, bench = null, jobs = [], page } = save;
-  return keepSent(store, id, { version, circuit, name, bench, jobs, page }, now);
+  return keepSent(store, id, sentEdit(save), now);
 }
 
 /** Keeps what stands on a bench whose circuit did not change, as `BenchShelf.save` says. */
 export function saveBench(store: Store, id: string, save: BenchKept, now: Date): Outcome<Standing> {
-  const { version, jobs, page, ...bench } = save;
-  return keepSent(store, id, { version, circuit: null, name: LIBRARY_NAMES.beside, bench, jobs, page }, now);
+  return keepSent(store, id, sentBench(save), now);
 }
 
 function keepSent(store: Store, id: string, sent: Sent, now: Date): Outcome<Standing> {
   const place = placeAnywhere(store, id);
   if (!place.ok) return place;
-  const { key, version, hash, isRemoved } = place.value;
+  const { key, version, isRemoved } = place.value;
   const last = lastVersion(store, key, version);
-  // The page that made the newest version knows all of it, though the answer to it may have been lost.
-  const isOwn = sent.page !== undefined && last.page === sent.page;
-  const isSame = (): boolean => sent.circuit !== null && hashOfText(formatCircuit(sent.circuit)) === hash;
-  const isNewest = !isRemoved && (version === sent.version || isOwn || isSame());
-  const bench = isNewest ? keptBench(store, key, sent, now) : null;
+  const bench = goesOn(sent, { ...place.value, page: last.page }) ? keptBench(store, place.value, sent, now) : null;
   if (bench?.ok) return ok(keepHere(store, place.value, sent, bench.value, now));
-  if (sent.bench?.isSight) {
-    if (bench) return bench;
-    return refuse(isRemoved ? "circuit-unknown" : "circuit-changed-elsewhere");
-  }
-  const { by, saved } = isNewest ? lastOfBench(store, key) : last;
+  if (sent.bench?.isSight) return bench ?? refuse(isRemoved ? "circuit-unknown" : "circuit-changed-elsewhere");
+  const { by, saved } = bench ? lastOfBench(store, key) : last;
   return keepBeside(store, place.value, sent, { by, saved, isRemoved }, now);
 }
 
-function keptBench(store: Store, key: number, { bench, page }: Sent, now: Date): Outcome<number> {
-  return bench ? keepBench(store, key, bench, page, now) : ok(benchVersionOf(store, key));
+function keptBench(store: Store, { key, version }: Place, sent: Sent, now: Date): Outcome<number> {
+  const { bench, circuit, page } = sent;
+  if (!bench) return ok(benchVersionOf(store, key));
+  return keepBench(store, key, bench, { page, circuitVersion: circuit ? version : sent.version }, now);
 }
 
 /** Keeps what was sent as the newest of its circuit; one that did not change keeps its version. */
@@ -63,10 +44,12 @@ function keepHere(store: Store, place: Place, sent: Sent, benchVersion: number, 
   const { circuit } = sent;
   const stands = { id, version, benchVersion, beside: null };
   keepJobs(store, key, () => (circuit ? ok(circuit) : circuitInVersion(store, key, version)), sent.jobs, now);
-  if (!circuit) return stands;
+  // The page goes on from the version that it has.
+  if (!circuit) return { ...stands, version: sent.version };
   const text = formatCircuit(circuit);
   if (hashOfText(text) === hash) return stands;
   changeCircuit(store, place, { circuit, text, name: sent.name, page: sent.page }, now);
+  if (sent.bench) noteBenchOf(store, key, version + 1);
   return { ...stands, version: version + 1 };
 }
 

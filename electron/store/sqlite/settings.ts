@@ -1,18 +1,11 @@
 import type { Json } from "../../../schemas/json.ts";
-import { FIRST_SETTINGS, type Settings, settingsShape } from "../../../schemas/settings.ts";
+import type { Settings } from "../../../schemas/settings.ts";
+import { NOTE, settingsFrom, valueIn } from "../settingsFrom.ts";
 import type { Store } from "./open.ts";
-
-/** Prefix of what the host notes for itself in the same table. */
-const NOTE = "host.";
 
 /** All settings; one that was never set, or that does not fit any more, is as at a first start. */
 export function settingsOf(store: Store): Settings {
-  const names = Object.keys(settingsShape.shape) as (keyof Settings)[];
-  const kept = names.map((name) => {
-    const read = settingsShape.shape[name].safeParse(storedValue(store, name));
-    return [name, read.success ? read.data : FIRST_SETTINGS[name]];
-  });
-  return Object.fromEntries(kept) as Settings;
+  return settingsFrom((name) => storedValue(store, name));
 }
 
 /** Changes some settings, in one transaction. */
@@ -37,11 +30,7 @@ export function keepNote(store: Store, name: string, value: Json): void {
 
 function storedValue({ connection }: Store, name: string): Json | undefined {
   const text = connection.prepare("SELECT value FROM settings WHERE name = ?").pluck().get(name) as string | undefined;
-  try {
-    return text === undefined ? undefined : (JSON.parse(text) as Json);
-  } catch {
-    return undefined;
-  }
+  return valueIn(text);
 }
 
 function keepValue({ connection }: Store, name: string, value: Json): void {

@@ -2,30 +2,10 @@ import { type Outcome, refuse } from "../../../core/base/outcome.ts";
 import type { Circuit } from "../../../core/circuit/circuit.ts";
 import type { VersionRow } from "../../../schemas/calls.ts";
 import { readCircuit } from "../../../schemas/circuit.ts";
+import { ALL_KEPT, type LastKept, type NewVersion, NOBODY } from "../newVersion.ts";
 import { packed, unpacked } from "../packed.ts";
 import { notePictures } from "./pictures.ts";
 import type { Store } from "./store.ts";
-
-/** The newest versions are all kept; of older ones the last of each day. */
-export const ALL_KEPT = 200;
-
-/** A version about to be kept: `text` is the circuit's file, `name` the edit that made it. */
-export interface NewVersion {
-  readonly circuit: number;
-  readonly version: number;
-  readonly name: string;
-  readonly text: string;
-  /** Hashes of the pictures that it shows. */
-  readonly pictures: readonly string[];
-  readonly page: string | undefined;
-}
-
-/** Who kept something last, when, and the mark of the page it came from. */
-export interface LastKept {
-  readonly by: string;
-  readonly saved: string;
-  readonly page: string | null;
-}
 
 /** Keeps a version and lets go of what is older than the newest 200 and not the last of its day. */
 export function addVersion(
@@ -46,9 +26,6 @@ export function addVersion(
     )
     .run({ circuit, oldest: version - ALL_KEPT });
 }
-
-/** Where it is not known who kept something. */
-export const NOBODY: LastKept = { by: "", saved: new Date(0).toISOString(), page: null };
 
 /** Versions of a circuit, newest first. */
 export function versionsOf({ connection }: Store, key: number): VersionRow[] {
