@@ -4,6 +4,7 @@ import { homedir } from "node:os";
 import { join, resolve } from "node:path";
 import { app, type BrowserWindow, dialog, Menu, session } from "electron";
 import { WINDOW_NAMES } from "../core/base/words/window.ts";
+import { sentence } from "../core/base/words.ts";
 import type { Front } from "../schemas/calls/window.ts";
 import { FIRST_SETTINGS } from "../schemas/settings.ts";
 import type { Host } from "./answers/host.ts";
@@ -13,8 +14,9 @@ import { menuTemplate } from "./menu.ts";
 import { TAKE_HOME } from "./print/takeHome.ts";
 import { registerScheme, servePages } from "./protocol.ts";
 import { reportsIn } from "./reports.ts";
+import { chosenLibrary } from "./store/choose.ts";
 import { keepStore } from "./store/sqlite/keeper.ts";
-import { askedBy } from "./terminal/commandNames.ts";
+import { askedBy, libraryIn } from "./terminal/commandNames.ts";
 import { handleCalls } from "./window/calls.ts";
 import { classroomOf } from "./window/classroom.ts";
 import { fileDialogs } from "./window/dialogs.ts";
@@ -22,9 +24,13 @@ import { guardContents, guardSession } from "./window/guard.ts";
 import { openWindow } from "./window.ts";
 
 const now = (): Date => new Date();
-const folder = dataFolder({ platform: process.platform, env: process.env, home: homedir() });
+const { platform, env } = process;
+const data = dataFolder({ platform, env, home: homedir() });
+const { library: given, words } = libraryIn(process.argv.slice(app.isPackaged ? 1 : 2));
+const choice = chosenLibrary({ given, env, data, platform });
+const folder = choice.ok ? choice.value.folder : data;
 const requests = noRequests();
-const keeper = keepStore(folder, now);
+const keeper = choice.ok ? choice.value.keeper(now) : keepStore(data, now);
 const reports = reportsIn(folder, app.getVersion(), now);
 let window: BrowserWindow | null = null;
 /** What the menu hangs on: the keys that the person gave, and what is in front in the page. */
@@ -43,9 +49,10 @@ app.on("open-file", (event, path) => {
   takeFile(path);
 });
 
-const asked = askedBy(process.argv.slice(app.isPackaged ? 1 : 2));
+const asked = askedBy(words);
 const givenFile = "file" in asked && asked.file !== null ? resolve(asked.file) : null;
 if ("command" in asked) void app.whenReady().then(() => runCommand(asked.command));
+else if (!choice.ok) void app.whenReady().then(() => giveUp(new Error(sentence(choice.refusal))));
 else if (app.requestSingleInstanceLock({ file: givenFile })) {
   if (givenFile !== null) requests.setStartFile(givenFile);
   app.on("second-instance", (_event, _words, _folder, sent) => {

@@ -15,6 +15,7 @@ import { addressOfRunning } from "./loopback/running.ts";
 import { beginSession } from "./loopback/session.ts";
 import { TAKE_HOME } from "./print/takeHome.ts";
 import { ROOT } from "./root.ts";
+import { chosenLibrary, type LibraryChoice } from "./store/choose.ts";
 import { EXIT } from "./terminal/console.ts";
 
 /** Longest that a start waits for Electron to be fetched, in seconds. */
@@ -30,26 +31,33 @@ export interface StartConsole {
 
 /**
  * Opens the window and comes back when it was closed: Electron where it is there or can be fetched in time, else the page
- * in a browser. Refuses a file that is no circuit and no exercise before anything is opened.
+ * in a browser. `library` is a connection string given with the command. Refuses a file that is no circuit and no exercise, and a
+ * library that cannot be meant, before anything is opened.
  */
-export async function open(file: string | null, console: StartConsole): Promise<Outcome<number>> {
+export async function open(
+  file: string | null,
+  console: StartConsole,
+  library: string | null = null,
+): Promise<Outcome<number>> {
   const path = file === null ? null : resolve(file);
   if (path !== null) {
     const read = await readOpenable(path);
     if (!read.ok) return read;
   }
   const { platform, env } = process;
-  const folder = dataFolder({ platform, env, home: homedir() });
-  const served = await addressOfRunning(folder, path);
+  const data = dataFolder({ platform, env, home: homedir() });
+  const choice = chosenLibrary({ given: library, env, data, platform });
+  if (!choice.ok) return choice;
+  const served = await addressOfRunning(choice.value.folder, path);
   if (served !== null) return { ok: true, value: hand(served, console) };
   if (!isBuilt(ROOT)) await buildFirst(console);
   // Without a page there is nothing to show; why was told by the builder.
   if (!existsSync(join(ROOT, "out", "renderer", "index.html"))) return { ok: true, value: EXIT.ownFault };
   if (canShowWindow({ platform, env }, process.getuid?.() === 0)) {
-    const code = await openElectron(folder, path, console);
+    const code = await openElectron(data, choice.value, path, console);
     if (code !== null) return { ok: true, value: code };
   }
-  return { ok: true, value: await openInBrowser(folder, path, console) };
+  return { ok: true, value: await openInBrowser(choice.value, path, console) };
 }
 
 /** Reads a file that a window can begin with, as its name says what it is. */
@@ -81,14 +89,24 @@ async function buildFirst(console: StartConsole): Promise<void> {
 }
 
 /** The exit code of Electron once its window was closed, or null where it is not there or never came up. */
-async function openElectron(folder: string, file: string | null, console: StartConsole): Promise<number | null> {
-  const program = await programOrFetched(folder, console);
+async function openElectron(
+  data: string,
+  { address }: LibraryChoice,
+  file: string | null,
+  console: StartConsole,
+): Promise<number | null> {
+  const program = await programOrFetched(data, console);
   if (program === null) return null;
   const began = Date.now();
   const child = spawn(program, [ROOT, ...(file === null ? [] : [file])], {
     stdio: "ignore",
     // Set in some editors' terminals; Electron would then be no more than Node.
-    env: { ...process.env, ELECTRON_RUN_AS_NODE: undefined },
+    env: {
+      ...process.env,
+      ELECTRON_RUN_AS_NODE: undefined,
+      // Not as words of its command, which others on the machine could read.
+      ...(address !== null && { WIREFATHOM_LIBRARY: address }),
+    },
   });
   const code = await new Promise<number>((ended) => {
     child.once("error", () => ended(1));
@@ -109,17 +127,23 @@ async function programOrFetched(folder: string, console: StartConsole): Promise<
   return program;
 }
 
-async function openInBrowser(folder: string, file: string | null, console: StartConsole): Promise<number> {
+async function openInBrowser(
+  { folder, keeper }: LibraryChoice,
+  file: string | null,
+  console: StartConsole,
+): Promise<number> {
   const { version } = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8")) as { readonly version: string };
+  const now = (): Date => new Date();
   const session = await beginSession({
     folder,
+    keeper: keeper(now),
     pages: join(ROOT, "out", "renderer"),
     samples: join(ROOT, "samples"),
     printer: join(ROOT, "out", "electron", "printer.cjs"),
     takeHome: join(ROOT, TAKE_HOME),
     version,
     file,
-    now: () => new Date(),
+    now,
     fault: (error, report) => {
       const said = error instanceof Error ? error.message : String(error);
       const lies = report === null ? "" : ` ${WORDS.report.replace("{file}", report)}`;

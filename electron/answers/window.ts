@@ -51,6 +51,7 @@ async function begun(host: Host, library: Library): Promise<Outcome<Answer<"star
   return ok({
     version: host.version,
     host: host.kind,
+    library: host.keeper.place,
     settings: settings.value,
     count: listed.value.count,
     recent: recent.value,

@@ -4,13 +4,16 @@ import type { Host } from "../answers/host.ts";
 import { noRequests } from "../answers/requests.ts";
 import { startLoopback } from "../loopback.ts";
 import { reportsIn } from "../reports.ts";
+import type { LibraryKeeper } from "../store/library.ts";
 import { keepStore } from "../store/sqlite/keeper.ts";
 import { addressOfRunning, removeLock, writeLock } from "./running.ts";
 
 /** What a browser is served from. */
 export interface SessionWish {
-  /** Folder of the library. */
+  /** Folder of the library, or of this machine's part of a shared one. */
   readonly folder: string;
+  /** The library; absent for the one in the folder. */
+  readonly keeper?: LibraryKeeper;
   /** Folder of the built page. */
   readonly pages: string;
   readonly samples: string;
@@ -46,7 +49,7 @@ const LOOK_MS = 500;
 export async function beginSession(wish: SessionWish): Promise<Session> {
   const running = await addressOfRunning(wish.folder, wish.file);
   if (running !== null) return guest(running);
-  const keeper = keepStore(wish.folder, wish.now);
+  const keeper = wish.keeper ?? keepStore(wish.folder, wish.now);
   for (let look = 0; look < LOOKS; look++) {
     const library = await keeper.library();
     if (library.ok || !isHeld(library.refusal)) break;

@@ -33,10 +33,18 @@ export interface Library {
   readonly settings: SettingShelf;
 }
 
+/** Which library it is, as a person is told. */
+export interface LibraryPlace {
+  readonly where: "here" | "server";
+  /** Name of the database and its server; empty for one on this machine. */
+  readonly name: string;
+}
+
 /** Opens the library when it is first needed, and keeps it open. */
 export interface LibraryKeeper {
   /** Folder of this machine's own part of it. */
   readonly folder: string;
+  readonly place: LibraryPlace;
   /** The open library; after a refusal the next asking tries again. */
   library(): Promise<Outcome<Library>>;
   /** What the person must be told and was not told yet; told once. */
@@ -103,7 +111,7 @@ export interface Standing {
 
 /** Who changed a circuit last, and when; and whether it is in the bin now. */
 export interface ChangedMeanwhile {
-  /** Name of the person, or empty where it is not known. */
+  /** Name of another person; empty where it was the same one in another window, or where it is not known. */
   readonly by: string;
   readonly saved: string;
   readonly isRemoved: boolean;

@@ -38,3 +38,15 @@ function isSwitchAtFront(_: string, index: number, words: readonly string[]): bo
 function isCommand(word: string): boolean {
   return (COMMAND_NAMES as readonly string[]).includes(word);
 }
+
+/** The connection string given as `--library STRING` or `--library=STRING`, null where none is, and the words without it. */
+export function libraryIn(words: readonly string[]): {
+  readonly library: string | null;
+  readonly words: readonly string[];
+} {
+  const at = words.findIndex((word) => word === "--library" || word.startsWith("--library="));
+  if (at < 0) return { library: null, words };
+  const isOneWord = words[at] !== "--library";
+  const library = isOneWord ? words[at]!.slice("--library=".length) : (words[at + 1] ?? "");
+  return { library, words: [...words.slice(0, at), ...words.slice(at + (isOneWord ? 1 : 2))] };
+}

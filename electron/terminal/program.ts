@@ -157,7 +157,8 @@ function programFor(console: Console, ended: (code: number) => void): Command {
     .command("open")
     .description("the window: Electron, or the page in a browser where Electron cannot run")
     .argument("[file]", "circuit file")
-    .action(async (file) => ended(await (await import("./open.ts")).open(console, file)));
+    .option("--library <string>", "a shared library, postgres://USER@HOST/DATABASE; without it, one's own")
+    .action(async (file, options) => ended(await (await import("./open.ts")).open(console, file, options)));
 
   addLessonCommands(program, console, ended);
   return program;

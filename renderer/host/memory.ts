@@ -119,6 +119,7 @@ export function memoryHost(samples: ReadonlyMap<string, Circuit>, moment: () => 
       ok({
         version: "",
         host: "loopback",
+        library: { where: "here", name: "" },
         settings,
         count: rows("library").length,
         recent: [],

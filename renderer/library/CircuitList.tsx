@@ -10,12 +10,22 @@ export function CircuitList({ trouble }: { readonly trouble: string | null }) {
   const { dispatch } = useAppStore();
   const circuits = useApp(({ shelf }) => shelf.circuits);
   const search = useApp(({ shelf }) => shelf.search);
+  const sharedAs = useApp(({ shelf }) => shelf.sharedAs);
   const following = useFollowing(circuits);
   const isSearching = search.trim() !== "";
   return (
     <section className="library-circuits">
       <h2 className="section-title">
         Circuits <span className="caption figures">{isSearching ? `${circuits.length} found` : circuits.length}</span>
+        <span className="caption library-place">
+          {sharedAs === null ? (
+            "on this machine"
+          ) : (
+            <>
+              shared: <bdi>{sharedAs}</bdi>
+            </>
+          )}
+        </span>
       </h2>
       {trouble !== null && (
         <div className="error" role="alert">

@@ -12,8 +12,9 @@ async function started(host: Host, { dispatch }: AppStore): Promise<void> {
   try {
     const start = await host.ask("start", {});
     if (!start.ok) return dispatch({ do: "library-troubled", words: sentence(start.refusal) });
-    const { settings, notices, open, exercise } = start.value;
+    const { settings, library, notices, open, exercise } = start.value;
     dispatch({ do: "settled", settings });
+    dispatch({ do: "library-named", name: library.name });
     for (const refusal of notices)
       dispatch({ do: "tell", notice: { title: "Note.", words: sentence(refusal), isError: true } });
     if (exercise)

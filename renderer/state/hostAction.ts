@@ -79,6 +79,8 @@ export type HostAnswer =
   | { readonly do: "jobs-listed"; readonly rows: readonly JobRow[] }
   | { readonly do: "samples-listed"; readonly samples: readonly SampleRow[] }
   | { readonly do: "library-troubled"; readonly words: string }
+  /** Which shared library it is; empty for one on this machine. */
+  | { readonly do: "library-named"; readonly name: string }
   | { readonly do: "pictured"; readonly key: string; readonly picture: Picture | null }
   | { readonly do: "settled"; readonly settings: Settings }
   | ({ readonly do: "stored" } & Standing)

@@ -213,6 +213,8 @@ function reduceShelf(
     }
     case "samples-listed":
       return { ...shelf, samples: action.samples };
+    case "library-named":
+      return { ...shelf, sharedAs: action.name === "" ? null : action.name };
     case "library-troubled":
       return { ...shelf, isRead: true, trouble: action.words };
     case "pictured":

@@ -13,6 +13,8 @@ export interface Shelf {
   readonly jobs: readonly JobRow[];
   /** Jobs that were deleted and can be brought back, those that match the search. */
   readonly deletedJobs: readonly JobRow[];
+  /** Name of the library where it is a shared one on a server; null for one on this machine. */
+  readonly sharedAs: string | null;
   /** How many circuits there are without a search. */
   readonly count: number;
   readonly samples: readonly SampleRow[];
@@ -34,6 +36,7 @@ export const EMPTY_SHELF: Shelf = {
   deleted: [],
   jobs: [],
   deletedJobs: [],
+  sharedAs: null,
   count: 0,
   samples: [],
   search: "",

@@ -7,10 +7,10 @@ import type { Notice, Open } from "../state/state.ts";
 import { counted } from "./figures.ts";
 import { shownTitle } from "./library.ts";
 
-/** Who changed it and when, by the clock of this place: "ann at 14:05", "Somebody else at 14:05". */
+/** Who changed it and when, by the clock of this place: "ann at 14:05", "Another window at 14:05". */
 function whoWhen({ by, saved }: Pick<ChangedBy, "by" | "saved">): string {
   const time = new Date(saved).toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" });
-  return `${by === "" ? "Somebody else" : by} at ${time}`;
+  return `${by === "" ? "Another window" : by} at ${time}`;
 }
 
 type ChangedBy = NonNullable<SavedWhere["beside"]>;

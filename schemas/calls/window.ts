@@ -65,6 +65,8 @@ export const WINDOW_CALLS = {
     answer: z.strictObject({
       version: z.string(),
       host: z.enum(["electron", "loopback"]),
+      /** Which library it is: on this machine, or the name of one that is shared on a server. */
+      library: z.strictObject({ where: z.enum(["here", "server"]), name: z.string() }),
       settings: settingsShape,
       /** Circuits in the library. */
       count: z.int(),

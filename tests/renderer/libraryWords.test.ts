@@ -127,7 +127,7 @@ describe("the library", () => {
     expect(told.words).toMatch(/^ann at \d\d:\d\d changed it too\. Nothing is lost/);
     expect(told.offers?.map(({ action }) => action)).toEqual([{ do: "open-circuit", id: "other" }]);
     expect(keptBeside(open, "other", { ...meanwhile, isRemoved: true }).offers).toBeUndefined();
-    expect(changedByOther(open, { ...meanwhile, by: "" }).title).toMatch(/changed: Somebody else at/);
+    expect(changedByOther(open, { ...meanwhile, by: "" }).title).toMatch(/changed: Another window at/);
     expect(changedByOther(open, meanwhile).offers?.map(({ action }) => action)).toEqual([
       { do: "open-circuit", id: open.id },
     ]);

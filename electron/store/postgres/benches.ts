@@ -20,8 +20,8 @@ const NOTHING: KeptBench = { ...NOBODY, bench: null, version: 0, circuitVersion:
 /** What stands on this person's bench of a circuit; version 0 where nothing does. */
 export async function benchOf({ person, ...session }: Session, key: number): Promise<KeptBench> {
   const row = await session.first<Omit<KeptBench, "bench"> & { readonly state: Buffer }>(sql`
-    SELECT b.version, b.circuit_version AS "circuitVersion", b.saved, b.page, b.state, p.name AS by
-      FROM benches b JOIN persons p ON p.id = b.person WHERE b.circuit = ${key} AND b.person = ${person}`);
+    SELECT version, circuit_version AS "circuitVersion", saved, page, state, '' AS by FROM benches
+      WHERE circuit = ${key} AND person = ${person}`);
   if (!row) return NOTHING;
   const { state, ...rest } = row;
   return { ...rest, bench: unpacked(state) };

@@ -2,7 +2,7 @@ import { type Outcome, ok, type Refusal, refuse } from "../../../core/base/outco
 import { BIN_DAYS } from "../../../schemas/limits.ts";
 import { storeRefusal } from "../failure.ts";
 import type { Library, LibraryKeeper } from "../library.ts";
-import type { ServerAddress } from "./address.ts";
+import { nameOf, type ServerAddress } from "./address.ts";
 import { serverRefusal } from "./failure.ts";
 import { postgresLibrary } from "./library.ts";
 import { personIn } from "./person.ts";
@@ -33,8 +33,8 @@ export function keepPostgres(address: ServerAddress, folder: string, now: () => 
       server = await lineTo(address);
       const ready = await upgraded(server, now());
       if (!ready.ok) return ready;
-      const whole = server.wholeOf(id);
-      const begun = await whole("write", (at) => begin(at, person, now()));
+      const whole = server.wholeOf(id, person);
+      const begun = await whole("write", (at) => begin(at, now()));
       opened = begun.ok ? ok({ library: postgresLibrary(whole), server }) : begun;
       return opened;
     } catch (error) {
@@ -47,6 +47,7 @@ export function keepPostgres(address: ServerAddress, folder: string, now: () => 
   };
   return {
     folder,
+    place: { where: "server", name: nameOf(address) },
     library: async () => {
       if (isClosed) return refuse("store-closed");
       opening ??= open();
@@ -71,9 +72,9 @@ export function keepPostgres(address: ServerAddress, folder: string, now: () => 
 }
 
 /** Makes the person known, and does the chores of the day unless somebody did. */
-async function begin(session: Session, person: string, now: Date): Promise<Outcome<null>> {
+async function begin(session: Session, now: Date): Promise<Outcome<null>> {
   await session.run(sql`
-    INSERT INTO persons (id, name, seen) VALUES (${session.person}, ${person}, ${now})
+    INSERT INTO persons (id, name, seen) VALUES (${session.person}, ${session.name}, ${now})
     ON CONFLICT (id) DO UPDATE SET name = excluded.name, seen = excluded.seen`);
   // A machine whose clock is ahead must not throw away what others still count on.
   const clock = await session.first<{ readonly moment: string }>(

@@ -30,7 +30,7 @@ const BEGIN = {
 /** The line to a server: it is drawn anew by itself where it broke. */
 export interface Server {
   /** Transactions of one person. */
-  wholeOf(person: string): Whole;
+  wholeOf(person: string, name: string): Whole;
   /** A transaction outside of any person, as for upgrades. It throws what the server says. */
   plainly<T>(act: (run: (text: string, values?: readonly unknown[]) => Promise<Row[]>) => Promise<T>): Promise<T>;
   /** Waits for what is under way, and lets go of the server. */
@@ -61,10 +61,10 @@ export async function lineTo(address: ServerAddress): Promise<Server> {
     }
   };
   return {
-    wholeOf: (person) => async (kind, act) => {
+    wholeOf: (person, name) => async (kind, act) => {
       for (let attempt = 1; ; attempt++) {
         try {
-          return await once(kind, (client) => act(sessionOn(client, person)));
+          return await once(kind, (client) => act(sessionOn(client, person, name)));
         } catch (error) {
           if (attempt < TRIES && isInTheWay(error)) continue;
           const refusal = serverRefusal(error, address);
@@ -98,10 +98,11 @@ async function begun(connect: () => Promise<PoolClient>, begin: string): Promise
   }
 }
 
-function sessionOn(client: PoolClient, person: string): Session {
+function sessionOn(client: PoolClient, person: string, name: string): Session {
   const ask = ({ text, values }: Statement) => client.query<Row>(text, [...values]);
   return {
     person,
+    name,
     all: async <R>(statement: Statement) => (await ask(statement)).rows as R[],
     first: async <R>(statement: Statement) => ((await ask(statement)).rows[0] as R | undefined) ?? null,
     run: async (statement) => (await ask(statement)).rowCount ?? 0,

@@ -5,6 +5,8 @@ import type { Statement } from "./sql.ts";
 export interface Session {
   /** Id of the person who works with the library from here. */
   readonly person: string;
+  /** What others are told of them. */
+  readonly name: string;
   /** The rows that a statement gives. */
   all<Row>(statement: Statement): Promise<Row[]>;
   /** The first of them, or null. */

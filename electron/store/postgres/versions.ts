@@ -32,12 +32,13 @@ export function versionsOf(session: Session, key: number): Promise<VersionRow[]>
   return session.all(sql`SELECT version, saved, name, by FROM versions WHERE circuit = ${key} ORDER BY version DESC`);
 }
 
-/** Who made a version that is kept. */
+/** Who else made a version that is kept; nobody else where it was this person. */
 export async function lastVersion(session: Session, key: number, version: number): Promise<LastKept> {
   const row = await session.first<LastKept>(
     sql`SELECT by, saved, page FROM versions WHERE circuit = ${key} AND version = ${version}`,
   );
-  return row ?? NOBODY;
+  if (!row) return NOBODY;
+  return row.by === session.name ? { ...row, by: "" } : row;
 }
 
 /** The circuit in one of its versions. Refuses `version-unknown`, `version-damaged`, and what reading a circuit file refuses. */

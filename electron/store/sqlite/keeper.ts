@@ -99,6 +99,7 @@ export function keepStore(folder: string, now: () => Date, person = ""): StoreKe
   };
   return {
     folder,
+    place: { where: "here", name: "" },
     store,
     library: async () => {
       const opened = await store();

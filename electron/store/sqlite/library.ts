@@ -123,8 +123,8 @@ function circuitShelf(whole: Whole): CircuitShelf {
         const place = placeAnywhere(at, id);
         if (!place.ok) return place;
         const { key, version, isRemoved } = place.value;
-        const { by, saved } = lastVersion(at, key, version);
-        return ok({ version, by, saved, isRemoved });
+        const { saved } = lastVersion(at, key, version);
+        return ok({ version, by: "", saved, isRemoved });
       }),
     duplicate: (id, now) => whole((at) => duplicateCircuit(at, id, now)),
     rename: (id, title, now) => whole((at) => renameCircuit(at, id, title, now)),

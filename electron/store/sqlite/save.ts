@@ -28,8 +28,9 @@ function keepSent(store: Store, id: string, sent: Sent, now: Date): Outcome<Stan
   const bench = goesOn(sent, { ...place.value, page: last.page }) ? keptBench(store, place.value, sent, now) : null;
   if (bench?.ok) return ok(keepHere(store, place.value, sent, bench.value, now));
   if (sent.bench?.isSight) return bench ?? refuse(isRemoved ? "circuit-unknown" : "circuit-changed-elsewhere");
-  const { by, saved } = bench ? lastOfBench(store, key) : last;
-  return keepBeside(store, place.value, sent, { by, saved, isRemoved }, now);
+  const { saved } = bench ? lastOfBench(store, key) : last;
+  // Nobody else has this library.
+  return keepBeside(store, place.value, sent, { by: "", saved, isRemoved }, now);
 }
 
 function keptBench(store: Store, { key, version }: Place, sent: Sent, now: Date): Outcome<number> {
