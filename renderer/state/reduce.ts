@@ -198,7 +198,9 @@ const MOST_NOTICES = 3;
 /** A notice more; the oldest go. The same words twice are one, and a success takes errors of its kind away. */
 export function told(state: AppState, notice: Omit<Notice, "id">): AppState {
   const current = notice.isError ? state.notices : succeeded(state, notice.kind).notices;
-  const others = current.filter(({ words, title }) => words !== notice.words || title !== notice.title);
+  const isOld = ({ words, title, isOfOthers = false }: Notice): boolean =>
+    (words === notice.words && title === notice.title) || (isOfOthers && notice.isOfOthers === true);
+  const others = current.filter((each) => !isOld(each));
   const id = Math.max(0, ...state.notices.map((each) => each.id)) + 1;
   return { ...state, notices: [...others, { ...notice, id }].slice(-MOST_NOTICES) };
 }

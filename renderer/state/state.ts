@@ -187,6 +187,8 @@ export interface Notice {
   readonly isError: boolean;
   /** What was tried: an error goes with the next of its kind that succeeds. */
   readonly kind?: "edit" | "open" | "file";
+  /** True where it tells of what somebody else did to the open circuit: the next such takes its place. */
+  readonly isOfOthers?: boolean;
   /** True where it goes by itself once all changes are kept. */
   readonly isUntilKept?: boolean;
   /** What can be done about it, such as bringing a deleted circuit back. */

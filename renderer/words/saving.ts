@@ -7,11 +7,17 @@ import type { Notice, Open } from "../state/state.ts";
 import { counted } from "./figures.ts";
 import { shownTitle } from "./library.ts";
 
-/** Who changed it and when, by the clock of this place: "ann at 14:05", "Another window at 14:05". */
-function whoWhen({ by, saved }: Pick<ChangedBy, "by" | "saved">): string {
-  const time = new Date(saved).toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" });
-  return `${by === "" ? "Another window" : by} at ${time}`;
+/** Who changed something: "ann", "Another window". */
+function whoOf({ by }: Pick<ChangedBy, "by">): string {
+  return by === "" ? "Another window" : by;
 }
+
+/** When, by the clock of this place: "at 14:05". */
+function whenOf({ saved }: Pick<ChangedBy, "saved">): string {
+  return `at ${new Date(saved).toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" })}`;
+}
+
+const OF_OTHERS = { isError: false, isOfOthers: true } as const;
 
 type ChangedBy = NonNullable<SavedWhere["beside"]>;
 
@@ -19,11 +25,11 @@ type ChangedBy = NonNullable<SavedWhere["beside"]>;
 export function keptBeside({ desk }: Open, other: string, { by, saved, isRemoved }: ChangedBy): Omit<Notice, "id"> {
   const title = shownTitle(desk.bench.circuit.title);
   const kept = "Nothing is lost: yours is kept as a circuit of its own beside it, and goes on here.";
-  if (isRemoved) return { title: `${title} was deleted while you worked on it.`, words: kept, isError: false };
+  if (isRemoved) return { title: `${title} was deleted while you worked on it.`, words: kept, ...OF_OTHERS };
   return {
     title: `${title} was changed twice at once.`,
-    words: `${whoWhen({ by, saved })} changed it too. ${kept}`,
-    isError: false,
+    words: `${whoOf({ by })} changed it too, ${whenOf({ saved })}. ${kept}`,
+    ...OF_OTHERS,
     offers: [{ words: "Open the other one", action: { do: "open-circuit", id: other } }],
   };
 }
@@ -32,11 +38,11 @@ export function keptBeside({ desk }: Open, other: string, { by, saved, isRemoved
 export function changedByOther({ desk, id }: Open, { by, saved, isRemoved }: ChangedBy): Omit<Notice, "id"> {
   const title = shownTitle(desk.bench.circuit.title);
   const on = "It stands here as it was. What you change on it is kept beside the other.";
-  if (isRemoved) return { title: `${title} was deleted elsewhere.`, words: on, isError: false };
+  if (isRemoved) return { title: `${title} was deleted elsewhere.`, words: on, ...OF_OTHERS };
   return {
-    title: `${title} was changed: ${whoWhen({ by, saved })}.`,
+    title: `${whoOf({ by })} changed ${title} ${whenOf({ saved })}.`,
     words: on,
-    isError: false,
+    ...OF_OTHERS,
     offers: [{ words: "Show it as it is now", action: { do: "open-circuit", id: id ?? "" } }],
   };
 }

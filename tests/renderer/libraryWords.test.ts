@@ -124,10 +124,12 @@ describe("the library", () => {
     const meanwhile = { by: "ann", saved: "2026-03-12T10:01:00Z", isRemoved: false };
     const told = keptBeside(open, "other", meanwhile);
     expect(told).toMatchObject({ title: "Roof vents was changed twice at once.", isError: false });
-    expect(told.words).toMatch(/^ann at \d\d:\d\d changed it too\. Nothing is lost/);
+    expect(told.words).toMatch(/^ann changed it too, at \d\d:\d\d\. Nothing is lost/);
     expect(told.offers?.map(({ action }) => action)).toEqual([{ do: "open-circuit", id: "other" }]);
     expect(keptBeside(open, "other", { ...meanwhile, isRemoved: true }).offers).toBeUndefined();
-    expect(changedByOther(open, { ...meanwhile, by: "" }).title).toMatch(/changed: Another window at/);
+    expect(changedByOther(open, { ...meanwhile, by: "" }).title).toMatch(
+      /^Another window changed Roof vents at \d\d:\d\d\.$/,
+    );
     expect(changedByOther(open, meanwhile).offers?.map(({ action }) => action)).toEqual([
       { do: "open-circuit", id: open.id },
     ]);

@@ -7,8 +7,13 @@ import type { BrowserContext } from "@playwright/test";
 import { NO_NETWORK, ROOT } from "./machine.ts";
 import type { OpenProgram } from "./opened.ts";
 
-/** Serves the library in a folder from a process of its own, and opens its page in a browser. */
-export async function openLoopback(context: BrowserContext, folder: string, file: string | null): Promise<OpenProgram> {
+/** Serves the library in a folder, or the one that `env` names, from a process of its own, and opens its page in a browser. */
+export async function openLoopback(
+  context: BrowserContext,
+  folder: string,
+  file: string | null,
+  env: Readonly<Record<string, string>> = {},
+): Promise<OpenProgram> {
   const words = [
     "--require",
     NO_NETWORK,
@@ -17,7 +22,7 @@ export async function openLoopback(context: BrowserContext, folder: string, file
     folder,
     ...(file === null ? [] : [file]),
   ];
-  const server = spawn(process.execPath, words, { stdio: ["pipe", "pipe", "pipe"] });
+  const server = spawn(process.execPath, words, { stdio: ["pipe", "pipe", "pipe"], env: { ...process.env, ...env } });
   let complaint = "";
   server.stderr.on("data", (piece) => {
     complaint += piece;

@@ -4,6 +4,7 @@ import { readCircuit } from "../../schemas/circuit.ts";
 import { positionOf, throwTo } from "./acts.ts";
 import { ROOT } from "./machine.ts";
 import { expect, story } from "./story.ts";
+import { openView } from "./views.ts";
 
 story.use({ file: join(ROOT, "samples", "4-horn.circuit.json") });
 
@@ -11,9 +12,7 @@ const notes = (page: Page) => page.getByRole("region", { name: "Notes" });
 const seen = (page: Page, check: string) => page.getByLabel(`Seen: ${check}`);
 
 /** The view of what works. */
-async function showWorks(page: Page): Promise<void> {
-  await page.locator(".side").getByRole("button", { name: "What works" }).click();
-}
+const showWorks = (page: Page) => openView(page, "What works");
 
 story(
   "two tabs on one circuit: none writes over the other, and the one that was only looked at follows",
@@ -34,18 +33,19 @@ story(
     await expect(notes(second)).toContainText("was changed in another window");
     await expect(seen(second, "High horn sounds")).toBeVisible();
 
-    // Both are worked on: the later says so, and opens the other's with its own kept beside it.
+    // Both are worked on: the later goes on beside the other, and nothing of either is lost.
     await seen(first, "High horn sounds").selectOption("dead");
     await first.waitForTimeout(1000);
     await throwTo(second, "S2", "open");
-    await expect(notes(second)).toContainText("Its condition, ticks or faults were changed in another window");
-    await notes(second).getByRole("button", { name: "Open it again" }).click();
+    await expect(notes(second)).toContainText("was changed twice at once");
+    await throwTo(second, "S2", "shut");
+    await throwTo(second, "S2", "open");
+    await notes(second).getByRole("button", { name: "Open the other one" }).click();
     await expect(seen(second, "High horn sounds")).toHaveValue("dead");
     await expect(positionOf(second, "S2", "open")).toHaveAttribute("aria-pressed", "false");
-    await expect(notes(second)).toContainText(/Your changes are kept as .* \(copy\)\./);
     await second.getByRole("button", { name: /back to the library/ }).click();
     await expect(second.locator(".entry")).toHaveCount(2);
-    await second.locator(".entry-open", { hasText: "(copy)" }).click();
+    await second.locator(".entry-open", { hasText: "Kept beside" }).click();
     await expect(positionOf(second, "S2", "open")).toHaveAttribute("aria-pressed", "true");
     await second.close();
   },
