@@ -33,7 +33,12 @@ describe("a connection string", () => {
 
   it("is read whole; a line to another machine is sealed and the server proven unless it is said otherwise", () => {
     const address = { database: "circuits", user: "ann", password: "s3cret", vouching: null };
-    expect(value(readAddress(GOOD, {}))).toEqual({ ...address, host: "db.school.example", port: 5433, sealing: "verify-full" });
+    expect(value(readAddress(GOOD, {}))).toEqual({
+      ...address,
+      host: "db.school.example",
+      port: 5433,
+      sealing: "verify-full",
+    });
     expect(value(readAddress("postgresql://ann:s%40%2Fx@[::1]/my%20lib?sslmode=require", {}))).toEqual({
       ...address,
       host: "::1",
@@ -48,6 +53,10 @@ describe("a connection string", () => {
       password: null,
       sealing: "disable",
     });
+    expect(value(readAddress("postgres://ann@/circuits?host=/run/postgresql", {}))).toMatchObject({
+      user: "ann",
+      port: 5432,
+    });
     expect(value(readAddress("postgres://ann@db:80/circuits", {})).port).toBe(80);
     expect(nameOf(value(readAddress(GOOD, {})))).toBe("circuits on db.school.example");
   });
@@ -59,7 +68,11 @@ describe("the library that a start works on", () => {
   it("is one's own unless command, surroundings or file say otherwise, in this order", () => {
     const data = ownFolder();
     const own = value(chosenLibrary(wish(data)));
-    expect([own.folder, own.address, own.keeper(() => MORNING).place]).toEqual([data, null, { where: "here", name: "" }]);
+    expect([own.folder, own.address, own.keeper(() => MORNING).place]).toEqual([
+      data,
+      null,
+      { where: "here", name: "" },
+    ]);
     writeFileSync(join(data, ADDRESS_FILE), "postgres://ann@one/circuits\n", { mode: 0o600 });
     const placeOf = (more: object) => value(chosenLibrary(wish(data, more))).keeper(() => MORNING).place.name;
     expect(placeOf({})).toBe("circuits on one");
@@ -90,8 +103,14 @@ describe("the library that a start works on", () => {
   });
 
   it("is taken out of the words of a command, and the file stays", () => {
-    expect(libraryIn(["--library", "postgres://a", "horn.json"])).toEqual({ library: "postgres://a", words: ["horn.json"] });
-    expect(libraryIn(["horn.json", "--library=postgres://a"])).toEqual({ library: "postgres://a", words: ["horn.json"] });
+    expect(libraryIn(["--library", "postgres://a", "horn.json"])).toEqual({
+      library: "postgres://a",
+      words: ["horn.json"],
+    });
+    expect(libraryIn(["horn.json", "--library=postgres://a"])).toEqual({
+      library: "postgres://a",
+      words: ["horn.json"],
+    });
     expect(libraryIn(["horn.json"])).toEqual({ library: null, words: ["horn.json"] });
     expect(libraryIn(["--library"]).library).toBe("");
   });

@@ -2,7 +2,7 @@ import { readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it, onTestFinished } from "vitest";
 import type { Library, LibraryKeeper } from "../../electron/store/library.ts";
-import { type ServerAddress, readAddress } from "../../electron/store/postgres/address.ts";
+import { readAddress, type ServerAddress } from "../../electron/store/postgres/address.ts";
 import { keepPostgres } from "../../electron/store/postgres/keeper.ts";
 import { lineTo } from "../../electron/store/postgres/server.ts";
 import { upgraded } from "../../electron/store/postgres/upgrade.ts";
@@ -68,7 +68,10 @@ describe("a library on a server", () => {
     expect(code(await versions.read(id, 2))).toBe("version-damaged");
     expect(code(await circuits.open(id, MORNING))).toBe("version-damaged");
     expect(value(await versions.read(id, 1)).title).toBe("Horn");
-    server.run(database, "UPDATE wirefathom.benches SET state = '\\x00'; DELETE FROM wirefathom.versions WHERE version = 2;");
+    server.run(
+      database,
+      "UPDATE wirefathom.benches SET state = '\\x00'; DELETE FROM wirefathom.versions WHERE version = 2;",
+    );
     server.run(database, "UPDATE wirefathom.circuits SET version = 1");
     expect(value(await circuits.open(id, MORNING))).toMatchObject({ bench: null, benchVersion: 1 });
   });
@@ -96,7 +99,10 @@ describe("a server that goes away", () => {
     await server.start();
     expect(value(await library.circuits.list(ALL)).count).toBe(0);
     const { port } = addressOf(text);
-    server.run("postgres", "SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE application_name = 'Wirefathom'");
+    server.run(
+      "postgres",
+      "SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE application_name = 'Wirefathom'",
+    );
     expect(value(await library.circuits.list(ALL)).count).toBe(0);
     expect(port).toBe(server.port);
   });

@@ -18,6 +18,8 @@ export interface ServerAddress {
   readonly vouching: string | null;
 }
 
+/** A name that no machine has (RFC 6761, section 6.4), where a user is named but no server: the standard for addresses allows no such. */
+const NO_HOST = "none.invalid";
 const PORT = 5432;
 const SEALINGS: readonly string[] = ["disable", "require", "verify-full"] satisfies readonly Sealing[];
 const KNOWN = ["sslmode", "sslrootcert", "host"];
@@ -28,13 +30,14 @@ const KNOWN = ["sslmode", "sslrootcert", "host"];
  */
 export function readAddress(text: string, env: Readonly<Record<string, string | undefined>>): Outcome<ServerAddress> {
   if (!/^postgres(ql)?:\/\//i.test(text)) return refuse("library-address");
-  const url = URL.parse(text);
+  const url = URL.parse(text.replace(/^([^/]*:\/\/[^/?#]*@)(?=[/?#]|$)/, `$1${NO_HOST}`));
   if (!url) return refuse("library-address-form");
   const asked = url.searchParams;
   const strange = [...asked.keys()].find((name) => !KNOWN.includes(name));
   if (strange !== undefined)
     return refuse("library-address-option", { option: strange.slice(0, 40), known: KNOWN.join(", ") });
-  const host = asked.get("host") ?? url.hostname.replace(/^\[|\]$/g, "");
+  const named = url.hostname === NO_HOST ? "" : url.hostname;
+  const host = asked.get("host") ?? named.replace(/^\[|\]$/g, "");
   if (host === "") return refuse("library-address-host");
   const database = decoded(url.pathname.slice(1));
   if (!database || database.includes("/")) return refuse("library-address-database");
