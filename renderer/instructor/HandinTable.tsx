@@ -57,7 +57,7 @@ function Row({ handin }: { readonly handin: HandinIn }) {
       <th scope="row">
         {grade ? (
           <button type="button" className="handins-name" data-handin={key} onClick={() => ask({ act: "look", key })}>
-            {learner}
+            <bdi>{learner}</bdi>
           </button>
         ) : (
           learner

@@ -30,7 +30,7 @@ export function RouteView({ marked }: { readonly marked: HandinMarked }) {
           The class
         </button>
         <h2 ref={head} tabIndex={-1}>
-          {learner}, {exercise}
+          <bdi>{learner}</bdi>, <bdi>{exercise}</bdi>
         </h2>
         {grade && (
           <p className="small">

@@ -34,7 +34,9 @@ export function TaskProgress() {
           <tbody>
             {learnersIn(marks).map((learner) => (
               <tr key={learner}>
-                <th scope="row">{learner}</th>
+                <th scope="row">
+                  <bdi>{learner}</bdi>
+                </th>
                 {tasks.value.map((task) => {
                   const progress = progressOf(task, marks, learner);
                   return (
