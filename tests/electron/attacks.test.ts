@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { chmodSync, statSync } from "node:fs";
+import { chmodSync, readdirSync, statSync } from "node:fs";
 import { connect, type Socket } from "node:net";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
@@ -9,7 +9,7 @@ import { REFUSED_WORDS } from "../../core/base/words/window.ts";
 import { refusalsTo } from "../../electron/loopback/refusals.ts";
 import { writeLock } from "../../electron/loopback/running.ts";
 import { send } from "./http.ts";
-import { hostOn, MORNING, ownFolder } from "./library.ts";
+import { got, hostOn, MORNING, ownFolder } from "./library.ts";
 import { cookieOf, ownHeaders, pathOf, type Served, served } from "./served.ts";
 
 /** Everything that comes back for some bytes, until the server hangs up; the sender listens to the end. */
@@ -315,5 +315,15 @@ describe.skipIf(process.platform === "win32")("another person on this machine", 
     expect(read().stdout).toBe("");
     chmodSync(folder, 0o755);
     expect(read()).toMatchObject({ stdout: "", status: 1 });
+  });
+
+  it("reads neither library nor copies, though the folder was there before and stands open", async () => {
+    const folder = ownFolder();
+    chmodSync(folder, 0o755);
+    const host = hostOn(folder);
+    await got(host, "start", {});
+    await vi.waitFor(() => expect(readdirSync(folder)).toEqual(expect.arrayContaining(["copies", "wirefathom.db"])));
+    for (const name of readdirSync(folder))
+      expect([name, statSync(join(folder, name)).mode & 0o077]).toEqual([name, 0]);
   });
 });

@@ -38,7 +38,7 @@ export async function copiesIn(folder: string): Promise<readonly Copy[]> {
  * of the name. Throws what the disk or SQLite says where it cannot be made.
  */
 export async function makeCopy(connection: Connection, folder: string, now: Date, why: string): Promise<Copy> {
-  await mkdir(join(folder, FOLDER), { recursive: true });
+  await mkdir(join(folder, FOLDER), { recursive: true, mode: 0o700 });
   const stamp = stampOf(now);
   const path = join(folder, FOLDER, `${stamp}-${why}.db`);
   const beside = join(folder, FOLDER, UNDER_WAY);

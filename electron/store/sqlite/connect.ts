@@ -21,6 +21,8 @@ const LOCK_WAIT = 300;
  * SQLite says where the file is held by another, may not be written, or is no database.
  */
 export function connect(file: string): Connection {
+  // For this person's eyes, wherever its folder is; what SQLite lays beside it has the same rights.
+  closeSync(openSync(file, "a", 0o600));
   const connection = new Database(file, { timeout: LOCK_WAIT });
   try {
     connection.pragma("locking_mode = EXCLUSIVE");
