@@ -13,21 +13,37 @@ function appOf({ app }: Program): ElectronApplication {
   return app;
 }
 
-story("a page that goes elsewhere stays, and opens no second window", async ({ program }) => {
-  const { page, faults } = program;
-  const app = appOf(program);
-  // Begun after the call has come back: a call that waits for a navigation which is denied may wait for ever.
-  await page.evaluate(`setTimeout(() => window.open("https://example.com/")); undefined`);
-  await page.evaluate(`setTimeout(() => location.assign("https://example.com/")); undefined`);
-  await page.waitForTimeout(500);
-  expect(
-    await app.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows().map((each) => each.webContents.getURL())),
-  ).toEqual(["app://wirefathom/"]);
-  await expect.poll(() => app.windows().length).toBe(1);
-  await expect(page).toHaveTitle("Wirefathom");
-  // The page tells of the navigation that came to nothing.
-  faults.length = 0;
-});
+story(
+  "a page has nothing of the machine; one that goes elsewhere stays, and opens no second window",
+  async ({ program }) => {
+    const { page, faults } = program;
+    const app = appOf(program);
+    expect(
+      await page.evaluate(() => ({
+        named: ["require", "process", "module", "Buffer", "global", "electron", "ipcRenderer"].filter(
+          (name) => name in window,
+        ),
+        bridge: Object.keys(Reflect.get(window, "wirefathom")),
+      })),
+    ).toEqual({ named: [], bridge: ["call"] });
+    const tried = (text: string) => page.evaluate(`${text}.then(() => "let in", () => "refused")`);
+    expect(await tried(`fetch("https://example.com/")`)).toBe("refused");
+    expect(await tried(`fetch("file:///etc/passwd")`)).toBe("refused");
+    expect(await tried(`navigator.clipboard.readText()`)).toBe("refused");
+    expect(await tried(`navigator.mediaDevices.getUserMedia({ video: true })`)).toBe("refused");
+    // Begun after the call has come back: a call that waits for a navigation which is denied may wait for ever.
+    await page.evaluate(`setTimeout(() => window.open("https://example.com/")); undefined`);
+    await page.evaluate(`setTimeout(() => location.assign("https://example.com/")); undefined`);
+    await page.waitForTimeout(500);
+    expect(
+      await app.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows().map((each) => each.webContents.getURL())),
+    ).toEqual(["app://wirefathom/"]);
+    await expect.poll(() => app.windows().length).toBe(1);
+    await expect(page).toHaveTitle("Wirefathom");
+    // The page tells of the navigation that came to nothing.
+    faults.length = 0;
+  },
+);
 
 story("a page that is lost comes back with what was done", async ({ program }) => {
   const app = appOf(program);
