@@ -18,7 +18,7 @@ export interface Door {
   open(input: Input): unknown;
   /** How many inputs are meant for this door, beside the others' shares. */
   readonly share: number;
-  /** Longest that one input may take, in milliseconds, on a machine that does nothing else. */
+  /** Longest that a thread may work on one input, in milliseconds. */
   readonly mostMs: number;
 }
 
