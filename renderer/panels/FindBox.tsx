@@ -53,7 +53,11 @@ function FindCard({ close }: { readonly close: () => void }) {
       if (!card.current?.parentElement?.contains(event.target as Node)) dispatch({ do: "close-find" });
     };
     document.addEventListener("pointerdown", away);
-    return () => document.removeEventListener("pointerdown", away);
+    document.addEventListener("focusin", away);
+    return () => {
+      document.removeEventListener("pointerdown", away);
+      document.removeEventListener("focusin", away);
+    };
   }, [dispatch]);
 
   const goTo = (hit: Found | undefined): void => {
