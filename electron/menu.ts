@@ -62,7 +62,17 @@ export function menuTemplate(
     { label: WORDS.edit, submenu: edit },
     { label: WORDS.view, submenu: view },
     ...(isMac ? ([{ role: "windowMenu" }] satisfies Items) : []),
-    { label: WORDS.help, role: "help", submenu: [command(WORDS.keys, "keys", "keys")] },
+    {
+      label: WORDS.help,
+      role: "help",
+      submenu: [
+        command(WORDS.helpNow, "help", "help"),
+        command(WORDS.before, "before"),
+        command(WORDS.keys, "keys", "keys"),
+        { type: "separator" },
+        command(WORDS.about, "about"),
+      ],
+    },
   ];
 }
 

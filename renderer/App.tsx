@@ -11,6 +11,7 @@ import {
   ClassHere,
   ExportDialog,
   HandinsView,
+  HelpDialog,
   KeySheet,
   LearnerView,
   PrintDialog,
@@ -28,6 +29,7 @@ export function App() {
   const bringing = useApp((state) => state.bringing);
   const isShowingKeys = useApp((state) => state.isShowingKeys);
   const hasReport = useApp((state) => state.report !== null);
+  const help = useApp((state) => state.help);
   const isShowingReport = useApp((state) => state.isShowingReport);
   const isClassHere = useApp(({ classroom }) => classroom.where === "here");
   return (
@@ -46,6 +48,7 @@ export function App() {
         <Suspense>{isShowingKeys && <KeySheet />}</Suspense>
         <Suspense>{isClassHere && <ClassHere />}</Suspense>
       </FailureGuard>
+      <Suspense>{help !== null && <HelpDialog topic={help} />}</Suspense>
       <Suspense>{isShowingReport && <ReportDialog />}</Suspense>
       <Notices />
       <LiveRegion />

@@ -17,6 +17,7 @@ export const ExportDialog = late(async () => (await import("./export/ExportDialo
 export const PrintDialog = late(async () => (await import("./print/PrintDialog.tsx")).PrintDialog);
 export const BringIn = late(async () => (await import("./printed/BringIn.tsx")).BringIn);
 export const KeySheet = late(async () => (await import("./keys/KeySheet.tsx")).KeySheet);
+export const HelpDialog = late(async () => (await import("./help/HelpDialog.tsx")).HelpDialog);
 export const ReportDialog = late(async () => (await import("./report/ReportDialog.tsx")).ReportDialog);
 
 /**

@@ -26,7 +26,6 @@ const STILL = 5;
 
 /** What the catalogue offers: its drawing over the trade's word for it. It is clicked, or dragged to the drawing. */
 export const DropTile = memo(function DropTile({ title, marks, dropping, size, onTake }: Shown) {
-  const picture = useMemo(() => pictureOf(marks, size), [marks, size]);
   return (
     <button
       type="button"
@@ -34,13 +33,21 @@ export const DropTile = memo(function DropTile({ title, marks, dropping, size, o
       onClick={() => onTake(dropping)}
       onPointerDown={(event) => followDrag(event, () => onTake({ ...dropping, isDragged: true }))}
     >
-      <span className="kind-picture">
-        <MarkSvg {...picture} className="kind-symbol" />
-      </span>
+      <KindPicture marks={marks} size={size} />
       <span className="kind-name">{title}</span>
     </button>
   );
 });
+
+/** A drawing as large as its room allows. */
+export function KindPicture({ marks, size }: Pick<Shown, "marks" | "size">) {
+  const picture = useMemo(() => pictureOf(marks, size), [marks, size]);
+  return (
+    <span className="kind-picture">
+      <MarkSvg {...picture} className="kind-symbol" />
+    </span>
+  );
+}
 
 /** Begins a drag once a pressed pointer has moved; one that is let go before is a click. */
 function followDrag({ button, target, pointerId, clientX, clientY }: PointerEvent, begin: () => void): void {

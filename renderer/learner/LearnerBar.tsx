@@ -1,3 +1,4 @@
+import { HelpButton } from "../help/HelpButton.tsx";
 import { Brand } from "../panels/Brand.tsx";
 import { FindBox } from "../panels/FindBox.tsx";
 import { SettingsButton } from "../panels/SettingsButton.tsx";
@@ -36,6 +37,7 @@ export function LearnerBar() {
         <FindBox />
         <ThemeButton />
         <SettingsButton />
+        <HelpButton />
       </div>
     </header>
   );

@@ -1,4 +1,5 @@
-import { useApp } from "../state/AppContext.tsx";
+import { choosePrinted } from "../printed/choosePrinted.ts";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { isLesson } from "../words/library.ts";
 import { Deleted } from "./Deleted.tsx";
 import { Samples } from "./Samples.tsx";
@@ -24,17 +25,37 @@ const TEACH = [
 
 /** What the program is for, and the samples to try it on. */
 export function FirstStart() {
+  const { dispatch } = useAppStore();
   const hasLessons = useApp(({ shelf }) => shelf.samples.some(isLesson));
   return (
     <>
       <section>
         <div className="hero-row">
           <h2 className="hero">See where every wire gets its feed and its ground</h2>
-          {hasLessons && (
-            <button type="button" className="button" onClick={showLessons}>
-              Start a lesson
+          <div className="hero-acts">
+            <button type="button" className="button is-main" onClick={() => showTiles("vehicles")}>
+              Open a sample
             </button>
-          )}
+            <button
+              type="button"
+              className="button"
+              onClick={() => choosePrinted((printed) => dispatch({ do: "new-circuit", printed }))}
+            >
+              Redraw a printed page
+            </button>
+            {hasLessons && (
+              <button type="button" className="button" onClick={() => showTiles("lessons")}>
+                Start a lesson
+              </button>
+            )}
+            <button
+              type="button"
+              className="button is-quiet"
+              onClick={() => dispatch({ do: "open-help", topic: "before" })}
+            >
+              Before you probe
+            </button>
+          </div>
         </div>
         <ol className="teach">
           {TEACH.map(({ title, words, Picture }, index) => (
@@ -62,9 +83,9 @@ export function FirstStart() {
   );
 }
 
-/** Brings the lessons into sight, the keys on the first of them. */
-function showLessons(): void {
-  const lessons = document.querySelector(".samples.are-lessons");
-  lessons?.scrollIntoView({ block: "start" });
-  lessons?.querySelector("button")?.focus();
+/** Brings samples or lessons into sight, the keys on the first of them. */
+function showTiles(are: "vehicles" | "lessons"): void {
+  const tiles = document.querySelector(`.samples.are-${are}`);
+  tiles?.scrollIntoView({ block: "start" });
+  tiles?.querySelector("button")?.focus();
 }

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from "react";
+import { HelpButton } from "../help/HelpButton.tsx";
 import { useKeyOf } from "../keys/useKeyOf.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { Mark } from "../panels/Mark.tsx";
@@ -47,6 +48,7 @@ export function LibraryBar() {
       <div className="acts">
         <ThemeButton />
         <SettingsButton />
+        <HelpButton />
         <button
           type="button"
           className="button is-quiet"

@@ -1,3 +1,4 @@
+import { HelpButton } from "../help/HelpButton.tsx";
 import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
@@ -24,6 +25,7 @@ export function Bar() {
         <FindBox />
         <ThemeButton />
         <SettingsButton />
+        <HelpButton />
         <button
           type="button"
           className="icon-button"

@@ -8,6 +8,7 @@ import { openFile } from "../state/openFile.ts";
 export function DropZone({ children }: { readonly children: ReactNode }) {
   const store = useAppStore();
   const isOpen = useApp(({ open }) => open !== null);
+  const isLearning = useApp(({ learning }) => learning !== null);
   const [isOver, setOver] = useState(false);
   /** Entered elements less those left: the veil must not flicker while the pointer crosses children. */
   const depth = useRef(0);
@@ -42,6 +43,8 @@ export function DropZone({ children }: { readonly children: ReactNode }) {
         const printed = isOpen ? files.filter(mayBePrinted) : [];
         if (files.some(isHandinFile)) void takeFiles(files).then((act) => store.dispatch({ do: "handins", act }));
         else if (printed.length > 0) store.dispatch({ do: "bring-in", files: printed });
+        else if (!isOpen && !isLearning && files.length > 0 && files.every(mayBePrinted))
+          store.dispatch({ do: "new-circuit", printed: files });
         else if (files[0]) void openFile(store, files[0]);
       }}
     >
@@ -51,7 +54,7 @@ export function DropZone({ children }: { readonly children: ReactNode }) {
           <p>
             {isOpen
               ? "Let go to open the circuit file, or to put printed pages under the drawing"
-              : "Let go to open the circuit file"}
+              : "Let go to open the circuit file, or to begin a drawing over a printed page"}
           </p>
         </div>
       )}

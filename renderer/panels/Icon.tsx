@@ -35,6 +35,7 @@ const PATHS = {
   across: "M3 4v12M17 4v12M8 7h4v6H8z",
   turn: "M14 5a6 6 0 1 1-8 0M14 5V1M14 5h-4",
   flip: "M10 3v14M7 6v8H3zM13 6v8h4",
+  help: "M10 6.2C8.4 4.8 6 4.2 3 4.4V15c3-.2 5.4.4 7 1.8 1.6-1.4 4-2 7-1.8V4.4c-3-.2-5.4.4-7 1.8ZM10 6.2v10.6",
   settings: "M3 6h8M15 6h2M3 14h2M9 14h8M13 4v4M7 12v4",
 } as const;
 

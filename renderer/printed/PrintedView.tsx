@@ -6,10 +6,8 @@ import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
 import { counted } from "../words/figures.ts";
 import { AdjustCard } from "./AdjustCard.tsx";
+import { choosePrinted } from "./choosePrinted.ts";
 import { PrintedRow } from "./PrintedRow.tsx";
-
-/** Files that hold printed pages, as a field for files takes them. */
-const ACCEPTED = ".pdf,.png,.jpg,.jpeg,.webp,application/pdf,image/png,image/jpeg,image/webp";
 
 /** The printed pages that lie under the drawing of the page in sight, the topmost first, and the way to bring more in. */
 export function PrintedView() {
@@ -55,14 +53,7 @@ export function PrintedView() {
 /** A button that opens the browser's own field for files. */
 function BringButton() {
   const { dispatch } = useAppStore();
-  const choose = (): void => {
-    const field = document.createElement("input");
-    field.type = "file";
-    field.multiple = true;
-    field.accept = ACCEPTED;
-    field.addEventListener("change", () => dispatch({ do: "bring-in", files: [...(field.files ?? [])] }));
-    field.click();
-  };
+  const choose = (): void => choosePrinted((files) => dispatch({ do: "bring-in", files }));
   return (
     <button type="button" className="button is-low printed-bring" onClick={choose}>
       <Icon name="add" size={16} />

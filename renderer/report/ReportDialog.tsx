@@ -1,3 +1,4 @@
+import "../style/report.css";
 import { useEffect, useRef, useState } from "react";
 import { REPORT_WORDS as WORDS } from "../../core/base/words/report.ts";
 import { Icon } from "../panels/Icon.tsx";

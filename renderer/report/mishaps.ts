@@ -40,6 +40,7 @@ const UNNOTED: ReadonlySet<Action["do"]> = new Set([
   "stored",
   "saving",
   "settled",
+  "about-told",
   "mishap",
 ]);
 

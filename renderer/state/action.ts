@@ -1,11 +1,13 @@
 import type { ControlKey } from "../../core/base/ids.ts";
 import type { Outcome } from "../../core/base/outcome.ts";
+import type { HelpTopic } from "../../core/base/words/help/index.ts";
 import type { ArrangeWhat } from "../../core/edit/arranging.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import type { ArrangedPlaces } from "../../core/edit/commands/arrangeParts.ts";
 import type { Edit } from "../../core/edit/edit.ts";
 import type { Play } from "../../core/lesson/play.ts";
 import type { Question } from "../../core/lesson/question.ts";
+import type { Answer } from "../../schemas/calls.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
 import type { Classroom, Lesson } from "../class/lesson.ts";
@@ -97,6 +99,10 @@ export type WindowAction =
   | { readonly do: "system-theme"; readonly theme: Theme }
   | { readonly do: "open-find" | "close-find" | "open-print" | "close-print" | "open-keys" | "close-keys" }
   | { readonly do: "open-export" | "close-export" }
+  /** Opens the help at a topic, or at that of what is in front. */
+  | { readonly do: "open-help"; readonly topic?: HelpTopic }
+  | { readonly do: "close-help" }
+  | { readonly do: "about-told"; readonly about: Answer<"about"> }
   /** Shows a class what it is to see: on a second screen where there is one (`any`), in a window of its own, or over this one. */
   | { readonly do: "open-class"; readonly where: "any" | "window" | "here" }
   | { readonly do: "close-class" }

@@ -79,7 +79,7 @@ function errandFor(action: Action, going: Going): Promise<void> | null {
     case "open-sample-exercise":
       return sampleExerciseOpened(going, action.exercise);
     case "new-circuit":
-      return opened(going, host.ask("circuits.create", { circuit: emptyCircuit(NO_TITLE) }), "No circuit was begun.");
+      return begun(going, action.printed ?? []);
     case "choose-file":
       return fileChosen(going);
     case "open-text":
@@ -102,6 +102,8 @@ function errandFor(action: Action, going: Going): Promise<void> | null {
       return removed(going, action.id);
     case "save-file":
       return circuitSaved(going);
+    case "open-help":
+      return store.getState().help === "about" ? aboutTold(going) : null;
     case "save-report":
       return reportSaved(going);
     case "open-class":
@@ -248,9 +250,21 @@ async function circuitSaved(going: Going): Promise<void> {
     store.dispatch({ do: "tell", notice: { title: WITHOUT_PICTURES, words: GONE_WORDS, isError: true, kind: "file" } });
 }
 
+/** An empty circuit; printed pages are brought in once it lies on the bench. */
+async function begun(going: Going, printed: readonly File[]): Promise<void> {
+  const { host, store } = going;
+  await opened(going, host.ask("circuits.create", { circuit: emptyCircuit(NO_TITLE) }), "No circuit was begun.");
+  if (printed.length > 0) store.dispatch({ do: "bring-in", files: printed });
+}
+
 async function reportSaved(going: Going): Promise<void> {
   const { report } = going.store.getState();
   if (report) await fileSaved(going, REPORT_FILE, report.text, "text");
+}
+
+async function aboutTold({ host, store }: Going): Promise<void> {
+  const answer = await host.ask("about", {});
+  if (answer.ok) store.dispatch({ do: "about-told", about: answer.value });
 }
 
 const REPORT_FILE = "Wirefathom report.txt";

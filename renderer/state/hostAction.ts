@@ -25,8 +25,8 @@ export type HostAction =
   | { readonly do: "open-circuit"; readonly id: string }
   /** Opens the newest version that can be read of a circuit whose newest one is damaged, as a circuit of its own. */
   | { readonly do: "open-earlier"; readonly id: string }
-  /** Begins an empty circuit. */
-  | { readonly do: "new-circuit" }
+  /** Begins an empty circuit; with files, over the printed pages that are in them. */
+  | { readonly do: "new-circuit"; readonly printed?: readonly File[] }
   | { readonly do: "open-sample"; readonly sample: string }
   /** Begins to work on an exercise that comes with a lesson. */
   | { readonly do: "open-sample-exercise"; readonly exercise: string }

@@ -18,6 +18,7 @@ const ACTIONS: Readonly<Record<KeyIdOf<"window">, Action>> = {
   nearer: { do: "wish", want: { zoom: "in" } },
   farther: { do: "wish", want: { zoom: "out" } },
   class: { do: "open-class", where: "any" },
+  help: { do: "open-help" },
   keys: { do: "open-keys" },
 };
 
@@ -29,7 +30,9 @@ export function actionForKey(press: KeyPress, state: AppState): Action | null {
   }
   const id = bound("window", press, state.settings.keys);
   if (id === null) return null;
-  const isCovered = state.isPrinting || state.isExporting || state.isShowingKeys || state.isShowingReport;
+  if (id === "help") return state.help === null ? ACTIONS.help : null;
+  const isCovered =
+    state.help !== null || state.isPrinting || state.isExporting || state.isShowingKeys || state.isShowingReport;
   // The desk lies over the bench, which no key may change unseen.
   if (state.bringing !== null || state.handins.isShown) return null;
   const isOpen = state.open !== null || (state.learning !== null && OF_A_LEARNER.includes(id));

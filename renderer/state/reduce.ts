@@ -3,6 +3,7 @@ import { REPORT_WORDS } from "../../core/base/words/report.ts";
 import { sentence } from "../../core/base/words.ts";
 import { type Desk, namesOf } from "../../core/edit/history.ts";
 import type { Settings } from "../../schemas/settings.ts";
+import { topicOf } from "../help/topic.ts";
 import { reduceHandins } from "../instructor/handins.ts";
 import { LEARNER_ACTIONS, type LearnerAction } from "../learner/action.ts";
 import type { LearnerSight, Learning } from "../learner/learning.ts";
@@ -43,6 +44,12 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, classroom: { ...state.classroom, ...action.classroom } };
     case "close-class":
       return { ...state, classroom: { ...state.classroom, where: null, isBlank: false } };
+    case "open-help":
+      return { ...state, help: action.topic ?? topicOf(state) };
+    case "close-help":
+      return { ...state, help: null };
+    case "about-told":
+      return { ...state, about: action.about };
     case "open-keys":
       return { ...state, isShowingKeys: true };
     case "close-keys":

@@ -55,5 +55,8 @@ const MENU: Readonly<Record<Extract<WindowRequest, { ask: "menu" }>["command"], 
   fit: { do: "wish", want: { zoom: "fit" } },
   "actual-size": { do: "wish", want: { zoom: "full-size" } },
   class: { do: "open-class", where: "any" },
+  help: { do: "open-help" },
+  before: { do: "open-help", topic: "before" },
+  about: { do: "open-help", topic: "about" },
   keys: { do: "open-keys" },
 };

@@ -1,11 +1,12 @@
 import type { ControlKey } from "../../core/base/ids.ts";
+import type { HelpTopic } from "../../core/base/words/help/index.ts";
 import type { PositionTable } from "../../core/diagnose/positionTable.ts";
 import type { Quad } from "../../core/drawing/projection.ts";
 import type { Bench } from "../../core/edit/bench.ts";
 import type { ArrangedPlaces } from "../../core/edit/commands/arrangeParts.ts";
 import type { Desk } from "../../core/edit/history.ts";
 import type { Verdict } from "../../core/live/judge.ts";
-import type { BesideRow, JobRow, VersionRow } from "../../schemas/calls.ts";
+import type { Answer, BesideRow, JobRow, VersionRow } from "../../schemas/calls.ts";
 import type { Settings } from "../../schemas/settings.ts";
 import type { Tool } from "../canvas/tool.ts";
 import type { Viewport } from "../canvas/viewport.ts";
@@ -236,6 +237,10 @@ export interface AppState {
   readonly bringing: readonly File[] | null;
   /** True while the sheet of keys is open. */
   readonly isShowingKeys: boolean;
+  /** The page of the help that is open; null while none is. */
+  readonly help: HelpTopic | null;
+  /** What the program is and where it keeps things; null until it was asked for. */
+  readonly about: Answer<"about"> | null;
   /** The report of the last fault of the program itself; null while there was none. */
   readonly report: Report | null;
   readonly isShowingReport: boolean;

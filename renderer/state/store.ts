@@ -50,6 +50,8 @@ function firstState(systemTheme: Theme): AppState {
     isExporting: false,
     bringing: null,
     isShowingKeys: false,
+    help: null,
+    about: null,
     report: null,
     isShowingReport: false,
     classroom: EMPTY_CLASSROOM,

@@ -17,6 +17,9 @@ export const MENU_COMMANDS = [
   "fit",
   "actual-size",
   "class",
+  "help",
+  "before",
+  "about",
   "keys",
 ] as const;
 /** An entry of the window's menu. */

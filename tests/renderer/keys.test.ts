@@ -44,7 +44,8 @@ describe("keys of the window", () => {
     ["Ctrl++", { do: "wish", want: { zoom: "in" } }],
     ["Ctrl+=", { do: "wish", want: { zoom: "in" } }],
     ["Ctrl+-", { do: "wish", want: { zoom: "out" } }],
-    ["F1", { do: "open-keys" }],
+    ["F1", { do: "open-help" }],
+    ["Shift+F1", { do: "open-keys" }],
     ["?", { do: "open-keys" }],
     ["Shift+?", { do: "open-keys" }],
   ])("%s on the bench", (written, action) => expect(actionForKey(press(written), bench)).toEqual(action));

@@ -91,7 +91,7 @@ story(
     const sheetOf = () => program.page.getByRole("dialog", { name: "Keys and commands" });
     const openSheet = async (words: string): Promise<void> => {
       await program.page.getByRole("application").focus();
-      await program.page.keyboard.press("F1");
+      await program.page.keyboard.press("Shift+F1");
       await program.page.keyboard.type(words);
     };
     const tabTo = async (name: string): Promise<void> => {
@@ -172,13 +172,13 @@ story(
 );
 
 story(
-  "F1 and ? open the sheet of keys, which is searched by word and by key, and Escape gives the focus back",
+  "Shift F1 and ? open the sheet of keys, which is searched by word and by key, and Escape gives the focus back",
   async ({ program }) => {
     const { page } = program;
     await openSample(page, "Horn");
     const drawing = page.getByRole("application");
     const sheet = page.getByRole("dialog", { name: "Keys and commands" });
-    for (const key of ["F1", "?"]) {
+    for (const key of ["Shift+F1", "?"]) {
       await drawing.focus();
       await page.keyboard.press(key);
       await expect(sheet).toBeVisible();

@@ -55,7 +55,7 @@ for (const theme of ["light", "dark"] as const) {
     await page.getByRole("button", { name: "Settings" }).click();
     all.push(...(await found("settings")));
     await page.keyboard.press("Escape");
-    await page.keyboard.press("F1");
+    await page.keyboard.press("Shift+F1");
     await page.getByRole("button", { name: "Change the key of Mirror" }).click();
     await page.keyboard.press("Enter");
     all.push(...(await found("a key that cannot be given")));

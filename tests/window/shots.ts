@@ -76,6 +76,32 @@ async function shootExercise(page: Page, folder: string, shoot: Shoot): Promise<
   await page.getByRole("button", { name: "back to the library" }).click();
 }
 
+/** Some pages of the help, what the program is, and the report of a fault of its own. */
+async function shootHelp(page: Page, shoot: Shoot): Promise<void> {
+  await page.keyboard.press("F1");
+  const help = page.getByRole("dialog", { name: "Help", exact: true });
+  await help.waitFor();
+  await shoot("help");
+  for (const [words, name] of [
+    ["Symbols of parts", "help-symbols"],
+    ["Lines and signs", "help-states"],
+    ["Before you probe", "help-before"],
+    ["About Wirefathom", "help-about"],
+  ] as const) {
+    await help.getByRole("navigation").getByRole("button", { name: words }).click();
+    await page.waitForTimeout(300);
+    await shoot(name);
+  }
+  await page.keyboard.press("Escape");
+  await page.evaluate(`setTimeout(() => { throw new Error("on purpose"); }); undefined`);
+  await page.getByRole("button", { name: "Show the report" }).waitFor();
+  await shoot("fault-notice");
+  await page.getByRole("button", { name: "Show the report" }).click();
+  await page.getByRole("dialog", { name: "Report of a fault" }).waitFor();
+  await shoot("fault-report");
+  await page.keyboard.press("Escape");
+}
+
 /** What is done and shot in one window, from the first start on. */
 async function tour(page: Page, shoot: Shoot): Promise<void> {
   await page.locator(".tile svg").last().waitFor();
@@ -83,6 +109,7 @@ async function tour(page: Page, shoot: Shoot): Promise<void> {
   await openSample(page, "Roof vents");
   await throwTo(page, "S1", "on");
   await shoot("bench");
+  await shootHelp(page, shoot);
   await openView(page, "Probe order");
   await page.getByRole("button", { name: "Rear vent opens from its own switch" }).click();
   await page.locator(".step").first().waitFor({ timeout: ORDER_MS });

@@ -37,7 +37,8 @@ export const KEY_ROWS = [
   { id: "nearer", place: "window", keys: ["Ctrl++", "Ctrl+="], words: "Nearer" },
   { id: "farther", place: "window", keys: ["Ctrl+-"], words: "Farther" },
   { id: "class", place: "window", keys: ["F5"], words: "Class view: on a second screen, else over this whole one" },
-  { id: "keys", place: "window", keys: ["F1", "?"], words: "Keys and commands" },
+  { id: "help", place: "window", keys: ["F1"], words: "Help on what is in front" },
+  { id: "keys", place: "window", keys: ["Shift+F1", "?"], words: "Keys and commands" },
 
   { id: "begin", place: "drawing", stays: true, keys: ["Home"], words: "Go to the first point" },
   {
@@ -271,6 +272,11 @@ export const KEY_ROWS = [
 export type KeyId = (typeof KEY_ROWS)[number]["id"];
 export type KeyIdOf<P extends KeyPlace> = Extract<(typeof KEY_ROWS)[number], { place: P }>["id"];
 export type ChangeableId = Exclude<(typeof KEY_ROWS)[number], { stays: true } | { as: string }>["id"];
+
+/** True for the name of a row. */
+export function isKeyId(word: string): word is KeyId {
+  return KEY_ROWS.some(({ id }) => id === word);
+}
 
 /** Every row whose key can be changed, in the order of the table. */
 export const CHANGEABLE: readonly ChangeableId[] = KEY_ROWS.flatMap((row: KeyRow) =>
