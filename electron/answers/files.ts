@@ -7,7 +7,7 @@ import { withLibrary } from "./circuits.ts";
 import type { AnswersOf } from "./host.ts";
 
 /** What a page takes up itself, by the file's name; null for a circuit. */
-function forThePage(path: string): "job" | "exercise" | "handin" | null {
+export function forThePage(path: string): "job" | "exercise" | "handin" | null {
   if (isJobFile(path)) return "job";
   if (isExerciseFile(path)) return "exercise";
   return path.toLowerCase().endsWith(".handin.json") ? "handin" : null;

@@ -2,10 +2,10 @@ import { type Outcome, ok, type Refusal } from "../../core/base/outcome.ts";
 import type { Answer, WindowRequest } from "../../schemas/calls.ts";
 import { isExerciseFile } from "../exerciseFile.ts";
 import { textIn } from "../files.ts";
-import { isJobFile } from "../jobFile.ts";
 import type { Library } from "../store/library.ts";
 import { bringFile } from "./bring.ts";
 import { withLibrary } from "./circuits.ts";
+import { forThePage } from "./files.ts";
 import type { AnswersOf, Host } from "./host.ts";
 import type { Incoming } from "./requests.ts";
 
@@ -75,6 +75,11 @@ async function openGivenFile(host: Host, library: Library): Promise<Given> {
     const file = await textIn(path);
     return file.ok ? { exercise: file.value, trouble: [] } : { exercise: null, trouble: [file.refusal] };
   }
+  // Jobs and hand-ins are taken up once the page is there, as if they came then.
+  if (forThePage(path) !== null) {
+    host.requests.add({ file: path });
+    return { exercise: null, trouble: [] };
+  }
   const opened = await bringFile(library, path, host.now());
   return { exercise: null, trouble: opened.ok ? [] : [opened.refusal] };
 }
@@ -83,10 +88,10 @@ async function requestOf(host: Host, incoming: Incoming): Promise<WindowRequest>
   if ("tell" in incoming) return { ask: "tell", refusal: incoming.tell };
   if ("report" in incoming) return { ask: "mishap", ...incoming.report };
   if ("menu" in incoming) return { ask: "menu", command: incoming.menu };
-  if (isJobFile(incoming.file) || isExerciseFile(incoming.file)) {
+  const ask = forThePage(incoming.file);
+  if (ask !== null) {
     const file = await textIn(incoming.file);
-    if (!file.ok) return { ask: "tell", refusal: file.refusal };
-    return { ask: isJobFile(incoming.file) ? "job" : "exercise", ...file.value };
+    return file.ok ? { ask, ...file.value } : { ask: "tell", refusal: file.refusal };
   }
   const opened = await withLibrary(host, (library) => bringFile(library, incoming.file, host.now()));
   return opened.ok ? { ask: "open", id: opened.value.id } : { ask: "tell", refusal: opened.refusal };

@@ -1,4 +1,5 @@
 import { type DragEvent, useCallback, useEffect, useRef } from "react";
+import { HelpButton } from "../help/HelpButton.tsx";
 import { Empty } from "../panels/Empty.tsx";
 import { Icon } from "../panels/Icon.tsx";
 import { ThemeButton } from "../panels/ThemeButton.tsx";
@@ -63,6 +64,7 @@ export function HandinsView() {
             </>
           )}
           <ThemeButton />
+          <HelpButton />
           <button type="button" className="button is-main" onClick={() => chooseFiles(take)}>
             Open files
           </button>

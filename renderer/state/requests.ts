@@ -1,6 +1,7 @@
 import { sentence } from "../../core/base/words.ts";
 import type { WindowRequest } from "../../schemas/calls.ts";
 import type { Host } from "../host/host.ts";
+import { takeHandin } from "../instructor/handinFiles.ts";
 import type { Action } from "./action.ts";
 import type { AppStore } from "./store.ts";
 
@@ -28,6 +29,8 @@ export function actionFor(request: WindowRequest): Action {
       return { do: "open-job-text", name: request.name, text: request.text };
     case "exercise":
       return { do: "open-exercise", name: request.name, text: request.text };
+    case "handin":
+      return { do: "handins", act: takeHandin(request.name, request.text) };
     case "tell":
       return {
         do: "tell",

@@ -30,12 +30,15 @@ export const FRONTS = ["library", "bench", "learner", "desk"] as const;
 /** What is in front now. */
 export type Front = (typeof FRONTS)[number];
 
+/** What can be asked of any page. */
+const ALWAYS = ["help", "before", "about"] as const satisfies readonly MenuCommand[];
+
 /** What the menu can ask of the page while that is in front; all else would do nothing. */
 export const MENU_WITH: Readonly<Record<Front, readonly MenuCommand[]>> = {
-  library: ["open-file", "keys"],
+  library: ["open-file", "keys", ...ALWAYS],
   bench: MENU_COMMANDS,
-  learner: ["open-file", "save-copy", "find", "fit", "actual-size", "keys"],
-  desk: [],
+  learner: ["open-file", "save-copy", "find", "fit", "actual-size", "keys", ...ALWAYS],
+  desk: ALWAYS,
 };
 
 const windowRequest = z.union([
@@ -45,6 +48,8 @@ const windowRequest = z.union([
   z.strictObject({ ask: z.literal("job"), name: z.string(), text: z.string() }),
   /** An exercise came from the desktop: the page opens it. */
   z.strictObject({ ask: z.literal("exercise"), name: z.string(), text: z.string() }),
+  /** A hand-in came from the desktop: it comes onto the instructor's desk. */
+  z.strictObject({ ask: z.literal("handin"), name: z.string(), text: z.string() }),
   /** Something to tell the person, as that a file cannot be read. */
   z.strictObject({ ask: z.literal("tell"), refusal }),
   /** The program itself met a fault: its report, and where that lies. */
