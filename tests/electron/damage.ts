@@ -43,8 +43,10 @@ export async function killedLibrary(edits = 0): Promise<Lying> {
   const store = await openedStore(from);
   const { id } = await workedOn(store);
   store.connection.pragma("wal_checkpoint(TRUNCATE)");
-  for (let edit = 0; edit < edits; edit++)
-    value(saveCircuit(store, id, { version: 2 + edit, circuit: sample(`Edit ${edit + 1}`), name: "Rename" }, NOON));
+  for (let edit = 0; edit < edits; edit++) {
+    const save = { version: 2 + edit, circuit: sample(`Edit ${edit + 1}`), name: "Rename" };
+    store.connection.transaction(() => value(saveCircuit(store, id, save, NOON)))();
+  }
   const folder = ownFolder();
   const file = join(folder, STORE_FILE);
   for (const ending of ["", "-wal"]) copyFileSync(join(from, STORE_FILE + ending), file + ending);

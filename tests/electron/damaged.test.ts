@@ -12,6 +12,8 @@ import { listJobs } from "../../electron/store/sqlite/jobs.ts";
 import { keepStore } from "../../electron/store/sqlite/keeper.ts";
 import { listCircuits } from "../../electron/store/sqlite/list.ts";
 import { keepMarks, listMarks } from "../../electron/store/sqlite/marks.ts";
+import { readLog } from "../../electron/store/sqlite/mending/log.ts";
+import { PAGE_BYTES } from "../../electron/store/sqlite/mending/readable.ts";
 import { closeStore, copyOfTheDay, openStore, type Store } from "../../electron/store/sqlite/open.ts";
 import { saveBench, saveCircuit } from "../../electron/store/sqlite/save.ts";
 
@@ -237,8 +239,12 @@ describe("a log of the newest edits", () => {
 
   it("cut off in its last commit, as by a power cut, is no damage", async () => {
     const { folder, file } = await killedLibrary(4);
-    const bytes = readFileSync(`${file}-wal`);
-    writeFileSync(`${file}-wal`, bytes.subarray(0, bytes.length - 2_000));
+    const { frames } = readLog(file, PAGE_BYTES)!;
+    // The last frame of the last commit, whatever of an older time lies behind it.
+    writeFileSync(
+      `${file}-wal`,
+      readFileSync(`${file}-wal`).subarray(0, 32 + frames.length * (24 + PAGE_BYTES) - 2_000),
+    );
     const store = await openedStore(folder, NOON);
     expect({ codes: codesOf(store.notices), titles: titlesIn(store) }).toEqual({
       codes: [],

@@ -1,5 +1,3 @@
-import { median } from "../bench/measure.ts";
-
 /** Growth from the first third of what was seen after the warm-up to the last that still counts as flat. */
 export const MOST_GROWTH = 0.1;
 /** Share of the time in which caches fill and code is compiled. */
@@ -13,7 +11,7 @@ export type Seen = Readonly<Record<string, number | null>>;
 /** How one of the things grew. */
 export interface Grown {
   readonly name: string;
-  /** Medians of the first and of the last third after the warm-up. */
+  /** What the first and the last third after the warm-up come down to: a quarter of the looks show less. */
   readonly first: number;
   readonly last: number;
   /** From first to last: 0.1 is a tenth more. */
@@ -32,10 +30,15 @@ export function growthOf(looks: readonly Seen[], slack: Readonly<Record<string, 
   return Object.keys(warm[0]!).flatMap((name) => {
     const numbers = warm.flatMap((look) => look[name] ?? []);
     if (numbers.length < warm.length) return [];
-    const first = median(numbers.slice(0, third));
-    const last = median(numbers.slice(-third));
+    const first = lowOf(numbers.slice(0, third));
+    const last = lowOf(numbers.slice(-third));
     const growth = first === 0 ? (last === 0 ? 0 : Number.POSITIVE_INFINITY) : last / first - 1;
     const isFlat = growth <= MOST_GROWTH || last - first <= (slack[name] ?? 0);
     return [{ name, first, last, growth, isFlat }];
   });
+}
+
+/** Memory is let go of in its own time, so that what is there at the ebb tells what is held. */
+function lowOf(numbers: readonly number[]): number {
+  return numbers.toSorted((a, b) => a - b)[numbers.length >> 2]!;
 }

@@ -12,6 +12,8 @@ import { watchPage } from "./watch.ts";
 const SEED = 20_261_126;
 /** Circuits of the library that is worked in: printed pages long and short, motors, lights and relays. */
 const CIRCUITS = ["1-roof-vents", "2-exterior-lights", "4-horn"];
+/** Enough to tell something of what must not grow at all. */
+const FEWEST_ROUNDS = 8;
 /** What is saved and swept a moment later is over by then, milliseconds. */
 const REST_MS = 800;
 /** Fewer than a handful of these come and go by themselves. */
@@ -26,7 +28,10 @@ export interface Soaked {
   readonly grown: readonly Grown[];
 }
 
-/** Works in the built page over the loopback host for some minutes without a pause, and looks after each round what page and host hold. */
+/**
+ * Works in the built page over the loopback host for some minutes without a pause, a few rounds at least, and looks after each
+ * what page and host hold.
+ */
 export async function soak(minutes: number, tell: (line: string) => void): Promise<Soaked> {
   await buildOnce();
   const host = await startInspected();
@@ -44,7 +49,7 @@ export async function soak(minutes: number, tell: (line: string) => void): Promi
     const done = nothingDone();
     const looks: Seen[] = [];
     const until = performance.now() + minutes * 60_000;
-    for (let round = 0; performance.now() < until; round++) {
+    for (let round = 0; round < FEWEST_ROUNDS || performance.now() < until; round++) {
       await workedRound(page, round, lots, done);
       await page.waitForTimeout(REST_MS);
       looks.push({ ...named("page", await look()), ...named("host", await inspector.look()) });
@@ -60,7 +65,7 @@ export async function soak(minutes: number, tell: (line: string) => void): Promi
 }
 
 /** Circuits of the library's own: a sample that was only tried goes again when it is left. */
-export async function broughtIn(page: Page): Promise<void> {
+async function broughtIn(page: Page): Promise<void> {
   await page.locator(".tile").first().waitFor();
   for (const name of CIRCUITS) {
     const [chooser] = await Promise.all([page.waitForEvent("filechooser"), page.keyboard.press("Control+o")]);
