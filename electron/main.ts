@@ -16,6 +16,7 @@ import { registerScheme, servePages } from "./protocol.ts";
 import { reportsIn } from "./reports.ts";
 import { chosenLibrary } from "./store/choose.ts";
 import { keepStore } from "./store/sqlite/keeper.ts";
+import { lookOn } from "./store/sqlite/onlooker.ts";
 import { askedBy, libraryIn } from "./terminal/commandNames.ts";
 import { handleCalls } from "./window/calls.ts";
 import { classroomOf } from "./window/classroom.ts";
@@ -30,7 +31,7 @@ const { library: given, words } = libraryIn(process.argv.slice(app.isPackaged ? 
 const choice = chosenLibrary({ given, env, data, platform });
 const folder = choice.ok ? choice.value.folder : data;
 const requests = noRequests();
-const keeper = choice.ok ? choice.value.keeper(now) : keepStore(data, now);
+const keeper = lookOn(choice.ok ? choice.value.keeper(now) : keepStore(data, now), now);
 const reports = reportsIn(folder, app.getVersion(), now);
 let window: BrowserWindow | null = null;
 /** What the menu hangs on: the keys that the person gave, and what is in front in the page. */

@@ -5,6 +5,7 @@ import { CALLS } from "../../schemas/calls.ts";
 import { storeRefusal } from "../store/failure.ts";
 import { ANSWERS } from "./answers.ts";
 import type { Host } from "./host.ts";
+import { isKeeping } from "./keeping.ts";
 
 /**
  * Answers a call as it came from a page: its name, and its argument as JSON text. What comes back is JSON too, of a value
@@ -29,6 +30,8 @@ export async function answer(host: Host, name: string, sent: unknown, gone?: Abo
   const checked = CALLS[name].argument.safeParse(sent);
   if (!checked.success) return { ok: false, refusal: argumentRefusal(name, checked.error.issues[0]!) };
   try {
+    const why = isKeeping(name) ? await host.keeper.whyNotKept?.() : null;
+    if (why) return { ok: false, refusal: why };
     return await functionOf(name)(checked.data, host, gone);
   } catch (error) {
     const refusal = storeRefusal(error, host.keeper.folder);

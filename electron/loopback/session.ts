@@ -6,6 +6,7 @@ import { startLoopback } from "../loopback.ts";
 import { reportsIn } from "../reports.ts";
 import type { LibraryKeeper } from "../store/library.ts";
 import { keepStore } from "../store/sqlite/keeper.ts";
+import { lookOn } from "../store/sqlite/onlooker.ts";
 import { addressOfRunning, removeLock, writeLock } from "./running.ts";
 
 /** What a browser is served from. */
@@ -44,7 +45,7 @@ const LOOK_MS = 500;
 
 /**
  * Serves a library to a browser, or asks the process that serves it already for an address. Where neither can be, as when
- * the program's own window has the library, the page is served all the same and says why it has none.
+ * the program's own window has the library, the page shows it as it stands there, and keeps nothing.
  */
 export async function beginSession(wish: SessionWish): Promise<Session> {
   const running = await addressOfRunning(wish.folder, wish.file);
@@ -58,13 +59,14 @@ export async function beginSession(wish: SessionWish): Promise<Session> {
     const other = await addressOfRunning(wish.folder, wish.file);
     if (other !== null) return guest(other);
   }
+  const shown = lookOn(keeper, wish.now);
   const requests = noRequests();
   const reports = reportsIn(wish.folder, wish.version, wish.now);
   if (wish.file !== null) requests.setStartFile(wish.file);
   const host: Host = {
     kind: "loopback",
     version: wish.version,
-    keeper,
+    keeper: shown,
     samples: wish.samples,
     printer: wish.printer,
     takeHome: wish.takeHome,
@@ -89,7 +91,7 @@ export async function beginSession(wish: SessionWish): Promise<Session> {
       process.off("uncaughtExceptionMonitor", last);
       removeLock(wish.folder);
       await loopback.close();
-      await keeper.close();
+      await shown.close();
     },
   };
 }

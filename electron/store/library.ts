@@ -47,6 +47,8 @@ export interface LibraryKeeper {
   readonly place: LibraryPlace;
   /** The open library; after a refusal the next asking tries again. */
   library(): Promise<Outcome<Library>>;
+  /** Why nothing can be kept in it now, as where it is only looked at; null where it can. Absent where it always can. */
+  whyNotKept?(): Promise<Refusal | null>;
   /** What the person must be told and was not told yet; told once. */
   takeNotices(): readonly Refusal[];
   /** Closes the library for good. It waits for what is under way. */

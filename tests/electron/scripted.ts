@@ -41,7 +41,7 @@ const ACTS: readonly Act[] = [
   ),
   made((bench, lots) => changeLength(bench, lots.oneOf(bench.circuit.wires).id, `${1 + lots.upTo(90) / 10} m`)),
   made((bench, lots) => moveThings(bench, [lots.oneOf(bench.circuit.parts).id], lots.upTo(9) - 4, lots.upTo(9) - 4)),
-  made((bench, lots) => throwControl(bench, "S2", lots.oneOf(["open", "closed"]))),
+  made((bench, lots) => throwControl(bench, "S2", lots.oneOf(["open", "shut"]))),
   made((bench, lots) => plantFault(bench, `${lots.oneOf(bench.circuit.wires).id}:open`)),
   made((bench, _lots, number) => beginJob(bench, `job-${number}`, { vehicle: `Vehicle ${number}` })),
   undo,

@@ -3,9 +3,12 @@ import { join } from "node:path";
 import { describe, expect, it, onTestFinished } from "vitest";
 import { addressOfRunning } from "../../electron/loopback/running.ts";
 import { beginSession, type Session } from "../../electron/loopback/session.ts";
+import { keepStore } from "../../electron/store/sqlite/keeper.ts";
+import { lookOn } from "../../electron/store/sqlite/onlooker.ts";
+import type { CallName } from "../../schemas/callNames.ts";
 import { send } from "./http.ts";
-import { MORNING, ownFolder } from "./library.ts";
-import { SAMPLES, sampleText } from "./sample.ts";
+import { got, hostOn, MORNING, ownFolder, value } from "./library.ts";
+import { SAMPLES, sample, sampleText } from "./sample.ts";
 
 async function begun(folder: string, file: string | null = null): Promise<Session> {
   const session = await beginSession({
@@ -28,11 +31,19 @@ async function begun(folder: string, file: string | null = null): Promise<Sessio
 
 /** What the page that comes by this address is told to show. */
 async function startOf(address: string) {
+  return (await pageAt(address))("start", {});
+}
+
+/** The calls of a page that comes by this address. */
+async function pageAt(address: string) {
   const { port, origin, pathname, search } = new URL(address);
   const { headers } = await send(Number(port), pathname + search);
   const cookie = headers["set-cookie"]![0]!.split(";")[0]!;
-  const asked = { method: "POST", headers: { cookie, origin, "content-type": "application/json" }, body: "{}" };
-  return JSON.parse((await send(Number(port), "/call/start", asked)).body);
+  return async (call: CallName, argument: object) => {
+    const body = JSON.stringify(argument);
+    const asked = { method: "POST", headers: { cookie, origin, "content-type": "application/json" }, body };
+    return JSON.parse((await send(Number(port), `/call/${call}`, asked)).body);
+  };
 }
 
 describe("a second start on the same library", () => {
@@ -78,12 +89,57 @@ describe("a second start on the same library", () => {
     expect((await startOf(session.address)).ok).toBe(true);
   });
 
-  it("that can neither have the library nor be let in shows the page, which says why", async () => {
+  it("that can neither have the library nor be let in shows it as it stands there, and has it once the other is closed", async () => {
     const folder = ownFolder();
-    await begun(folder);
+    const first = await begun(folder);
+    const owner = await pageAt(first.address);
+    const made = await owner("circuits.create", { circuit: sample("Horn"), bench: "1" });
+    const { id } = made.value;
     writeFileSync(join(folder, "running.json"), "{}");
     const second = await begun(folder);
     expect(second.isOwner).toBe(true);
-    expect(await startOf(second.address)).toMatchObject({ ok: false, refusal: { code: "store-locked" } });
+    const looker = await pageAt(second.address);
+    expect(await looker("start", {})).toMatchObject({
+      ok: true,
+      value: { count: 1, open: id, notices: [{ code: "store-looked-at" }] },
+    });
+    // The newest edits of the other are in it too, which lie in no file of the library's own yet.
+    expect(await looker("circuits.open", { id })).toMatchObject({ value: { circuit: { title: "Horn" }, bench: "1" } });
+    const save = { id, version: 1, bench: "2", benchVersion: 1, jobs: [] };
+    expect(await looker("benches.save", save)).toMatchObject({ ok: false, refusal: { code: "store-looked-at" } });
+    expect(await looker("circuits.rename", { id, title: "Mine" })).toMatchObject({
+      refusal: { code: "store-looked-at" },
+    });
+    // A file is opened to be looked at, and goes nowhere.
+    expect(await looker("circuits.import", { text: sampleText() })).toMatchObject({ ok: true });
+    expect(await owner("circuits.list", {})).toMatchObject({ value: { count: 1 } });
+    expect(await owner("circuits.open", { id })).toMatchObject({ value: { bench: "1" } });
+
+    await first.close();
+    expect(await looker("benches.save", save)).toMatchObject({ ok: true, value: { benchVersion: 2 } });
+    expect(await looker("circuits.list", {})).toMatchObject({ value: { count: 1, rows: [{ title: "Horn" }] } });
+    expect(await looker("nextRequest", {})).toMatchObject({
+      value: { request: { ask: "tell", refusal: { code: "store-own-again" } } },
+    });
+  });
+
+  it("shows what is done in the other a little later", async () => {
+    const folder = ownFolder();
+    const owner = hostOn(folder);
+    const { id } = await got(owner, "circuits.create", { circuit: sample("Horn") });
+    const looking = lookOn(
+      keepStore(folder, () => MORNING),
+      () => MORNING,
+    );
+    onTestFinished(() => looking.close());
+    const titles = async () => {
+      const listed = value(
+        await value(await looking.library()).circuits.list({ search: "", where: "library", from: 0, limit: 9 }),
+      );
+      return listed.rows.map(({ title }) => title);
+    };
+    expect(await titles()).toEqual(["Horn"]);
+    await got(owner, "circuits.rename", { id, title: "Horn of the van" });
+    await expect.poll(titles, { timeout: 60_000, interval: 500 }).toEqual(["Horn of the van"]);
   });
 });

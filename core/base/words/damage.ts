@@ -1,4 +1,4 @@
-/** Sentences about a library that was found damaged, missing or taken away, and what came of it. */
+/** Sentences about a library that was found damaged or missing, or that another has open, and what came of it. */
 export const DAMAGE_WORDS: Readonly<Record<string, string>> = {
   "store-restored":
     "The library was damaged, and nothing could be read from it. Its copy of {time} is open; what was changed after that is missing. The damaged file is kept: {kept}.",
@@ -18,6 +18,9 @@ export const DAMAGE_WORDS: Readonly<Record<string, string>> = {
     "The newest edits in the library were damaged on the disk, but could all be read. The damaged files are kept: {kept}.",
   "store-edits-partly":
     "The newest edits in the library were damaged on the disk. Missing are the last changes to: {missing}. The damaged files are kept: {kept}.",
+  "store-looked-at":
+    "Another Wirefathom has this library open, so it can only be read here: what you change is not kept. Work there, or close it and go on here; or save a copy to a file.",
+  "store-own-again": "The other Wirefathom was closed: what you change here is kept again.",
   "store-edits-lost":
     "The newest edits in the library were damaged on the disk and are missing. The damaged files are kept: {kept}.",
 };
