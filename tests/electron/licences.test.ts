@@ -43,7 +43,8 @@ describe("what of others goes out with the program", () => {
     for (const one of builtThirdParties(ROOT)) {
       expect(LICENCES_TAKEN, one.name).toContain(one.licence);
       expect(one.text, one.name).toMatch(/copyright|public licen[cs]e|apache license/i);
-      expect(one.text.length, one.name).toBeGreaterThan(900);
+      // The shortest of them, ISC, has three paragraphs.
+      expect(one.text.length, one.name).toBeGreaterThan(700);
       expect(URL.parse(one.source)?.protocol, one.name).toBe("https:");
     }
   });

@@ -10,14 +10,14 @@ import type { Store } from "./open.ts";
 import { noteOpened, openCircuitId } from "./recent.ts";
 import { circuitInVersion, lastVersion } from "./versions.ts";
 
-/** Keeps an edit as `CircuitShelf.save` says. For use within a transaction, as all here. */
+/** Keeps an edit as `CircuitShelf.save` says, in one transaction. */
 export function saveCircuit(store: Store, id: string, save: Save, now: Date): Outcome<Standing> {
-  return keepSent(store, id, sentEdit(save), now);
+  return store.connection.transaction(() => keepSent(store, id, sentEdit(save), now))();
 }
 
-/** Keeps what stands on a bench whose circuit did not change, as `BenchShelf.save` says. */
+/** Keeps what stands on a bench whose circuit did not change, as `BenchShelf.save` says, in one transaction. */
 export function saveBench(store: Store, id: string, save: BenchKept, now: Date): Outcome<Standing> {
-  return keepSent(store, id, sentBench(save), now);
+  return store.connection.transaction(() => keepSent(store, id, sentBench(save), now))();
 }
 
 function keepSent(store: Store, id: string, sent: Sent, now: Date): Outcome<Standing> {
