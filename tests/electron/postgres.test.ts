@@ -1,6 +1,7 @@
-import { readFileSync, statSync } from "node:fs";
+import { spawnSync } from "node:child_process";
+import { chmodSync, chownSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, it, onTestFinished } from "vitest";
+import { afterAll, beforeAll, describe, expect, it, onTestFinished, vi } from "vitest";
 import type { Library, LibraryKeeper } from "../../electron/store/library.ts";
 import { readAddress, type ServerAddress } from "../../electron/store/postgres/address.ts";
 import { keepPostgres } from "../../electron/store/postgres/keeper.ts";
@@ -169,5 +170,65 @@ describe("who may not have it", () => {
     server.run(database, "GRANT USAGE ON SCHEMA wirefathom TO learner");
     server.run(database, "GRANT SELECT, INSERT, UPDATE, DELETE ON ALL TABLES IN SCHEMA wirefathom TO learner");
     expect((await keeperOn(text.replace("owner@", "learner@")).library()).ok).toBe(true);
+  });
+});
+
+describe("a sealed line", () => {
+  /** A server that takes passwords over a sealed line alone, and the file of its certificate. */
+  async function sealed(): Promise<{
+    readonly text: string;
+    readonly certificate: string;
+    readonly run: TestServer["run"];
+  }> {
+    let certificate = "";
+    const strict = await startPostgres((folder) => {
+      const [key, hba] = [join(folder, "server.key"), join(folder, "hba.conf")];
+      certificate = join(folder, "server.crt");
+      const asked = ["req", "-x509", "-newkey", "rsa:2048", "-nodes", "-days", "2", "-subj", "/CN=127.0.0.1"];
+      const made = spawnSync(
+        "openssl",
+        [...asked, "-addext", "subjectAltName=IP:127.0.0.1", "-keyout", key, "-out", certificate],
+        { encoding: "utf8" },
+      );
+      if (made.status !== 0) throw new Error(`openssl made no certificate: ${made.stderr}`);
+      writeFileSync(hba, "local all all trust\nhostssl all all 127.0.0.1/32 scram-sha-256\n");
+      for (const file of [key, certificate, hba]) {
+        if (process.getuid?.() === 0) chownSync(file, 65_534, 65_534);
+        chmodSync(file, 0o600);
+      }
+      return ["ssl=on", `ssl_cert_file=${certificate}`, `ssl_key_file=${key}`, `hba_file=${hba}`];
+    });
+    onTestFinished(() => strict.close());
+    strict.run("postgres", "ALTER ROLE owner PASSWORD 'horse'");
+    return { text: strict.newDatabase(), certificate, run: strict.run };
+  }
+
+  it("takes the right password alone, from string, surroundings or file of passwords, and proves the server by its certificate", async () => {
+    const { text, certificate, run } = await sealed();
+    const withPassword = text.replace("owner@", "owner:horse@");
+    expect(code(await keeperOn(`${withPassword}?sslmode=disable`).library())).toBe("store-server-denied");
+    expect(code(await keeperOn(`${withPassword}?sslmode=verify-full`).library())).toBe("store-server-certificate");
+    const proven = `?sslmode=verify-full&sslrootcert=${certificate}`;
+    expect((await keeperOn(withPassword + proven).library()).ok).toBe(true);
+    expect((await keeperOn(`${withPassword}?sslmode=require`).library()).ok).toBe(true);
+    const wrong = await keeperOn(`${text.replace("owner@", "owner:cow5@")}?sslmode=require`).library();
+    expect(code(wrong)).toBe("store-server-denied");
+    expect(JSON.stringify(wrong)).not.toContain("cow5");
+    expect(
+      run(
+        "postgres",
+        "SELECT bool_and(ssl) FROM pg_stat_ssl JOIN pg_stat_activity USING (pid) WHERE application_name = 'Wirefathom'",
+      ),
+    ).toBe("t");
+
+    expect(code(await keeperOn(text + proven).library())).toBe("store-server-denied");
+    const file = join(ownFolder(), "passwords");
+    writeFileSync(file, "127.0.0.1:*:*:owner:horse\n", { mode: 0o600 });
+    vi.stubEnv("PGPASSFILE", file);
+    onTestFinished(() => void vi.unstubAllEnvs());
+    expect((await keeperOn(text + proven).library()).ok).toBe(true);
+    vi.stubEnv("PGPASSFILE", "/nowhere");
+    vi.stubEnv("PGPASSWORD", "horse");
+    expect((await keeperOn(text + proven).library()).ok).toBe(true);
   });
 });

@@ -39,8 +39,8 @@ export function postgresPrograms(): string | null {
   );
 }
 
-/** Starts one, with a certificate of its own where the line is to be sealed. Throws the sentence that says what to install. */
-export async function startPostgres(more: readonly string[] = []): Promise<TestServer> {
+/** Starts one; `settingsIn` gives further settings, and may lay files into its folder. Throws the sentence that says what to install. */
+export async function startPostgres(settingsIn: (folder: string) => readonly string[] = () => []): Promise<TestServer> {
   const programs = postgresPrograms();
   if (programs === null) throw new Error(NO_POSTGRES);
   const folder = mkdtempSync(join(tmpdir(), "wirefathom-postgres-"));
@@ -54,7 +54,7 @@ export async function startPostgres(more: readonly string[] = []): Promise<TestS
   if (made.status !== 0) throw new Error(`PostgreSQL did not begin: ${made.stderr}`);
   const port = await freePort();
   const settings = ["listen_addresses=127.0.0.1", `port=${port}`, `unix_socket_directories=${folder}`, "fsync=off"];
-  const words = ["-D", data, ...[...settings, ...more].flatMap((setting) => ["-c", setting])];
+  const words = ["-D", data, ...[...settings, ...settingsIn(folder)].flatMap((setting) => ["-c", setting])];
   let server: ReturnType<typeof spawn> | null = null;
   let databases = 0;
 
