@@ -20,6 +20,9 @@ const BUNDLES = [
   ["terminal", "terminal/process.ts"],
 ] as const;
 
+/** What the client of PostgreSQL could use in place of its own code, and here never does. */
+const WITHOUT = { alias: { "pg-native": false } } as const;
+
 /** True where what is built was built from the sources as they are; a packed program has none, and is built. */
 export function isBuilt(root: string): boolean {
   if (!existsSync(join(root, "electron"))) return true;
@@ -72,6 +75,7 @@ export async function buildWindow(
       input: join(root, "electron", input),
       platform: "node",
       external: ["electron", "better-sqlite3", ...BUILDERS],
+      resolve: WITHOUT,
       plugins: [packagesSeen(seen)],
       output: { file: join(out, `${name}.cjs`), format: "cjs", codeSplitting: false },
       logLevel: "warn",

@@ -18,6 +18,7 @@ export async function buildTerminal(root: string): Promise<void> {
     input: join(root, "electron", "terminal", "process.ts"),
     platform: "node",
     external: OUTSIDE,
+    resolve: { alias: { "pg-native": false } },
     output: {
       dir: join(bundles, folder),
       format: "cjs",

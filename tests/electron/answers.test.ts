@@ -37,6 +37,7 @@ describe("a first start", () => {
     expect(await got(host, "start", {})).toEqual({
       version: "0.0.0",
       host: "loopback",
+      library: { where: "here", name: "" },
       settings: FIRST_SETTINGS,
       count: 0,
       recent: [],
@@ -107,6 +108,7 @@ describe("a circuit in the library", () => {
       circuit: edited,
       bench: BENCH,
       benchVersion: 3,
+      isBenchOlder: false,
       known: false,
     });
     const { versions } = await got(again, "circuits.versions", { id });

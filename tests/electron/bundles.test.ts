@@ -32,6 +32,7 @@ const TO_READ = [
   "www.apache.org",
   "www.freetype.org",
   "www.microsoft.com",
+  "www.postgresql.org",
   "www.typescriptlang.org",
 ];
 /** Examples by which a package tries whether an address can be read at all. */
