@@ -25,11 +25,10 @@ export function readEntry(
     const shows = valuesOf(typed, active, nominalVolts);
     return shows.ok ? ok([{ step: active, shows: shows.value }]) : shows;
   }
-  const pieces = [...typed.matchAll(/(\d+)\s*=\s*([^=]*?)\s*(?=\d+\s*=|$)/g)];
-  const rest = pieces.reduce((text, [piece]) => text.replace(piece, ""), typed).replace(/[\s,;]/g, "");
-  if (pieces.length === 0 || rest !== "") return refuse("reading-column", { typed });
+  const column = columnIn(typed);
+  if (column === null) return refuse("reading-column", { typed });
   const entries: Entry[] = [];
-  for (const [, row = "", values = ""] of pieces) {
+  for (const [row, values] of column) {
     const step = steps.find(({ number }) => number === Number(row));
     if (!step) return refuse("reading-row", { row, rows: steps.length });
     const shows = valuesOf(values, step, nominalVolts);
@@ -37,6 +36,28 @@ export function readEntry(
     entries.push({ step, shows: shows.value });
   }
   return ok(entries);
+}
+
+/**
+ * The rows of a column and what was typed for each: between two equals signs stand the values of one row and the number of the
+ * next. Null where a number is missing. Cut by hand: a pattern that looks for both at once takes ages over a long line of blanks.
+ */
+function columnIn(typed: string): readonly (readonly [row: string, values: string])[] | null {
+  const pieces = typed.split("=").map((piece) => piece.trim());
+  const numbers = pieces.slice(0, -1).map(lastDigits);
+  const before = pieces[0]!.slice(0, pieces[0]!.length - numbers[0]!.length);
+  if (numbers.includes("") || /[^\s,;]/.test(before)) return null;
+  return numbers.map((row, at) => {
+    const piece = pieces[at + 1]!;
+    return [row, piece.slice(0, piece.length - (numbers[at + 1]?.length ?? 0)).trim()];
+  });
+}
+
+/** The digits that a text ends with. */
+function lastDigits(text: string): string {
+  let from = text.length;
+  while (from > 0 && /\d/.test(text[from - 1]!)) from--;
+  return text.slice(from);
 }
 
 function valuesOf(typed: string, step: Step, nominalVolts: Volts): Outcome<readonly Shows[]> {

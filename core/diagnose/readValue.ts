@@ -83,7 +83,7 @@ export function unitTyped(typed: string): keyof typeof UNITS | null {
 
 /** A number with its unit or without, in volts, ohms or amps; more than can be is refused. */
 function figureIn(text: string, typed: string, { instrument, expect, nominalVolts }: ReadFor): Outcome<number> {
-  const [, number = "", unit = ""] = /^([-+]?\d*[.,]?\d+)\s*([a-zµω]*)$/.exec(text) ?? [];
+  const [, number = "", unit = ""] = /^([-+]?(?:\d+(?:[.,]\d+)?|[.,]\d+))\s*([a-zµω]*)$/.exec(text) ?? [];
   const value = Number(number.replace(",", "."));
   if (number === "" || !Number.isFinite(value))
     return refuse("reading-value", { typed, words: "a number such as 11.9" });

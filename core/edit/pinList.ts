@@ -16,6 +16,8 @@ export interface PinRow {
   readonly wrong: Refusal | null;
 }
 
+/** Signs of a row that are read at most. */
+const MOST_SIGNS = 400;
 /** A colour of so many codes may stretch over as many words: "DK GRN/LT BLU". */
 const MOST_WORDS = 3;
 /** Letters that are joined without a mark are taken for two codes at most, so that words are none. */
@@ -42,6 +44,11 @@ export function pinList(text: string, codes: Circuit["colourCodes"]): readonly P
 }
 
 function rowOf(text: string, codes: Circuit["colourCodes"]): PinRow {
+  // No row of a list is so long; what is pasted may be anything.
+  if (text.length > MOST_SIGNS) {
+    const pin = text.slice(0, MOST_SIGNS);
+    return { text: pin, pin: "", colour: null, words: pin, wrong: refuse("pin-spelling", { text: pin, pin }).refusal };
+  }
   const [, pin = "", tail = ""] =
     /^(?:(?:pin|cavity|place)\s+)?(\S+?)(?:[:.)=,]*\s+|[:.)=,]+$|$)(.*)$/isu.exec(text) ?? [];
   const rest = unmarked(tail);

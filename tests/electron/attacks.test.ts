@@ -1,4 +1,4 @@
-import { spawnSync } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { chmodSync, readdirSync, statSync } from "node:fs";
 import { connect, type Socket } from "node:net";
 import { join } from "node:path";
@@ -66,6 +66,20 @@ describe("many connections", () => {
     await vi.waitFor(() => expect(sockets.filter(({ closed }) => !closed).length).toBeLessThanOrEqual(130), 60_000);
     expect(loopback.lines.join("")).toContain(REFUSED_WORDS.waited);
     expect(loopback.lines.length).toBeLessThanOrEqual(20);
+  });
+
+  it("2,000 that come back as often as they are hung up on shut nobody out", async () => {
+    const loopback = await served();
+    const own = await cookieOf(loopback);
+    const storm = `const { connect } = require("node:net");
+      const come = () => connect(${loopback.port}, "127.0.0.1").on("error", () => {}).on("close", () => setImmediate(come));
+      for (let each = 0; each < 2000; each++) come();
+      setTimeout(process.exit, 20000);`;
+    const others = spawn(process.execPath, ["-e", storm], { stdio: "ignore" });
+    onTestFinished(() => void others.kill());
+    await vi.waitFor(() => expect(loopback.lines.join("")).toContain(REFUSED_WORDS.waited), 20_000);
+    // Each by a connection of its own, as one that was kept would be safe.
+    for (let time = 0; time < 20; time++) expect(await pageFor(loopback, own)).toBe(200);
   });
 
   it("never push out a connection that showed the person's cookie", async () => {
