@@ -53,7 +53,7 @@ export function Segment({ control, position, isRest, isNow, isHeld }: Shown) {
     type: "button" as const,
     className: `segment ${state} ${isRest ? "is-rest" : ""}`,
     "aria-pressed": isNow,
-    "aria-label": `${positionTitle(name)}${isRest ? ", rest" : ""}${springs ? ", springs back" : ""}`,
+    "aria-label": `${positionTitle(name)}${isRest && name !== "rest" ? ", rest" : ""}${springs ? ", springs back" : ""}`,
     tabIndex: isNow ? 0 : -1,
     "data-position": name,
   };
