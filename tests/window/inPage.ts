@@ -22,6 +22,14 @@ export function beyondTheEdge(): readonly string[] {
   return found;
 }
 
+/** Sets lines, letters and words as far apart as a person may wish them (WCAG 2.2, 1.4.12), or as they were. */
+export function setApart(isApart: boolean): void {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(`* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; }
+    p { margin-bottom: 2em !important; }`);
+  document.adoptedStyleSheets = isApart ? [sheet] : [];
+}
+
 /**
  * What can have the keys and does not show it by a line of at least 2 px, or lies under something else whole once it has them. A
  * dialog that is open keeps the rest from having them. The last press must have been a key.
