@@ -1,4 +1,6 @@
 import { randomUUID } from "node:crypto";
+import { resolve } from "node:path";
+import { type Outcome, ok, refuse } from "../../core/base/outcome.ts";
 import type { Volts } from "../../core/base/units.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { sleepingAmpsOf } from "../../core/diagnose/drain.ts";
@@ -70,6 +72,15 @@ export async function jobSaved(
     readings,
     batteryVolts,
   };
+  const isSame = typed.job !== undefined && resolve(typed.job) === resolve(typed.saveJob);
+  if (before && isSame) need(await unchangedSince(typed.saveJob, before));
   need(await writeJobFile(typed.saveJob, formatJob(circuit, job)));
   console.complain(`${typed.saveJob}: the job as it stands\n`);
+}
+
+/** Refuses `job-changed-elsewhere` where the file that a job was read from has it otherwise by now: another command kept it meanwhile. */
+async function unchangedSince(path: string, before: Job): Promise<Outcome<null>> {
+  const now = await readJobFile(path);
+  const isOther = now.ok && now.value.job.id === before.id && JSON.stringify(now.value.job) !== JSON.stringify(before);
+  return isOther ? refuse("job-changed-elsewhere", { file: path }) : ok(null);
 }

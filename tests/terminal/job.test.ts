@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { probeOrder } from "../../core/diagnose/order.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
+import { jobSaved } from "../../electron/terminal/job.ts";
 import { readJob } from "../../schemas/job.ts";
 import { got, VENTS as VENTS_CIRCUIT } from "../edit/given.ts";
 import { run, VENTS } from "./run.ts";
@@ -61,6 +62,25 @@ describe("order with a job file", () => {
     expect(out).toContain('another version of "Roof vents"');
     expect(jobIn("less.job.json").readings[1]?.red).toBe("X99-1");
     expect(jobIn("less.job.json").observed.gone).toBe("works");
+  });
+
+  it("writes over no job that another command changed since it was read", async () => {
+    const file = path("shared.job.json");
+    await run("order", VENTS, ...COMPLAINT, "--read", "X5-6 @ S1=on : 0.02V", "--save-job", file);
+    const [before, circuit] = [jobIn("shared.job.json"), VENTS_CIRCUIT];
+    const check = circuit.checks.find(({ id }) => id === before.complaint)!;
+    const seen = { complaint: { check, word: "dead" as const }, others: [] };
+    const stands = { seen, readings: before.readings, batteryVolts: 12.2 };
+    const said = { width: 80, hasColour: false, write: () => {}, complain: () => {} };
+    const mine = { job: file, saveJob: file };
+    // Both read it; the other is faster.
+    await jobSaved(said, circuit, before, { ...mine, told: "the other's" }, stands);
+    await expect(jobSaved(said, circuit, before, { ...mine, told: "mine" }, stands)).rejects.toMatchObject({
+      refusal: { code: "job-changed-elsewhere" },
+    });
+    expect(jobIn("shared.job.json").told).toBe("the other's");
+    await jobSaved(said, circuit, jobIn("shared.job.json"), { ...mine, told: "mine" }, stands);
+    expect(jobIn("shared.job.json").told).toBe("mine");
   });
 
   it("refuses with one sentence", async () => {

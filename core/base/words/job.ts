@@ -5,6 +5,8 @@ export const JOB_WORDS = {
   "job-none": "No job is in hand; begin one first.",
   "job-format": 'This is not a job file: its format says {format}, not "wirefathom/job".',
   "job-ending": "{file} must end in .job.json.",
+  "job-changed-elsewhere":
+    "The job in {file} was changed by another command meanwhile, so nothing was written. Go on from that file, or name another.",
   "job-text": "{what} has at most {most} characters, not {length}.",
   "verdict-unknown":
     "{suspect} is nothing that can be wrong with this circuit; write it as W14:open or X5-6:corroded=20.",
