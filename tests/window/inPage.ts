@@ -8,7 +8,7 @@ export function beyondTheEdge(): readonly string[] {
   const found: string[] = [];
   if (document.documentElement.scrollWidth > across)
     found.push(`the page is ${document.documentElement.scrollWidth} wide`);
-  const mayScroll = "svg, canvas, .sheet-canvas, .unseen, .strip, .print-pages, .view-scroll table, .chart";
+  const mayScroll = "svg, canvas, .sheet-canvas, .unseen, .strip, .views, .print-pages, .view-scroll table, .chart";
   for (const each of document.querySelectorAll<HTMLElement>("#app *")) {
     if (each.closest(mayScroll)) continue;
     const { right, width } = each.getBoundingClientRect();
