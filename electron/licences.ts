@@ -30,8 +30,8 @@ export const LICENCES_TAKEN: readonly string[] = [
 /** The list that is kept beside the source. */
 export const THIRD_PARTY_FILE = "THIRD-PARTY.md";
 
-/** What goes out without a bundler seeing it: read as a file when a sheet is set, run from its own folder, or fetched by name. */
-const UNSEEN = ["@ibm/plex-sans-condensed", "better-sqlite3", "electron", "pdfjs-dist"];
+/** What goes out without a bundler seeing it, some files of it and nothing that it needs to be installed: fonts, Electron, a reader. */
+const UNSEEN = ["@ibm/plex-sans-condensed", "electron", "pdfjs-dist"];
 /** Where a choice is offered, the one we took; where a package only says it in its text, what it says. */
 const CHOSEN: Readonly<Record<string, string>> = { "EPL-2.0 OR GPL-3.0-or-later": "EPL-2.0" };
 const SAID_IN_TEXT: Readonly<Record<string, string>> = { "png-js": "MIT" };
@@ -81,7 +81,8 @@ export function thirdParties(root: string, seen: Iterable<string>): readonly Thi
   const lock = lockOf(root);
   const own = Object.keys(lock[""]?.dependencies ?? {});
   const folders = new Set(seen);
-  for (const name of [...own, ...UNSEEN]) addWithNeeds(lock, folders, "", name);
+  for (const name of own) addWithNeeds(lock, folders, "", name);
+  for (const name of UNSEEN) folders.add(`node_modules/${name}`);
   const all = [...folders].map((folder) => thirdParty(root, folder));
   const unlike = new Map(all.map((one) => [`${one.name}@${one.version}`, one]));
   return [...unlike.values()].toSorted((a, b) => (`${a.name}@${a.version}` < `${b.name}@${b.version}` ? -1 : 1));
