@@ -6,8 +6,8 @@ import { askable } from "../../core/lesson/questions.ts";
 import { Trouble } from "../editor/Trouble.tsx";
 import { useAsked } from "../editor/useAsk.ts";
 import { SelectChoice } from "../panels/Choice.tsx";
-import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { Opens } from "./Opens.tsx";
 import { useFocusBack } from "./useFocusBack.ts";
 
 interface Shown {
@@ -19,20 +19,7 @@ interface Shown {
 
 /** Has a scene ask something more: a button, and once it is pressed what can be asked there. */
 export function AskInScene(shown: Shown) {
-  const [isOpen, setIsOpen] = useState<boolean | null>(null);
-  if (isOpen) return <AskForm {...shown} close={() => setIsOpen(false)} />;
-  return (
-    <button
-      type="button"
-      // biome-ignore lint/a11y/noAutofocus: it comes back in place of the form that was just left
-      autoFocus={isOpen === false}
-      className="button is-quiet is-low"
-      onClick={() => setIsOpen(true)}
-    >
-      <Icon name="add" size={16} />
-      Ask the class something here
-    </button>
-  );
+  return <Opens words="Ask the class something here" form={(close) => <AskForm {...shown} close={close} />} />;
 }
 
 /** A point, that which is chosen on the drawing first, and a button for each thing that can be asked of it in the scene. */

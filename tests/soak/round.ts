@@ -1,25 +1,11 @@
 import type { Page } from "@playwright/test";
 import type { Lots } from "../lots.ts";
 import { place } from "../window/byKeys.ts";
+import { VIEWS } from "../window/everyView.ts";
 import { openView } from "../window/views.ts";
 
 /** Views that a round looks at, two in a round. */
-const LOOKED_AT = [
-  "Suspects",
-  "Readings",
-  "What works",
-  "Straight branch",
-  "Instruments",
-  "Shared paths",
-  "Faults",
-  "Fault cupboard",
-  "Position table",
-  "Condition",
-  "Class",
-  "List",
-  "Circuit",
-  "Printed pages",
-] as const;
+const LOOKED_AT = VIEWS.filter((view) => view !== "Probe order");
 const VIEWS_A_ROUND = 2;
 const THROWS_A_ROUND = 4;
 /** A round prints one time in so many. */

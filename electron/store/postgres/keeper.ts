@@ -1,6 +1,7 @@
-import { type Outcome, ok, type Refusal, refuse } from "../../../core/base/outcome.ts";
+import { type Outcome, ok, type Refusal } from "../../../core/base/outcome.ts";
 import { BIN_DAYS } from "../../../schemas/limits.ts";
 import { storeRefusal } from "../failure.ts";
+import { keptOpen } from "../keptOpen.ts";
 import type { Library, LibraryKeeper } from "../library.ts";
 import { nameOf, type ServerAddress } from "./address.ts";
 import { serverRefusal } from "./failure.ts";
@@ -22,9 +23,6 @@ interface Opened {
  * share it with. On opening, the first of each day empties the bin of old things and lets go of pictures that none names.
  */
 export function keepPostgres(address: ServerAddress, folder: string, now: () => Date, person: string): LibraryKeeper {
-  let isClosed = false;
-  let opening: Promise<Outcome<Opened>> | null = null;
-
   const open = async (): Promise<Outcome<Opened>> => {
     let server: Server | null = null;
     let opened: Outcome<Opened> | null = null;
@@ -45,28 +43,18 @@ export function keepPostgres(address: ServerAddress, folder: string, now: () => 
       if (!opened?.ok) await server?.close();
     }
   };
+  const kept = keptOpen(open);
   return {
     folder,
     place: { where: "server", name: nameOf(address) },
     library: async () => {
-      if (isClosed) return refuse("store-closed");
-      opening ??= open();
-      const asked = opening;
-      let isOpen = false;
-      try {
-        const opened = await asked;
-        isOpen = opened.ok;
-        return opened.ok ? ok(opened.value.library) : opened;
-      } finally {
-        if (!isOpen && opening === asked) opening = null;
-      }
+      const opened = await kept.get();
+      return opened.ok ? ok(opened.value.library) : opened;
     },
     takeNotices: (): readonly Refusal[] => [],
     close: async () => {
-      isClosed = true;
-      const opened = await opening;
-      opening = null;
-      if (opened?.ok) await opened.value.server.close();
+      const opened = await kept.end();
+      await opened?.server.close();
     },
   };
 }

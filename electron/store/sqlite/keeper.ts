@@ -2,6 +2,7 @@ import { join } from "node:path";
 import { remember } from "../../../core/base/memo.ts";
 import { type Outcome, ok, type Refusal, refuse } from "../../../core/base/outcome.ts";
 import { storeRefusal } from "../failure.ts";
+import { keptOpen } from "../keptOpen.ts";
 import type { Library, LibraryKeeper } from "../library.ts";
 import { identityOf, writeAnew } from "./away.ts";
 import { stampOf } from "./backup.ts";
@@ -20,8 +21,6 @@ const libraryIn: (store: Store) => Library = remember(sqliteLibrary);
 
 /** A keeper of the library in this folder. On opening it empties the bin of old things, lets go of pictures that none names, and makes the copy of the day. */
 export function keepStore(folder: string, now: () => Date, person = ""): StoreKeeper {
-  let isClosed = false;
-  let opening: Promise<Outcome<Store>> | null = null;
   let chores: Promise<void> = Promise.resolve();
   let notices: readonly Refusal[] = [];
   let identity: string | null = null;
@@ -75,27 +74,20 @@ export function keepStore(folder: string, now: () => Date, person = ""): StoreKe
       return refusal;
     }
   };
+  const kept = keptOpen(open);
   const store = async (): Promise<Outcome<Store>> => {
-    if (isClosed) return refuse("store-closed");
-    opening ??= open();
-    const asked = opening;
-    let isOpen = false;
-    try {
-      const opened = await asked;
-      isOpen = opened.ok;
-      if (!opened.ok || identityOf(file) === identity) {
-        if (opened.ok) choreOfTheDay(opened.value);
-        return opened;
-      }
-      anew ??= openAnew(opened.value).finally(() => {
-        anew = null;
-      });
-      const again = await anew;
-      if (again.ok) opening = Promise.resolve(again);
-      return again;
-    } finally {
-      if (!isOpen && opening === asked) opening = null;
+    const opened = await kept.get();
+    if (!opened.ok) return opened;
+    if (identityOf(file) === identity) {
+      choreOfTheDay(opened.value);
+      return opened;
     }
+    anew ??= openAnew(opened.value).finally(() => {
+      anew = null;
+    });
+    const again = await anew;
+    if (again.ok) kept.put(again.value);
+    return again;
   };
   return {
     folder,
@@ -111,11 +103,9 @@ export function keepStore(folder: string, now: () => Date, person = ""): StoreKe
       return taken;
     },
     close: async () => {
-      isClosed = true;
-      const opened = await opening;
-      opening = null;
+      const opened = await kept.end();
       await chores;
-      if (opened?.ok) closeStore(opened.value);
+      if (opened) closeStore(opened);
     },
   };
 }
