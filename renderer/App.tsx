@@ -1,22 +1,12 @@
 import { Suspense } from "react";
+import { KeySheet } from "./keys/KeySheet.tsx";
 import { LibraryView } from "./library/LibraryView.tsx";
 import { DropZone } from "./panels/DropZone.tsx";
 import { FailureGuard } from "./panels/FailureGuard.tsx";
 import { LiveRegion } from "./panels/LiveRegion.tsx";
 import { Notices } from "./panels/Notices.tsx";
 import { useApp, useAppStore } from "./state/AppContext.tsx";
-import {
-  BenchView,
-  BringIn,
-  ClassHere,
-  ExportDialog,
-  HandinsView,
-  HelpDialog,
-  KeySheet,
-  LearnerView,
-  PrintDialog,
-  ReportDialog,
-} from "./views.tsx";
+import { HandinsView, HelpDialog, LearnerView, OpenCircuit, ReportDialog } from "./views.tsx";
 
 /** The whole page: the bench where a circuit is open, else the library. */
 export function App() {
@@ -24,14 +14,10 @@ export function App() {
   const isOpen = useApp(({ open }) => open !== null);
   const isLearning = useApp(({ learning }) => learning !== null);
   const isMarking = useApp(({ handins }) => handins.isShown);
-  const isPrinting = useApp((state) => state.isPrinting);
-  const isExporting = useApp((state) => state.isExporting);
-  const bringing = useApp((state) => state.bringing);
   const isShowingKeys = useApp((state) => state.isShowingKeys);
   const hasReport = useApp((state) => state.report !== null);
   const help = useApp((state) => state.help);
   const isShowingReport = useApp((state) => state.isShowingReport);
-  const isClassHere = useApp(({ classroom }) => classroom.where === "here");
   return (
     <DropZone>
       <FailureGuard
@@ -40,13 +26,9 @@ export function App() {
         showReport={hasReport ? () => dispatch({ do: "show-report" }) : null}
       >
         <Suspense>
-          {isMarking ? <HandinsView /> : isOpen ? <BenchView /> : isLearning ? <LearnerView /> : <LibraryView />}
+          {isMarking ? <HandinsView /> : isOpen ? <OpenCircuit /> : isLearning ? <LearnerView /> : <LibraryView />}
         </Suspense>
-        <Suspense>{isPrinting && <PrintDialog />}</Suspense>
-        <Suspense>{isExporting && <ExportDialog />}</Suspense>
-        <Suspense>{bringing && isOpen && <BringIn files={bringing} />}</Suspense>
-        <Suspense>{isShowingKeys && <KeySheet />}</Suspense>
-        <Suspense>{isClassHere && <ClassHere />}</Suspense>
+        {isShowingKeys && <KeySheet />}
       </FailureGuard>
       <Suspense>{help !== null && <HelpDialog topic={help} />}</Suspense>
       <Suspense>{isShowingReport && <ReportDialog />}</Suspense>

@@ -9,22 +9,12 @@ function late<Props>(read: () => Promise<ComponentType<Props>>): LazyExoticCompo
   return lazy(once);
 }
 
-/** The bench: a circuit that is open. */
-export const BenchView = late(async () => (await import("./panels/BenchView.tsx")).BenchView);
+/** A circuit that is open, with all that may lie over it: what a key opens there is not waited for. */
+export const OpenCircuit = late(async () => (await import("./panels/OpenCircuit.tsx")).OpenCircuit);
 /** An exercise worked on. */
 export const LearnerView = late(async () => (await import("./learner/LearnerView.tsx")).LearnerView);
 /** What was handed in, opened by an instructor. */
 export const HandinsView = late(async () => (await import("./instructor/HandinsView.tsx")).HandinsView);
-/** What a class sees, over the whole screen. */
-export const ClassHere = late(async () => (await import("./class/ClassHere.tsx")).ClassHere);
-/** Files to hand on. */
-export const ExportDialog = late(async () => (await import("./export/ExportDialog.tsx")).ExportDialog);
-/** Sheets to print. */
-export const PrintDialog = late(async () => (await import("./print/PrintDialog.tsx")).PrintDialog);
-/** Printed pages brought in. */
-export const BringIn = late(async () => (await import("./printed/BringIn.tsx")).BringIn);
-/** Every key. */
-export const KeySheet = late(async () => (await import("./keys/KeySheet.tsx")).KeySheet);
 /** Help. */
 export const HelpDialog = late(async () => (await import("./help/HelpDialog.tsx")).HelpDialog);
 /** A report of a fault of the program. */

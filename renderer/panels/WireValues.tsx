@@ -34,7 +34,7 @@ export function WireValues({ circuit, wire }: { readonly circuit: Circuit; reado
       <ValueField
         label="Measured ohms"
         value={text(ohms)}
-        usual="by size and length"
+        usual="as computed"
         unit="Ω"
         change={(typed) => (bench) => changeOhms(bench, id, typed)}
       />
