@@ -11,7 +11,7 @@ export const ABOUT_CALLS = {
       version: z.string(),
       /** What it runs on, and the system. */
       runsOn: z.string(),
-      /** Where the library lies, and where reports do. */
+      /** Where the library lies: a folder of this machine or the name of a server; and the folder of reports. */
       library: z.string(),
       reports: z.string(),
     }),

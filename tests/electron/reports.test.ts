@@ -67,4 +67,6 @@ it("of a page is kept as the page tells it, and told where it lies", async () =>
     library: folder,
     reports: join(folder, "reports"),
   });
+  const keeper = { ...host.keeper, place: { where: "server", name: "school on 127.0.0.1" } as const };
+  expect(await got({ ...host, keeper }, "about", {})).toMatchObject({ library: "school on 127.0.0.1" });
 });
