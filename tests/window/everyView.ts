@@ -32,8 +32,10 @@ const WORKER_MS = 40_000;
 export async function everyView(page: Page, folder: string, look: Look): Promise<void> {
   await look("library");
   await page.getByRole("button", { name: "Hand-ins" }).click();
+  const back = page.getByRole("button", { name: "Back", exact: true });
+  await expect(back).toBeVisible();
   await look("hand-ins");
-  await page.getByRole("button", { name: "Back", exact: true }).click();
+  await back.click();
   await openSample(page, "Horn");
   await openView(page, "Probe order");
   await page.locator("aside").getByRole("button", { name: "Low horn sounds" }).click();
@@ -59,6 +61,11 @@ async function dialogs(page: Page, look: Look): Promise<void> {
   await look("class wall");
   await page.keyboard.press("Escape");
   await page.keyboard.press("F1");
+  await expect(page.getByRole("article")).toBeVisible();
+  await look("help");
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Shift+F1");
+  await expect(page.getByRole("dialog", { name: "Keys and commands" })).toBeVisible();
   await look("keys");
   await page.keyboard.press("Escape");
   await page.keyboard.press("Control+f");
