@@ -1,7 +1,8 @@
-import { useEffect, useRef, useState } from "react";
+import { useRef, useState } from "react";
 import { TAKE_HOME_WORDS } from "../../core/base/words/takeHome.ts";
 import { Choice } from "../panels/Choice.tsx";
 import { Icon } from "../panels/Icon.tsx";
+import { useModal } from "../panels/useModal.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
 import type { Export, PictureInk } from "./exports.ts";
@@ -37,16 +38,7 @@ export function ExportDialog() {
   const theme = useApp((state) => state.theme);
   const hasScenes = useApp((state) => (circuitNow(state)?.scenes.length ?? 0) > 0);
   const [ink, setInk] = useState<PictureInk>(theme);
-  useEffect(() => {
-    const before = document.activeElement;
-    dialog.current?.showModal();
-    return () => {
-      // The print dialog, out of which one may come here, is gone by then; its button is not.
-      const isThere = before?.isConnected && before !== document.body;
-      const back = isThere ? before : document.querySelector(".acts-print");
-      if (back instanceof HTMLElement) back.focus({ preventScroll: true });
-    };
-  }, []);
+  useModal(dialog);
   const close = (): void => dispatch({ do: "close-export" });
   const rows = (all: readonly Row[]) =>
     all.map(({ what, title, about }) => (

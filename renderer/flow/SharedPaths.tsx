@@ -19,6 +19,7 @@ export function SharedPaths() {
   return (
     <>
       <header className="view-head">
+        <h2 className="unseen">Shared paths</h2>
         <label className="field">
           <span className="unseen">Fuse, splice, ground, connector or wire</span>
           <select value={place} onChange={(event) => dispatch({ do: "show-shares", place: event.target.value })}>

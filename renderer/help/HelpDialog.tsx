@@ -1,8 +1,9 @@
 import "../style/help.css";
-import { useEffect, useRef, useState } from "react";
+import { useRef, useState } from "react";
 import { HELP, type HelpTopic, HELP_WORDS as WORDS } from "../../core/base/words/help/index.ts";
 import { TAKE_HOME_WORDS } from "../../core/base/words/takeHome.ts";
 import { Icon } from "../panels/Icon.tsx";
+import { useModal } from "../panels/useModal.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { About } from "./About.tsx";
 import { HelpBlocks } from "./HelpBlocks.tsx";
@@ -16,14 +17,7 @@ export function HelpDialog({ topic }: { readonly topic: HelpTopic }) {
   const article = useRef<HTMLElement>(null);
   const [typed, setTyped] = useState("");
   const close = (): void => dispatch({ do: "close-help" });
-  useEffect(() => {
-    const before = document.activeElement;
-    dialog.current?.showModal();
-    article.current?.focus();
-    return () => {
-      if (before instanceof HTMLElement) before.focus({ preventScroll: true });
-    };
-  }, []);
+  useModal(dialog, article);
   const show = (next: HelpTopic): void => {
     dispatch({ do: "open-help", topic: next });
     article.current?.scrollTo({ top: 0 });

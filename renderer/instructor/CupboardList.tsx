@@ -85,7 +85,10 @@ function Row({ row, isOpen }: { readonly row: CupboardRow; readonly isOpen: bool
           <Icon name="onward" size={16} />
           <b className="together">{target}</b>
           <span className="small">{about}</span>
-          <span className="cupboard-count small">{faults.length}</span>
+          <span className="cupboard-count small">
+            {faults.length}
+            <span className="unseen"> faults</span>
+          </span>
         </summary>
         {isShown && (
           <ul>

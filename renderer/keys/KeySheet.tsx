@@ -1,7 +1,8 @@
-import { useEffect, useRef, useState } from "react";
+import { useRef, useState } from "react";
 import { NO_OWN_KEYS, type OwnKeys } from "../../core/edit/keys/ownKeys.ts";
 import type { ChangeableId } from "../../core/edit/keys/rows.ts";
 import { Icon } from "../panels/Icon.tsx";
+import { useModal } from "../panels/useModal.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { KeyRow } from "./KeyRow.tsx";
 import { keyGroups } from "./keySearch.ts";
@@ -23,14 +24,7 @@ export function KeySheet() {
   const groups = keyGroups(typed, hasCommandKey(), own, changed);
   const take = (keys: OwnKeys): void => dispatch({ do: "set", settings: { keys } });
   const close = (): void => dispatch({ do: "close-keys" });
-  useEffect(() => {
-    const before = document.activeElement;
-    dialog.current?.showModal();
-    field.current?.focus();
-    return () => {
-      if (before instanceof HTMLElement) before.focus({ preventScroll: true });
-    };
-  }, []);
+  useModal(dialog, field);
   return (
     <dialog
       className="card key-sheet"

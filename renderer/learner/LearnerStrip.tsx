@@ -55,7 +55,7 @@ function LearnerControl({ circuit, control }: { readonly circuit: Circuit; reado
               type="button"
               className={`segment ${state} ${isRest ? "is-rest" : ""}`}
               aria-pressed={isNow}
-              aria-label={`${positionTitle(name)}${isRest ? ", rest" : ""}${springs ? ", held there" : ""}, ${price}`}
+              aria-label={`${positionTitle(name)}${isRest && name !== "rest" ? ", rest" : ""}${springs ? ", held there" : ""}, ${price}`}
               data-position={name}
               onClick={() => refusalOf(attempt, to(name))?.code !== "move-stands" && make(to(name))}
             >

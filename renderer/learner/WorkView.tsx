@@ -68,15 +68,17 @@ function Seen({ attempt }: { readonly attempt: Attempt }) {
     <section>
       <h3>{SAY.seen}</h3>
       {loads.length === 0 && <p className="small">{hasThrown ? SAY.nothingWorks : SAY.notThrown}</p>}
-      <ul>
-        {loads.map(({ part, does }) => (
-          <li key={part} className="learner-row">
-            <b className="together">{part}</b>
-            <bdi>{nameOf(circuit, part)}</bdi>
-            <span className="learner-end">{DOES[does] ?? does}</span>
-          </li>
-        ))}
-      </ul>
+      {loads.length > 0 && (
+        <ul>
+          {loads.map(({ part, does }) => (
+            <li key={part} className="learner-row">
+              <b className="together">{part}</b>
+              <bdi>{nameOf(circuit, part)}</bdi>
+              <span className="learner-end">{DOES[does] ?? does}</span>
+            </li>
+          ))}
+        </ul>
+      )}
     </section>
   );
 }

@@ -8,15 +8,17 @@ const LISTS = 2;
 /** Whoever comes back from a bench has the keys on what opened it: what had them there is gone. */
 export function useReturning(): void {
   const circuits = useApp(({ shelf }) => shelf.circuits);
+  const attempts = useApp((state) => state.attempts);
   const last = useApp(({ shelf }) => shelf.last);
   const isBack = useApp(({ brought, shelf }) => brought > 0 && shelf.isRead);
   const lists = useRef(new Set<unknown>());
+  const exercises = useRef(new Set<unknown>());
   const given = useRef<Element | null>(null);
   useEffect(() => {
-    if (!isBack || lists.current.add(circuits).size > LISTS) return;
+    if (!isBack || lists.current.add(circuits).size > LISTS || exercises.current.add(attempts).size > LISTS) return;
     const now = document.activeElement;
     if (now !== document.body && now !== given.current) return;
     focusOpener(last);
     given.current = document.activeElement;
-  }, [isBack, circuits, last]);
+  }, [isBack, circuits, attempts, last]);
 }

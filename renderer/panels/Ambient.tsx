@@ -22,8 +22,9 @@ export function Ambient({
   return (
     <div className="ambient">
       <label className={isWrong ? "field is-wrong" : "field"}>
-        <span className="unseen">Ambient temperature</span>
-        <span className="small">Ambient</span>
+        <span className="small">
+          Ambient<span className="unseen"> temperature</span>
+        </span>
         <input
           className="figures"
           inputMode="numeric"

@@ -30,6 +30,7 @@ export function PositionTableView() {
   return (
     <>
       <header className="view-head">
+        <h2 className="unseen">Position table</h2>
         <div className="table-choice">
           <label className="field">
             <span className="unseen">Connector</span>

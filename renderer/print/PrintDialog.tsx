@@ -1,6 +1,7 @@
-import { useEffect, useRef } from "react";
+import { useRef } from "react";
 import { base64Of } from "../host/base64.ts";
 import { Icon } from "../panels/Icon.tsx";
+import { useModal } from "../panels/useModal.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
 import { PrintChoices } from "./PrintChoices.tsx";
@@ -15,7 +16,7 @@ export function PrintDialog() {
   const hasPages = useApp(({ open }) => (open?.pages.answer?.length ?? 0) > 0 && open?.pages.isOld === false);
   const under = useUnderPages();
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => dialog.current?.showModal(), []);
+  useModal(dialog);
   const isOnPaper = useOnPaper(dialog);
   const close = (): void => dispatch({ do: "close-print" });
   const save = async (): Promise<void> => {

@@ -1,8 +1,9 @@
-import { useEffect, useRef, useState } from "react";
+import { useRef, useState } from "react";
 import { sentence } from "../../core/base/words.ts";
 import { Trouble } from "../editor/Trouble.tsx";
 import { Choice } from "../panels/Choice.tsx";
 import { Icon } from "../panels/Icon.tsx";
+import { useModal } from "../panels/useModal.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
 import { counted } from "../words/figures.ts";
@@ -27,7 +28,7 @@ export function BringIn({ files }: { readonly files: readonly File[] }) {
   const [trouble, setTrouble] = useState<string | null>(null);
   const dialog = useRef<HTMLDialogElement>(null);
   const going = useRef(new AbortController());
-  useEffect(() => dialog.current?.showModal(), []);
+  useModal(dialog);
   const pages = sources.flatMap((source) =>
     (chosen.get(source) ?? (source.pages === 1 ? [1] : [])).map((page): ChosenPage => ({ source, page })),
   );

@@ -34,17 +34,19 @@ export function PrintedView() {
         </Empty>
       )}
       <BringButton />
-      <ol className="circuit-rows printed-rows" aria-label="Printed pages under this page, the topmost first">
-        {underlays.toReversed().map((underlay, index) => (
-          <PrintedRow
-            key={underlay.id}
-            page={page}
-            underlay={underlay}
-            at={underlays.length - 1 - index}
-            count={underlays.length}
-          />
-        ))}
-      </ol>
+      {underlays.length > 0 && (
+        <ol className="circuit-rows printed-rows" aria-label="Printed pages under this page, the topmost first">
+          {underlays.toReversed().map((underlay, index) => (
+            <PrintedRow
+              key={underlay.id}
+              page={page}
+              underlay={underlay}
+              at={underlays.length - 1 - index}
+              count={underlays.length}
+            />
+          ))}
+        </ol>
+      )}
       <Elsewhere circuit={circuit} page={page} />
     </div>
   );

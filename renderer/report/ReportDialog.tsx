@@ -1,7 +1,8 @@
 import "../style/report.css";
-import { useEffect, useRef, useState } from "react";
+import { useRef, useState } from "react";
 import { REPORT_WORDS as WORDS } from "../../core/base/words/report.ts";
 import { Icon } from "../panels/Icon.tsx";
+import { useModal } from "../panels/useModal.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 
 /** The report of the last fault of the program itself, to be read, copied or saved by the person alone. Escape closes. */
@@ -12,13 +13,7 @@ export function ReportDialog() {
   const text = useRef<HTMLTextAreaElement>(null);
   const [isCopied, setCopied] = useState(false);
   const close = (): void => dispatch({ do: "close-report" });
-  useEffect(() => {
-    const before = document.activeElement;
-    dialog.current?.showModal();
-    return () => {
-      if (before instanceof HTMLElement) before.focus({ preventScroll: true });
-    };
-  }, []);
+  useModal(dialog);
   if (!report) return null;
   const copy = (): void => {
     text.current?.select();

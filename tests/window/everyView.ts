@@ -32,10 +32,9 @@ const WORKER_MS = 40_000;
 export async function everyView(page: Page, folder: string, look: Look): Promise<void> {
   await look("library");
   await page.getByRole("button", { name: "Hand-ins" }).click();
-  const back = page.getByRole("button", { name: "Back", exact: true });
-  await expect(back).toBeVisible();
+  await expect(page.getByRole("heading", { name: "Hand-ins" })).toBeVisible();
   await look("hand-ins");
-  await back.click();
+  await page.getByRole("button", { name: "Back", exact: true }).click();
   await openSample(page, "Horn");
   await openView(page, "Probe order");
   await page.locator("aside").getByRole("button", { name: "Low horn sounds" }).click();
@@ -60,14 +59,15 @@ async function dialogs(page: Page, look: Look): Promise<void> {
   await page.keyboard.press("q");
   await look("class wall");
   await page.keyboard.press("Escape");
-  await page.keyboard.press("F1");
-  await expect(page.getByRole("article")).toBeVisible();
-  await look("help");
-  await page.keyboard.press("Escape");
-  await page.keyboard.press("Shift+F1");
-  await expect(page.getByRole("dialog", { name: "Keys and commands" })).toBeVisible();
-  await look("keys");
-  await page.keyboard.press("Escape");
+  for (const [key, name] of [
+    ["F1", "Help"],
+    ["Shift+F1", "Keys and commands"],
+  ] as const) {
+    await page.keyboard.press(key);
+    await expect(page.getByRole("dialog", { name, exact: true })).toBeVisible();
+    await look(name);
+    await page.keyboard.press("Escape");
+  }
   await page.keyboard.press("Control+f");
   await page.keyboard.type("E1");
   await look("find");
@@ -116,4 +116,5 @@ async function learner(page: Page, folder: string, look: Look): Promise<void> {
     await look(`learner's ${view}`);
   }
   await page.getByRole("button", { name: "back to the library" }).click();
+  await expect(page.locator(".library :focus")).toHaveCount(1);
 }

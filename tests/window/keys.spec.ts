@@ -78,6 +78,7 @@ story(
     await expect(print).toBeVisible();
     await page.keyboard.press("Escape");
     await expect(print).toBeHidden();
+    await expect(page.getByRole("application")).toBeFocused();
     await page.keyboard.press("Control+w");
     await expect(page).toHaveTitle("Wirefathom");
   },
@@ -92,6 +93,8 @@ story(
     const openSheet = async (words: string): Promise<void> => {
       await program.page.getByRole("application").focus();
       await program.page.keyboard.press("Shift+F1");
+      // The sheet is loaded when it is first opened.
+      await expect(sheetOf().getByRole("searchbox")).toBeFocused();
       await program.page.keyboard.type(words);
     };
     const tabTo = async (name: string): Promise<void> => {

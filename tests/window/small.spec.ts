@@ -37,6 +37,14 @@ story("at twice the size every page can be reached, however long the title of th
   await other.click();
   await expect(page.getByRole("application", { name: /Rear and brake lamps/ })).toBeVisible();
   expect(await barIsClear(page)).toBe(true);
+
+  // A page that is the only one gives way as well, and what is found is in the window.
+  await page.keyboard.press("Control+w");
+  await openSample(page, "Horn");
+  expect(await barIsClear(page)).toBe(true);
+  await page.keyboard.press("Control+f");
+  await page.keyboard.type("E1");
+  await expect(page.locator(".find-card")).toBeInViewport({ ratio: 1 });
 });
 
 story(
