@@ -40,7 +40,7 @@ interface Known {
 let program = "";
 beforeAll(async () => {
   program = await bundledHost();
-});
+}, 60_000);
 
 describe("a host killed in the middle of a person's edits", () => {
   it("has every edit that it said it had kept, whole, with its undo history", async () => {
