@@ -4,19 +4,36 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { LuDecomposition, Matrix } from "ml-matrix";
 import type { Rig } from "../../core/live/rig.ts";
+import type { Element } from "../../core/solve/element.ts";
 import { emptyFactor, refactor, touchAll } from "../../core/solve/factor.ts";
 import { inverseDiagonal } from "../../core/solve/inverse.ts";
 import { chordAt, tableOf } from "../../core/solve/laws.ts";
 import { deckOf } from "../reference/deck.ts";
 import { INSTALL, TOLERANCES } from "../reference/ngspice.ts";
+import { presentElements } from "../reference/present.ts";
 import { medianMs } from "./measure.ts";
+
+/** Ohms of an open contact in a deck that is timed. */
+const OPEN_OHMS = 1e9;
+
+/**
+ * The deck of a rig as a general solver is given it: whole, an open contact a resistor of a gigohm. Where answers are compared what
+ * is open is left out, with all behind it; but a solver that is to answer for every switch has it all.
+ */
+function wholeDeckOf(rig: Rig): string {
+  const present = presentElements(rig);
+  const whole = rig.network.elements.map(({ element: { a, b } }, index): Element | null =>
+    rig.isOpen[index] === 1 ? { law: "resistor", a, b, ohms: OPEN_OHMS } : present[index]!,
+  );
+  return deckOf(rig, undefined, whole).text;
+}
 
 /** Milliseconds of one process of the reference for one operating point of this circuit, from start to end: a median. */
 export function referenceMs(rig: Rig, times = 15): number {
   const room = mkdtempSync(join(tmpdir(), "wirefathom-bench-"));
   try {
     const file = join(room, "bench.cir");
-    writeFileSync(file, `${deckOf(rig).text}.options ${TOLERANCES[0]} itl1=500\n.op\n.end\n`);
+    writeFileSync(file, `${wholeDeckOf(rig)}.options ${TOLERANCES[0]} itl1=500\n.op\n.end\n`);
     return medianMs(
       () => {
         const { error } = spawnSync("ngspice", ["-b", file], { stdio: "ignore" });
@@ -39,7 +56,7 @@ const ASKED = 40;
 export function inProcessMs(rig: Rig): number {
   const room = mkdtempSync(join(tmpdir(), "wirefathom-bench-"));
   try {
-    const { text } = deckOf(rig);
+    const text = wholeDeckOf(rig);
     const [, altered, ohms] = /^R(\d+) \S+ \S+ (\S+)$/m.exec(text)!;
     const spent = (times: number): number => {
       const asks = Array.from(

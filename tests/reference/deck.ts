@@ -36,8 +36,7 @@ export interface Piece {
  * A settled rig as a deck, with its contacts frozen. What is open is left out, and so is every island that nothing
  * joins to the battery's negative post: the reference would make up volts for it.
  */
-export function deckOf(rig: Rig, ambientC = 20): Deck {
-  const elements = presentElements(rig, ambientC);
+export function deckOf(rig: Rig, ambientC = 20, elements = presentElements(rig, ambientC)): Deck {
   const same = new Sets(rig.network.nodeCount);
   const joined = new Sets(rig.network.nodeCount);
   const held = new Sets(rig.network.nodeCount);
