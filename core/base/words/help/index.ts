@@ -8,7 +8,7 @@ const ABOUT = {
     title: "About Wirefathom",
     also: "version, licence, third party, open source, privacy, where is my library",
     blocks: [
-      "Nothing leaves this computer: no account, no count of users, no look for updates, no page of the web. The program opens no connection but the one between itself and its own window.",
+      "Nothing leaves this computer: no account, no count of users, no look for updates, no page of the web. The program opens no connection but the one between itself and its own window, and one to the server of a shared library where you chose that.",
     ],
   },
 } as const satisfies Readonly<Record<string, HelpPage>>;
