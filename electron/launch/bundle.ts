@@ -3,7 +3,7 @@ import { join, relative } from "node:path";
 
 /** Earlier bundles that stay: a program that still runs from one loads some of it late. */
 const KEPT = 2;
-/** What no bundle holds: what is built of machine code, and what only builds. */
+/** What this bundle does not hold: machine code, what only builds, and the large one that only a PDF needs. */
 const OUTSIDE = ["better-sqlite3", "electron", "pdfkit", "rolldown", "vite"];
 
 /**

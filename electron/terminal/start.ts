@@ -1,8 +1,9 @@
-import { fileURLToPath } from "node:url";
+import { join } from "node:path";
+import { ROOT } from "../root.ts";
 import { runTerminal } from "./program.ts";
 import { screen } from "./screen.ts";
 
-const SAMPLE = fileURLToPath(new URL("../../samples/1-roof-vents.circuit.json", import.meta.url));
+const SAMPLE = join(ROOT, "samples", "1-roof-vents.circuit.json");
 
 /** What `npm start` shows: a sample in one position, one wire explained, and where to probe. */
 const TOUR: readonly (readonly [title: string, words: readonly string[]])[] = [

@@ -28,19 +28,19 @@ function wholeDeckOf(rig: Rig): string {
   return deckOf(rig, undefined, whole).text;
 }
 
+/** Runs a deck by a process of the reference. Throws one line where that is missing. */
+function runDeck(file: string): void {
+  const { error } = spawnSync("ngspice", ["-b", file], { stdio: "ignore" });
+  if (error) throw new Error(INSTALL);
+}
+
 /** Milliseconds of one process of the reference for one operating point of this circuit, from start to end: a median. */
 export function referenceMs(rig: Rig, times = 15): number {
   const room = mkdtempSync(join(tmpdir(), "wirefathom-bench-"));
   try {
     const file = join(room, "bench.cir");
     writeFileSync(file, `${wholeDeckOf(rig)}.options ${TOLERANCES[0]} itl1=500\n.op\n.end\n`);
-    return medianMs(
-      () => {
-        const { error } = spawnSync("ngspice", ["-b", file], { stdio: "ignore" });
-        if (error) throw new Error(INSTALL);
-      },
-      { times, mostMs: 4_000, warmMs: 0 },
-    );
+    return medianMs(() => runDeck(file), { times, mostMs: 4_000, warmMs: 0 });
   } finally {
     rmSync(room, { recursive: true, force: true });
   }
@@ -66,7 +66,7 @@ export function inProcessMs(rig: Rig): number {
       const file = join(room, `${times}.cir`);
       const control = [".control", ...asks, "quit", ".endc"].join("\n");
       writeFileSync(file, `${text}.options ${TOLERANCES[0]} itl1=500\n${control}\n.end\n`);
-      return medianMs(() => void spawnSync("ngspice", ["-b", file], { stdio: "ignore" }), {
+      return medianMs(() => runDeck(file), {
         times: 5,
         mostMs: 6_000,
         warmMs: 0,

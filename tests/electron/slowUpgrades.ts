@@ -1,4 +1,4 @@
-import type { Upgrade } from "../../electron/store/sqlite/upgrades.ts";
+import type { Upgrade } from "../../electron/store/upgradeStep.ts";
 
 /** Rows that a slow upgrade writes: long enough to be killed in the middle of it. */
 export const SLOW_ROWS = 60_000;

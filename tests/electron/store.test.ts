@@ -11,8 +11,9 @@ import { keepStore } from "../../electron/store/sqlite/keeper.ts";
 import { listCircuits } from "../../electron/store/sqlite/list.ts";
 import { closeStore, copyOfTheDay, openStore, STORE_FILE, type Store } from "../../electron/store/sqlite/open.ts";
 import { saveCircuit } from "../../electron/store/sqlite/save.ts";
-import { UPGRADES, type Upgrade } from "../../electron/store/sqlite/upgrades.ts";
+import { UPGRADES } from "../../electron/store/sqlite/upgrades.ts";
 import { circuitInVersion, versionsOf } from "../../electron/store/sqlite/versions.ts";
+import type { Upgrade } from "../../electron/store/upgradeStep.ts";
 import { code, MORNING, ownFolder, value } from "./library.ts";
 import { ROOT, sample } from "./sample.ts";
 

@@ -1,6 +1,7 @@
 import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
+import type { Upgrade } from "../upgradeStep.ts";
 import { SCHEMA, type Server } from "./server.ts";
-import { UPGRADES, type Upgrade } from "./upgrades.ts";
+import { UPGRADES } from "./upgrades.ts";
 
 /** Number of the lock under which upgrades are made: two programs that start at once go one after the other. */
 const LOCK = 1_464_226_888;

@@ -1,8 +1,4 @@
-/** A step that brings the tables to their next form. Applied once, in one transaction with its name. */
-export interface Upgrade {
-  readonly name: string;
-  readonly sql: string;
-}
+import type { Upgrade } from "../upgradeStep.ts";
 
 /**
  * All upgrades in the order of their names. One that has been given out never changes: a mistake in it is put right by the

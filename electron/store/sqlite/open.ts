@@ -3,13 +3,14 @@ import { access, mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { type Outcome, ok, type Refusal, refuse } from "../../../core/base/outcome.ts";
 import { isDamage, storeRefusal } from "../failure.ts";
+import type { Upgrade } from "../upgradeStep.ts";
 import { copiesIn, makeCopy, makeDailyCopy } from "./backup.ts";
 import { type Connection, connect, isEmpty, isOurs, isSound } from "./connect.ts";
 import { letGoOfLog, logKeptAside, logPutRight, putRight, putRightBefore } from "./mending/putRight.ts";
 import { isSuspect } from "./mending/suspect.ts";
 import type { Store } from "./store.ts";
 import { applyUpgrades, pendingUpgrades } from "./upgrade.ts";
-import { UPGRADES, type Upgrade } from "./upgrades.ts";
+import { UPGRADES } from "./upgrades.ts";
 
 export type { Store } from "./store.ts";
 

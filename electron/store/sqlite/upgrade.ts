@@ -1,6 +1,6 @@
 import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
+import type { Upgrade } from "../upgradeStep.ts";
 import type { Connection } from "./connect.ts";
-import type { Upgrade } from "./upgrades.ts";
 
 /**
  * The upgrades that a database still needs, in order. Refuses `store-newer` where those it has are not the first of

@@ -1,14 +1,9 @@
+import type { Upgrade } from "../upgradeStep.ts";
 import { ATTEMPTS_UPGRADE } from "./attemptsUpgrade.ts";
 import { BESIDES_UPGRADE } from "./besidesUpgrade.ts";
 import { JOBS_UPGRADE } from "./jobsUpgrade.ts";
 import { MARKS_UPGRADE } from "./marksUpgrade.ts";
 import { PICTURES_UPGRADE } from "./picturesUpgrade.ts";
-
-/** A step that brings the tables of a library to their next form. Applied once, in one transaction with its name. */
-export interface Upgrade {
-  readonly name: string;
-  readonly sql: string;
-}
 
 /**
  * All upgrades in the order of their names. One that has been given out never changes: a mistake in it is put right by
