@@ -1,6 +1,6 @@
 import { back, DIRECTIONS, type Direction, type RouteGrid } from "./routeGrid.ts";
 import { RouteHeap } from "./routeHeap.ts";
-import { BEND, boxRound, costAhead, type GoalBox, overCost, type Start, type Task } from "./routeRules.ts";
+import { BEND, boxRound, costAhead, type Goal, type GoalBox, overCost, type Start, type Task } from "./routeRules.ts";
 import { Taken, type Way } from "./routeTaken.ts";
 import { TileSet } from "./routeTiles.ts";
 
@@ -37,6 +37,8 @@ export class RouteSearch {
   private readonly heap = new RouteHeap();
   private task: Task = { starts: [], goals: [], rigid: null };
   private box: GoalBox = { left: 0, right: 0, top: 0, bottom: 0 };
+  /** What every way costs at least beyond the steps to the box of its goals. */
+  private last = 0;
   private best = { cost: NEVER, state: 0, goal: -1 };
 
   /** Searches on a grid with nothing taken on it yet. */
@@ -75,7 +77,7 @@ export class RouteSearch {
       const facing = (state & 3) as Direction;
       const x = node % columns;
       const y = (node - x) / columns;
-      if (this.cost[state]! + costAhead(this.box, x, y, facing) >= this.best.cost) break;
+      if (this.cost[state]! + costAhead(this.box, x, y, facing) + this.last >= this.best.cost) break;
       this.isDone[state] = 1;
       this.expand(state, x, y);
     }
@@ -85,6 +87,7 @@ export class RouteSearch {
   private begin(task: Task): void {
     this.task = task;
     this.box = boxRound(task.goals, this.grid.columns);
+    this.last = Math.min(...task.goals.map((goal) => this.lastCost(goal)));
     task.goals.forEach((goal, index) => {
       this.goalOn[goal.node] = index + 1;
       this.aimed.push(goal.node);
@@ -100,6 +103,12 @@ export class RouteSearch {
       const x = node % this.grid.columns;
       this.open(node, x, (node - x) / this.grid.columns, direction, cost, -1 - index);
     });
+  }
+
+  /** What the last step to a goal costs at least beyond its length, and all from there on. */
+  private lastCost({ node, enters, cost }: Goal): number {
+    if (enters === null) return cost;
+    return cost + Math.min(this.taken.enterLevel[node]!, this.taken.enterUpright[node]!) - 1;
   }
 
   /** Forgets the last search, and the tiles that it looked at. */
