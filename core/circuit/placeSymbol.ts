@@ -35,6 +35,7 @@ export function placeSymbol(shape: SymbolShape, place: PartPlace): PlacedShape {
   const isLying = turn === 90 || turn === 270;
   const corner = { x: Math.round(place.x), y: Math.round(place.y) };
   const move = (spot: Spot): Spot => {
+    if (turn === 0 && !isFlipped) return { x: corner.x + spot.x, y: corner.y + spot.y };
     const { x, y } = turned(isFlipped ? { x: shape.width - spot.x, y: spot.y } : spot, shape, turn);
     return { x: corner.x + x, y: corner.y + y };
   };

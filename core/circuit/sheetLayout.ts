@@ -11,7 +11,6 @@ import { flagSeen, type LooseEnd, looseEnd, looseEnds } from "./sheetFlags.ts";
 import { SheetMemory } from "./sheetMemory.ts";
 import { type NameMemory, nameMarks } from "./sheetNames.ts";
 import { type OwnWordRooms, type OwnWords, ownWords } from "./sheetOwnWords.ts";
-import { otherPoses } from "./sheetPose.ts";
 import { FROM_SYMBOL, inkBoxes, SheetRoom } from "./sheetRoom.ts";
 import { sheetRoutes } from "./sheetRoutes.ts";
 import {
@@ -287,11 +286,10 @@ const inkOf = remember((shape: PlacedShape) => edgesOf(shape.marks));
 const bladesKept = new WeakMap<SheetPart["placed"], readonly GridUnits[]>();
 
 /** The same for the blades of a part in every pose but its rest. */
-function bladesOf({ kind, view, rest, placed }: SheetPart): readonly GridUnits[] {
+function bladesOf({ placed, blades }: SheetPart): readonly GridUnits[] {
   const known = bladesKept.get(placed);
   if (known !== undefined) return known;
-  const marks = otherPoses(kind, view, rest).flatMap((pose) => placed(pose).marks);
-  const made = edgesOf(marks.filter((mark) => "role" in mark && mark.role === "contact-now"));
+  const made = edgesOf(blades());
   bladesKept.set(placed, made);
   return made;
 }

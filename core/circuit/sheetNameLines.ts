@@ -56,8 +56,8 @@ export class NameForm {
   isFreeAt(place: NamePlace, room: SheetRoom, margin: GridUnits): boolean {
     const boxes = this.boxesAt(place);
     for (let i = 0; i < boxes.length; i += 4) {
-      const [left, top, right, bottom] = [boxes[i]!, boxes[i + 1]!, boxes[i + 2]!, boxes[i + 3]!];
-      if (!room.hasRoom(left - margin, top - margin, right + margin, bottom + margin)) return false;
+      if (!room.hasRoom(boxes[i]! - margin, boxes[i + 1]! - margin, boxes[i + 2]! + margin, boxes[i + 3]! + margin))
+        return false;
     }
     return true;
   }

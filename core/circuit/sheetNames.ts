@@ -3,23 +3,20 @@ import type { GridUnits } from "../base/units.ts";
 import type { TextMark } from "../drawing/mark.ts";
 import { type Bounds, wrapText } from "../drawing/measure.ts";
 import { otherLinks } from "./sheetElsewhere.ts";
-import { NameForm, type NameLines, type NamePlace } from "./sheetNameLines.ts";
-import { around, homes, inside, NAME_GAP } from "./sheetNamePlaces.ts";
+import { NameForm, type NameLines } from "./sheetNameLines.ts";
+import { OpenPlaces } from "./sheetNameOpen.ts";
 import { neighboursWithin } from "./sheetNeighbours.ts";
 import type { OwnWords } from "./sheetOwnWords.ts";
 import { connectorsShownByName } from "./sheetPlugs.ts";
 import { type Differences, FARTHEST, type SheetRoom } from "./sheetRoom.ts";
 import { settingText } from "./sheetSettings.ts";
 import type { SheetPart, SheetSetup } from "./sheetSetup.ts";
-import type { Sight } from "./sheetSight.ts";
 import { type Step, type StepRoom, Steps } from "./sheetSteps.ts";
 import type { SheetType } from "./sheetType.ts";
 
 /** Widest line of a label before it is broken, and the width it is broken to where that finds no room. */
 const WIDE: GridUnits = 13;
 const NARROW: GridUnits = 7.2;
-/** How far a name stands off at most while it still says all. */
-const NEAR: GridUnits = 2.6;
 
 /** How the names of a page were set, at first and, where some had found no room, a second time. */
 export interface NameMemory {
@@ -42,7 +39,7 @@ export function nameMarks(
   own: ReadonlyMap<PartId, OwnWords>,
   before: NameMemory | null,
 ): { readonly names: ReadonlyMap<PartId, readonly TextMark[]>; readonly memory: NameMemory } {
-  const named = namedParts(setup, own);
+  const named = namedParts(setup, room, own);
   const outlines = new Set(setup.parts.map(({ shape }) => shape.outline));
   if (before && differs) markOther(differs, outlines, before.outlines);
   const tried = () => ({ room: room.copy(), differs: differs?.copy() ?? null });
@@ -64,31 +61,29 @@ function markOther(differs: Differences, now: ReadonlySet<Bounds>, before: Reado
     differs.mark([left - NEIGHBOUR, top - NEIGHBOUR, right + NEIGHBOUR, bottom + NEIGHBOUR]);
 }
 
-/** A part with the forms of its name from the fullest to the least, and what its name could be taken for. */
+/** A part and the places where its name has room. */
 interface Named {
   readonly part: SheetPart;
   /** All that its name is made of. */
   readonly made: readonly unknown[];
-  readonly forms: () => readonly NameForm[];
-  readonly neighbours: () => readonly Bounds[];
+  readonly places: OpenPlaces;
 }
 
-function namedParts(setup: SheetSetup, own: ReadonlyMap<PartId, OwnWords>): readonly Named[] {
+function namedParts(setup: SheetSetup, ground: SheetRoom, own: ReadonlyMap<PartId, OwnWords>): readonly Named[] {
   const neighboursOf = neighboursWithin(setup.parts, NEIGHBOUR);
   return setup.parts.map((part) => {
     const words = own.get(part.part.id);
     const said = { plugs: connectorsShownByName(setup.circuit, part), links: otherLinks(setup.circuit, part) };
-    let forms: readonly NameForm[] | null = null;
+    const form = (width: GridUnits) =>
+      new NameForm(nameLines(setup, part, { ...said, unset: words?.unset ?? [] }, width));
     return {
       part,
       made: [part.placed, words, said.plugs.join(" "), said.links.join("\n")],
-      forms: () => {
-        forms ??= [WIDE, NARROW, 0].map(
-          (width) => new NameForm(nameLines(setup, part, { ...said, unset: words?.unset ?? [] }, width)),
-        );
-        return forms;
-      },
-      neighbours: () => neighboursOf(part),
+      places: new OpenPlaces(part, ground, {
+        forms: () => [form(WIDE), form(NARROW), form(0)],
+        neighbours: () => neighboursOf(part),
+        isAnyones: setup.sight.hasLabels,
+      }),
     };
   });
 }
@@ -106,7 +101,7 @@ function setNames(
   );
   for (const each of parts) {
     steps.set(each.part.part.id, each.made, () => {
-      const marks = firstFree(each, place.room, sight) ?? (sight.isScreen ? [] : whereWanted(each));
+      const marks = firstFree(each, place.room) ?? (sight.isScreen ? [] : whereWanted(each));
       for (const mark of marks) place.room.takeWord(mark, sight.besideWords);
       return marks;
     });
@@ -143,66 +138,32 @@ function nameLines({ types, sight }: SheetSetup, part: SheetPart, said: Said, wi
 const plain = (text: string) => text.replace(/\s/g, " ");
 
 /**
- * The marks at the first free place: in the body, where the symbol wants them, near the part, then without the label and
- * farther away. Every word stands nearer to its own part than to any other, so that nobody takes one for the other's; only
- * a designator that finds no such place stands where it can, unless few words are all there is. Null where nothing is free.
+ * The marks at the first place that is free of other names too. Every word stands nearer to its own part than to any other, so
+ * that nobody takes one for the other's; only a designator that finds no such place stands where it can, unless few words
+ * are all there is. Null where nothing is free.
  */
-function firstFree(named: Named, room: SheetRoom, { hasLabels }: Sight): readonly TextMark[] | null {
-  const { part } = named;
-  const [forms, neighbours] = [named.forms(), named.neighbours()];
+function firstFree({ part, places }: Named, room: SheetRoom): readonly TextMark[] | null {
   room.ask(part.shape.outline);
-  const least = forms.at(-1)!;
-  const full = forms.slice(0, -1);
-  const inOneLine = new NameForm([least.lines.flat()]);
-  const tries: readonly Try[] = [
-    ...full.map((form) => ({ form, places: inside(part, form.lines), margin: 0.4 })),
-    ...full.map((form) => ({ form, places: homes(part, form.lines), margin: 0.15 })),
-    ...full.map((form) => ({ form, places: around(part, form.lines, NAME_GAP, NEAR), margin: 0.1 })),
-    { form: least, places: homes(part, least.lines), margin: 0.15 },
-    { form: least, places: around(part, least.lines, NAME_GAP, FARTHEST), margin: 0, isAnyones: hasLabels },
-    { form: inOneLine, places: around(part, inOneLine.lines, NAME_GAP, FARTHEST), margin: 0 },
-  ];
   let anyones: readonly TextMark[] | null = null;
-  for (const { form, places, margin, isAnyones } of withoutRepeats(tries)) {
-    for (const place of places) {
-      if (!form.isFreeAt(place, room, margin)) continue;
-      if (form.isNearestAt(place, part.shape.outline, neighbours)) return form.marksAt(place, part.part.id);
-      if (isAnyones) anyones ??= form.marksAt(place, part.part.id);
+  let found: readonly TextMark[] | null = null;
+  for (const { form, place, margin, isNearest } of places.inOrder()) {
+    if (!isNearest && anyones !== null) continue;
+    if (!form.isFreeAt(place, room, margin)) continue;
+    const marks = form.marksAt(place, part.part.id);
+    if (isNearest) {
+      found = marks;
+      break;
     }
+    anyones = marks;
   }
-  return anyones;
-}
-
-interface Try {
-  readonly form: NameForm;
-  readonly places: Iterable<NamePlace>;
-  readonly margin: GridUnits;
-  /** True where it may also stand nearer to another part, if nothing better is found. */
-  readonly isAnyones?: boolean;
-}
-
-/** Without tries of the same words as those just before them: at the same places they find no more room. */
-function withoutRepeats(tries: readonly Try[]): readonly Try[] {
-  return tries.filter(({ form, margin }, index) => {
-    const before = tries[index - 1];
-    return before === undefined || before.margin !== margin || !isSame(before.form.lines, form.lines);
-  });
-}
-
-function isSame(one: NameLines, other: NameLines): boolean {
-  return (
-    one.length === other.length &&
-    one.every((line, index) => {
-      const theirs = other[index]!;
-      return line.length === theirs.length && line.every(({ text }, at) => text === theirs[at]!.text);
-    })
-  );
+  room.ask(places.reach);
+  return found ?? anyones;
 }
 
 /** The least of a name where the symbol wants it. */
-function whereWanted({ part, forms }: Named): readonly TextMark[] {
+function whereWanted({ part, places }: Named): readonly TextMark[] {
   const { nameAt } = part.shape;
-  return forms().at(-1)!.marksAt([nameAt, nameAt.anchor], part.part.id);
+  return places.forms.at(-1)!.marksAt([nameAt, nameAt.anchor], part.part.id);
 }
 
 /** How far a part may be from another for its name to come near that one. */

@@ -1,13 +1,14 @@
 import type { PointId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
 import type { Volts } from "../base/units.ts";
+import type { Mark } from "../drawing/mark.ts";
 import { kindOf } from "../parts/catalogue.ts";
-import type { Kind, Look, Part, PartView, Pose } from "../parts/kind.ts";
+import type { Kind, Look, Part, PartView, Pose, SymbolShape } from "../parts/kind.ts";
 import { viewOf } from "../parts/view.ts";
 import type { Circuit, PartPlace, Wire } from "./circuit.ts";
 import { type PlacedShape, placeSymbol, type TerminalSpot } from "./placeSymbol.ts";
 import { terminalPoint, wireSideOf } from "./points.ts";
-import { restPose } from "./sheetPose.ts";
+import { otherPoses, restPose } from "./sheetPose.ts";
 
 /** A part that stands on a page. */
 export interface PagePart {
@@ -17,6 +18,8 @@ export interface PagePart {
   readonly rest: Pose;
   /** Its symbol in page coordinates as it stands in a pose: the same object for the same pose. */
   placed(pose: Pose): PlacedShape;
+  /** Its blades on the page in every pose but its rest. */
+  blades(): readonly Mark[];
 }
 
 /** A terminal on a page, with the number of its part among those of the page. */
@@ -88,7 +91,10 @@ function pagePart(part: Part, kind: Kind, { place, look, nominalVolts }: Stand):
   const last = stoodLast.get(part);
   if (last && last.place === place && last.look === look && last.nominalVolts === nominalVolts) return last.made;
   const view = viewOf(kind, part, nominalVolts);
-  const made = { part, kind, view, rest: restPose(kind, view), placed: placer(kind, view, place, look) };
+  const rest = restPose(kind, view);
+  const blades = () =>
+    otherPoses(kind, view, rest).flatMap((pose) => placedBlades(kind.symbol(view, pose, look), place));
+  const made = { part, kind, view, rest, placed: placer(kind, view, place, look), blades };
   stoodLast.set(part, { place, look, nominalVolts, made });
   return made;
 }
@@ -106,6 +112,12 @@ function placer(kind: Kind, view: PartView, place: PartPlace, look: Look): PageP
   };
 }
 
+/** Only these are placed: few symbols have any, and nobody asks for the rest of a pose that no part stands in. */
+function placedBlades(shape: SymbolShape, place: PartPlace): readonly Mark[] {
+  const marks = shape.marks.filter((mark) => "role" in mark && mark.role === "contact-now");
+  return marks.length === 0 ? [] : placeSymbol({ ...shape, marks }, place).marks;
+}
+
 function wiresByTerminal(wires: readonly PageWire[]): SheetPage["wiresAt"] {
   const found = new Map<string, { wire: Wire; end: 0 | 1 }[]>();
   for (const { wire, ends } of wires) {
@@ -113,7 +125,9 @@ function wiresByTerminal(wires: readonly PageWire[]): SheetPage["wiresAt"] {
       const spot = ends[end];
       if (spot === undefined) continue;
       const key = terminalKey(spot.part, spot.terminal);
-      found.set(key, [...(found.get(key) ?? []), { wire, end }]);
+      const list = found.get(key);
+      if (list) list.push({ wire, end });
+      else found.set(key, [{ wire, end }]);
     }
   }
   return found;

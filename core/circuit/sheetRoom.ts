@@ -15,13 +15,6 @@ function grown<Numbers extends Int32Array | Float64Array>(few: Numbers, many: Nu
   return many;
 }
 
-const NOTHING = [
-  Number.POSITIVE_INFINITY,
-  Number.POSITIVE_INFINITY,
-  Number.NEGATIVE_INFINITY,
-  Number.NEGATIVE_INFINITY,
-] as const;
-
 /** Words keep this far from lines of symbols. */
 export const FROM_SYMBOL: GridUnits = 0.18;
 /** Other words keep this far from a word, above and below it, and on paper beside it. */
@@ -44,7 +37,7 @@ export class SheetRoom {
   private boxes = new Float64Array(FIRST_LINKS);
   private edgeCount = 0;
   /** The box round all that was asked for since it was last begun. */
-  private asked: [left: GridUnits, top: GridUnits, right: GridUnits, bottom: GridUnits] = [...NOTHING];
+  private readonly asked: { -readonly [edge in keyof Bounds]: GridUnits } = { ...NO_BOX };
 
   /** Nothing outside `within` is free, nor what is taken in the room under this one. */
   constructor(within: Bounds, under: SheetRoom | null = null) {
@@ -116,33 +109,32 @@ export class SheetRoom {
   /** The same for a box given by its edges. */
   hasRoom(left: GridUnits, top: GridUnits, right: GridUnits, bottom: GridUnits): boolean {
     const { within, asked } = this;
-    if (left < asked[0]) asked[0] = left;
-    if (top < asked[1]) asked[1] = top;
-    if (right > asked[2]) asked[2] = right;
-    if (bottom > asked[3]) asked[3] = bottom;
+    if (left < asked.left) asked.left = left;
+    if (top < asked.top) asked.top = top;
+    if (right > asked.right) asked.right = right;
+    if (bottom > asked.bottom) asked.bottom = bottom;
     if (left < within.left || top < within.top || right > within.right || bottom > within.bottom) return false;
     return !this.isTouched(left, top, right, bottom);
   }
 
   /** Begins to tell what is asked for and taken from here on; comes back with how much is taken already. */
   begin(): number {
-    this.asked = [...NOTHING];
+    Object.assign(this.asked, NO_BOX);
     return this.edgeCount;
   }
 
   /** What is asked for depends on this box too. */
   ask({ left, top, right, bottom }: Bounds): void {
     const { asked } = this;
-    if (left < asked[0]) asked[0] = left;
-    if (top < asked[1]) asked[1] = top;
-    if (right > asked[2]) asked[2] = right;
-    if (bottom > asked[3]) asked[3] = bottom;
+    if (left < asked.left) asked.left = left;
+    if (top < asked.top) asked.top = top;
+    if (right > asked.right) asked.right = right;
+    if (bottom > asked.bottom) asked.bottom = bottom;
   }
 
   /** The box round all that was asked for since it was begun; one that nothing touches where nothing was. */
   seen(): Bounds {
-    const [left, top, right, bottom] = this.asked;
-    return { left, top, right, bottom };
+    return { ...this.asked };
   }
 
   /** The edges of the boxes taken since so much was taken. */
@@ -186,19 +178,30 @@ export class SheetRoom {
   }
 
   private isTouched(left: GridUnits, top: GridUnits, right: GridUnits, bottom: GridUnits): boolean {
-    const { within, columns, last, links, boxes } = this;
+    const { within, columns } = this;
+    const fromX = Math.floor((left - within.left) / SQUARE);
+    const fromY = Math.floor((top - within.top) / SQUARE);
     const toX = Math.floor((right - within.left) / SQUARE);
     const toY = Math.floor((bottom - within.top) / SQUARE);
-    for (let y = Math.floor((top - within.top) / SQUARE); y <= toY; y++) {
-      for (let x = Math.floor((left - within.left) / SQUARE); x <= toX; x++) {
-        for (let link = last[y * columns + x]!; link !== 0; link = links[2 * link]!) {
-          const box = links[2 * link + 1]!;
-          const isBeside = boxes[box]! >= right || left >= boxes[box + 2]!;
-          if (!isBeside && boxes[box + 1]! < bottom && top < boxes[box + 3]!) return true;
-        }
+    // A square that the box covers is taken sooner than one at its edge.
+    const middle = ((fromY + toY) >> 1) * columns + ((fromX + toX) >> 1);
+    if (toX > fromX + 1 && toY > fromY + 1 && this.isTouchedIn(middle, left, top, right, bottom)) return true;
+    for (let y = fromY; y <= toY; y++) {
+      for (let x = fromX; x <= toX; x++) {
+        if (this.isTouchedIn(y * columns + x, left, top, right, bottom)) return true;
       }
     }
     return this.under?.isTouched(left, top, right, bottom) ?? false;
+  }
+
+  private isTouchedIn(square: number, left: GridUnits, top: GridUnits, right: GridUnits, bottom: GridUnits): boolean {
+    const { links, boxes } = this;
+    for (let link = this.last[square]!; link !== 0; link = links[2 * link]!) {
+      const box = links[2 * link + 1]!;
+      const isBeside = boxes[box]! >= right || left >= boxes[box + 2]!;
+      if (!isBeside && boxes[box + 1]! < bottom && top < boxes[box + 3]!) return true;
+    }
+    return false;
   }
 }
 
@@ -263,6 +266,24 @@ export class Differences {
     for (let y = fromY; y <= toY; y++) for (let x = fromX; x <= toX; x++) if (act(y * columns + x)) return true;
     return false;
   }
+}
+
+/** The box round nothing: round it and another one there is only that. */
+export const NO_BOX: Bounds = {
+  left: Number.POSITIVE_INFINITY,
+  top: Number.POSITIVE_INFINITY,
+  right: Number.NEGATIVE_INFINITY,
+  bottom: Number.NEGATIVE_INFINITY,
+};
+
+/** The box round two boxes. */
+export function boxRound(one: Bounds, other: Bounds): Bounds {
+  return {
+    left: Math.min(one.left, other.left),
+    top: Math.min(one.top, other.top),
+    right: Math.max(one.right, other.right),
+    bottom: Math.max(one.bottom, other.bottom),
+  };
 }
 
 /** True where two boxes share more than an edge. */

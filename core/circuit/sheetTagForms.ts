@@ -42,8 +42,9 @@ export function wishesOf(setup: SheetSetup, wire: SheetWire): readonly Wish[] {
   return [wish(at(0), from, cut), { wire, from: cut, to, volts: second, colour: [], name: [], whole: second }];
 }
 
-/** In one line along a level wire and stacked beside an upright one, the other way about, and as narrow as can be. */
+/** The volts where there is nothing else; in one line along a level wire and stacked beside an upright one, the other way about, and as narrow as can be. */
 function wholeForms(volts: readonly Form[], colour: readonly Form[], name: readonly Form[]): readonly Form[] {
+  if (colour.length === 0 && name.length === 0) return volts;
   const all = (forms: readonly (Form | undefined)[], place: Pick<TagPlace, "isLevel" | "side">) =>
     forms.flatMap((form) => (form === undefined ? [] : [form(place)]));
   const inLine: Form = (place) => row(all([name[0], colour[0], volts[0]], place), BETWEEN);

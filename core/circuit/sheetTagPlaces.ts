@@ -1,17 +1,14 @@
 import type { GridUnits } from "../base/units.ts";
 import type { Spot } from "../drawing/mark.ts";
 import type { Side } from "../parts/kind.ts";
-import type { Block } from "./sheetBlocks.ts";
 import { piecesOf } from "./sheetWire.ts";
 
-/** A place for a tag beside a wire. */
+/** A place for a tag beside a wire, as a form of it is made for it. */
 export interface TagPlace {
   /** True beside a level piece, above or below it; false beside an upright one. */
   readonly isLevel: boolean;
   /** Where the tag lies from its wire. */
   readonly side: Side;
-  /** Top left of a block set here. */
-  readonly at: (block: Block) => { readonly left: GridUnits; readonly top: GridUnits };
 }
 
 /** A straight piece of a wire. */
@@ -22,24 +19,33 @@ export function tagPieces(corners: readonly Spot[], from: GridUnits, to: GridUni
   return piecesOf(corners, from, to).sort((one, other) => other.length - one.length || one.start - other.start);
 }
 
-/** Places along pieces of a wire, `off` from its middle, from the middle of each piece outwards, on both sides of it. */
-export function* tagPlaces(pieces: readonly TagPiece[], off: GridUnits): Generator<TagPlace> {
+/**
+ * Tries spots along pieces of a wire, from the middle of each piece outwards, on both sides of it; true as soon as one will
+ * do. No place is made an object of: there are many, and most will not do.
+ */
+export function someTagPlace(
+  pieces: readonly TagPiece[],
+  willDo: (side: Side, x: GridUnits, y: GridUnits) => boolean,
+): boolean {
   for (const { a, b, length } of pieces) {
     const isLevel = a.y === b.y;
-    const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+    const [x, y] = [(a.x + b.x) / 2, (a.y + b.y) / 2];
     for (let shift = 0; shift <= length / 2; shift = shift <= 0 ? 1 - shift : -shift) {
-      if (isLevel) yield* beside(middle.x + shift, middle.y, off);
-      else yield* along(middle.x, middle.y + shift, off);
+      const isFound = isLevel
+        ? willDo("up", x + shift, y) || willDo("down", x + shift, y)
+        : willDo("right", x, y + shift) || willDo("left", x, y + shift);
+      if (isFound) return true;
     }
   }
+  return false;
 }
 
-function* beside(x: GridUnits, y: GridUnits, off: GridUnits): Generator<TagPlace> {
-  yield { isLevel: true, side: "up", at: ({ width, height }) => ({ left: x - width / 2, top: y - off - height }) };
-  yield { isLevel: true, side: "down", at: ({ width }) => ({ left: x - width / 2, top: y + off }) };
+/** The left edge of a block beside a spot of its wire, `off` from its middle. */
+export function leftBeside(side: Side, x: GridUnits, width: GridUnits, off: GridUnits): GridUnits {
+  return side === "right" ? x + off : side === "left" ? x - off - width : x - width / 2;
 }
 
-function* along(x: GridUnits, y: GridUnits, off: GridUnits): Generator<TagPlace> {
-  yield { isLevel: false, side: "right", at: ({ height }) => ({ left: x + off, top: y - height / 2 }) };
-  yield { isLevel: false, side: "left", at: ({ width, height }) => ({ left: x - off - width, top: y - height / 2 }) };
+/** The top edge of one. */
+export function topBeside(side: Side, y: GridUnits, height: GridUnits, off: GridUnits): GridUnits {
+  return side === "up" ? y - off - height : side === "down" ? y + off : y - height / 2;
 }

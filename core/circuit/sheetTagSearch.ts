@@ -3,9 +3,9 @@ import type { Mark } from "../drawing/mark.ts";
 import { type Bounds, boundsOf } from "../drawing/measure.ts";
 import type { Side } from "../parts/kind.ts";
 import type { Block } from "./sheetBlocks.ts";
-import type { SheetRoom } from "./sheetRoom.ts";
+import { NO_BOX, type SheetRoom } from "./sheetRoom.ts";
 import type { Wish } from "./sheetTagForms.ts";
-import { tagPieces, tagPlaces } from "./sheetTagPlaces.ts";
+import { leftBeside, someTagPlace, tagPieces, topBeside } from "./sheetTagPlaces.ts";
 
 /** What of a wish a form says. */
 type Saying = "whole" | "volts" | "colour" | "name";
@@ -50,9 +50,20 @@ export interface Settled {
  * the tag could be taken for the next wire's.
  */
 const MARGINS = [
-  { off: 0.8, around: 0.5, beyond: 1.4 },
-  { off: 0.6, around: 0.2, beyond: 0.4 },
+  { off: 0.8, round: roomRound(0.5, 1.4) },
+  { off: 0.6, round: roomRound(0.2, 0.4) },
 ] as const;
+
+/** Room on each side of a tag, by the side of the wire that it lies on. */
+function roomRound(around: GridUnits, beyond: GridUnits): Readonly<Record<Side, Bounds>> {
+  return {
+    left: { left: beyond, top: around, right: 0, bottom: around },
+    right: { left: 0, top: around, right: beyond, bottom: around },
+    up: { left: around, top: beyond, right: around, bottom: 0 },
+    down: { left: around, top: 0, right: around, bottom: beyond },
+  };
+}
+
 /** What a tag takes of the room, it takes with so much around it. */
 export const BESIDE_MARK: GridUnits = 0.1;
 
@@ -60,7 +71,8 @@ export const BESIDE_MARK: GridUnits = 0.1;
 export function settle(wish: Wish, room: SheetRoom, takes: Takes): Settled {
   const search = new Search(wish, room, takes);
   const isWhole = search.set("whole");
-  const isSet = (saying: Saying) => isWhole || wish[saying].length === 0 || search.set(saying);
+  const isTried = (saying: Saying) => wish[saying] === wish.whole;
+  const isSet = (saying: Saying) => isWhole || wish[saying].length === 0 || (!isTried(saying) && search.set(saying));
   const [hasVolts, hasColour, hasName] = [isSet("volts"), isSet("colour"), isSet("name")];
   const missing = [hasVolts, hasColour, hasName].filter((has) => !has).length;
   return { wish, hasVolts, hasColour, missing, ...search.outcome() };
@@ -120,7 +132,7 @@ class Search {
   private readonly room: SheetRoom;
   private readonly takes: Takes;
   private readonly pieces: ReturnType<typeof tagPieces>;
-  private reach: Bounds | null = null;
+  private readonly reach: { -readonly [edge in keyof Bounds]: GridUnits } = { ...NO_BOX };
 
   constructor(wish: Wish, room: SheetRoom, takes: Takes) {
     this.wish = wish;
@@ -131,7 +143,7 @@ class Search {
 
   outcome(): Pick<Settled, "marks" | "taken" | "tried" | "placed" | "reach"> {
     const { marks, taken, tried, placed } = this;
-    return { marks, taken, tried, placed, reach: this.reach ?? NOWHERE };
+    return { marks, taken, tried, placed, reach: tried.length === 0 ? NOWHERE : this.reach };
   }
 
   /** The first form at the first place that is free for it, taken in the room; false where there is none. */
@@ -141,25 +153,36 @@ class Search {
 
   private setForm(saying: Saying, form: number): boolean {
     const blocks = new Map<Side, Block>();
-    for (const margin of MARGINS) {
-      for (const { side, isLevel, at } of tagPlaces(this.pieces, margin.off)) {
-        let block = blocks.get(side);
-        if (block === undefined) {
-          block = this.wish[saying][form]!({ side, isLevel });
-          blocks.set(side, block);
-          this.tried.push({ saying, form, side, width: block.width, height: block.height });
-        }
-        const { left, top } = at(block);
-        const box: Bounds = { left, top, right: left + block.width, bottom: top + block.height };
-        const asked = withMargin(box, side, margin);
-        this.reach = this.reach === null ? asked : around(this.reach, asked);
-        if (!this.room.isFree(asked)) continue;
+    const blockAt = (side: Side): Block => {
+      const known = blocks.get(side);
+      if (known !== undefined) return known;
+      const block = this.wish[saying][form]!({ side, isLevel: side === "up" || side === "down" });
+      blocks.set(side, block);
+      this.tried.push({ saying, form, side, width: block.width, height: block.height });
+      return block;
+    };
+    return MARGINS.some(({ off, round }) =>
+      someTagPlace(this.pieces, (side, x, y) => {
+        const block = blockAt(side);
+        const left = leftBeside(side, x, block.width, off);
+        const top = topBeside(side, y, block.height, off);
+        if (!this.isFree(left, top, block, round[side])) return false;
         this.placed.push({ saying, form, side, left, top });
-        this.take(block, box);
+        this.take(block, { left, top, right: left + block.width, bottom: top + block.height });
         return true;
-      }
-    }
-    return false;
+      }),
+    );
+  }
+
+  private isFree(left: GridUnits, top: GridUnits, { width, height }: Block, round: Bounds): boolean {
+    const [right, bottom] = [left + width + round.right, top + height + round.bottom];
+    const [far, high] = [left - round.left, top - round.top];
+    const { reach } = this;
+    if (far < reach.left) reach.left = far;
+    if (high < reach.top) reach.top = high;
+    if (right > reach.right) reach.right = right;
+    if (bottom > reach.bottom) reach.bottom = bottom;
+    return this.room.hasRoom(far, high, right, bottom);
   }
 
   private take(block: Block, box: Bounds): void {
@@ -171,25 +194,4 @@ class Search {
     }
   }
 }
-const OPPOSITE: Readonly<Record<Side, Side>> = { left: "right", right: "left", up: "down", down: "up" };
-
-function withMargin(box: Bounds, side: Side, { around, beyond }: { around: GridUnits; beyond: GridUnits }): Bounds {
-  const far = (towards: Side) => (side === towards ? beyond : side === OPPOSITE[towards] ? 0 : around);
-  return {
-    left: box.left - far("left"),
-    top: box.top - far("up"),
-    right: box.right + far("right"),
-    bottom: box.bottom + far("down"),
-  };
-}
-
 const NOWHERE: Bounds = { left: 0, top: 0, right: 0, bottom: 0 };
-
-function around(one: Bounds, other: Bounds): Bounds {
-  return {
-    left: Math.min(one.left, other.left),
-    top: Math.min(one.top, other.top),
-    right: Math.max(one.right, other.right),
-    bottom: Math.max(one.bottom, other.bottom),
-  };
-}
