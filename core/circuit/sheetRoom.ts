@@ -30,6 +30,9 @@ export class SheetRoom {
   private readonly rows: number;
   /** The last link of each square, row by row; 0 where nothing lies in it. */
   private readonly last: Int32Array;
+  /** Squares in which something lies, one bit for each, so many words to a row: most that a box lies in are empty. */
+  private readonly occupied: Int32Array;
+  private readonly words: number;
   /** By link: the one before it in its square, and where its box begins in `boxes`; counted from 1. */
   private links = new Int32Array(2 * FIRST_LINKS);
   private linkCount = 1;
@@ -46,6 +49,8 @@ export class SheetRoom {
     this.columns = Math.max(1, Math.floor((within.right - within.left) / SQUARE) + 1);
     this.rows = Math.max(1, Math.floor((within.bottom - within.top) / SQUARE) + 1);
     this.last = new Int32Array(this.columns * this.rows);
+    this.words = ((this.columns - 1) >> 5) + 1;
+    this.occupied = new Int32Array(this.words * this.rows);
   }
 
   /** The same room, to try something in: what is taken there is not taken here. */
@@ -85,6 +90,7 @@ export class SheetRoom {
         this.links[2 * link] = last[square]!;
         this.links[2 * link + 1] = start;
         last[square] = link;
+        this.occupied[y * this.words + (x >> 5)]! |= 1 << (x & 31);
       }
     }
   }
@@ -187,8 +193,15 @@ export class SheetRoom {
     const middle = ((fromY + toY) >> 1) * columns + ((fromX + toX) >> 1);
     if (toX > fromX + 1 && toY > fromY + 1 && this.isTouchedIn(middle, left, top, right, bottom)) return true;
     for (let y = fromY; y <= toY; y++) {
-      for (let x = fromX; x <= toX; x++) {
-        if (this.isTouchedIn(y * columns + x, left, top, right, bottom)) return true;
+      for (let word = fromX >> 5; word <= toX >> 5; word++) {
+        let squares = this.occupied[y * this.words + word]!;
+        if (word === fromX >> 5) squares &= -1 << (fromX & 31);
+        if (word === toX >> 5) squares &= -1 >>> (31 - (toX & 31));
+        while (squares !== 0) {
+          const x = 32 * word + 31 - Math.clz32(squares & -squares);
+          if (this.isTouchedIn(y * columns + x, left, top, right, bottom)) return true;
+          squares &= squares - 1;
+        }
       }
     }
     return this.under?.isTouched(left, top, right, bottom) ?? false;
