@@ -4,17 +4,15 @@ import type { Drawing, Mark } from "../drawing/mark.ts";
 import { type Bounds, boundsOf } from "../drawing/measure.ts";
 import { bannerMarks, frameMarks } from "./sheetFrame.ts";
 import { layoutOf, type SheetLayout } from "./sheetLayout.ts";
-import { symbolMarks } from "./sheetLeads.ts";
 import { legendMarks } from "./sheetLegend.ts";
-import { rayMarks } from "./sheetRays.ts";
+import { SheetMemory } from "./sheetMemory.ts";
 import { FROM_SYMBOL, type SheetRoom } from "./sheetRoom.ts";
 import { isNamed, namedOf, type SheetRequest, type SheetSetup, setUpSheet } from "./sheetSetup.ts";
 import { standingMarks } from "./sheetStanding.ts";
-import { tagMarks } from "./sheetTags.ts";
+import { inksOf } from "./sheetTagMemory.ts";
+import { settleOnPaper, withoutColour } from "./sheetTags.ts";
 import { titleMarks } from "./sheetTitle.ts";
-import { layWires } from "./sheetWire.ts";
 import { wireListMarks } from "./sheetWireList.ts";
-import { dotMarks, inkedLines, lineMarks } from "./sheetWireMarks.ts";
 
 export type { SheetFar, SheetLive, SheetPartLive, SheetRequest, SheetWireLive } from "./sheetSetup.ts";
 
@@ -26,8 +24,11 @@ export function sheetOf(request: SheetRequest): Outcome<Drawing> {
   const { circuit, framed = request.zoom === undefined, printScale = 1 } = request;
   const page = circuit.pages.find(({ id }) => id === request.page);
   if (page === undefined) return refuse("page-unknown", { page: request.page });
-  const setup = setUpSheet(request, page);
-  const drawn = drawingMarks(setup, layoutOf(request, page));
+  const layout = layoutOf(request, page);
+  // Paper is drawn for its own sake, and its tags are set in rounds, of which nothing is remembered.
+  const memory = request.zoom === undefined ? new SheetMemory() : layout.memory;
+  const setup = setUpSheet(request, page, memory.stood);
+  const drawn = drawingMarks(setup, layout, memory);
   const number = circuit.pages.indexOf(page) + 1;
   const { sheet = [number, circuit.pages.length], code = "" } = request;
   const frame = framed
@@ -43,44 +44,43 @@ export function sheetOf(request: SheetRequest): Outcome<Drawing> {
 }
 
 /** Bodies lie under the wires, all else of the symbols over them, and tags over everything. */
-function drawingMarks(setup: SheetSetup, layout: SheetLayout): readonly Mark[] {
-  const { memory } = layout;
+function drawingMarks(setup: SheetSetup, layout: SheetLayout, memory: SheetMemory): readonly Mark[] {
   const altered = memory.begin(setup, layout.room);
-  const symbols = setup.parts.map((part) => bodiesApart(symbolMarks(setup, part)));
-  const wires = layWires(setup, layout.ways);
+  const { wires, others } = memory.laying.lay(setup, layout.ways);
+  const symbols = memory.symbols.draw(setup, others);
+  const lines = memory.lines.draw(setup, wires);
   const room = layout.room.copy();
-  const inked = inkedLines(setup, wires);
-  for (const mark of inked) room.takeMark(mark, FROM_SYMBOL);
+  for (const mark of lines.inked) room.takeMark(mark, FROM_SYMBOL);
   const standing = standingMarks(namedOf(setup), layout.names, room);
-  memory.stand([...inked, ...standing].map(boundsOf), altered);
-  const tagged = wires.filter(({ wire }) => isNamed(setup, wire.id));
-  const tags = tagMarks(setup, tagged, room, { memory: memory.tags, altered });
-  const written = layout.written.copy();
-  for (const box of [...standing.map(boundsOf), ...tags.inks]) written.take(box);
-  const rays = rayMarks(setup, written);
-  const list = setup.sight.isScreen ? [] : wireListMarks(setup, tags.withoutColour, withTaken(room, tags.inks));
-  return [
-    ...symbols.flatMap(({ bodies }) => bodies),
-    ...lineMarks(setup, wires),
-    ...dotMarks(wires),
-    ...memory.current.currentMarks(wires, written, altered),
-    ...symbols.flatMap(({ others }) => others),
-    ...rays,
-    ...layout.words,
-    ...layout.loose.flatMap(({ marks }) => marks),
-    ...layout.terminals,
-    ...[...layout.names.values()].flat(),
-    ...standing,
-    ...tags.marks,
-    ...list,
-  ];
+  memory.stand([...lines.inked, ...standing].map(boundsOf), altered);
+  const tagged = setup.named === null ? wires : wires.filter(({ wire }) => isNamed(setup, wire.id));
+  const { isScreen } = setup.sight;
+  const tags = isScreen ? memory.tags.settleAll(setup, tagged, room, altered) : settleOnPaper(setup, tagged, room);
+  const written = memory.written.with(layout.written, tags.settled, inksOf).copy();
+  for (const word of standing) written.take(boundsOf(word));
+  const rays = memory.rays.draw(setup, written, altered);
+  const list = isScreen ? [] : wireListMarks(setup, withoutColour(tags), withTaken(room, tags.settled.flatMap(inksOf)));
+  return ([] as Mark[]).concat(
+    symbols.bodies,
+    lines.marks,
+    lines.dots,
+    memory.current.currentMarks(wires, written, altered),
+    symbols.others,
+    rays,
+    stillOf(layout),
+    standing,
+    tags.marks,
+    list,
+  );
 }
 
-/** The bodies of a symbol, and all else of it. */
-const bodiesApart = remember((marks: readonly Mark[]) => {
-  const isBody = (mark: Mark) => "role" in mark && mark.role === "body";
-  return { bodies: marks.filter(isBody), others: marks.filter((mark) => !isBody(mark)) };
-});
+/** Words, loose ends, terminals and names, which are the same in every state. */
+const stillOf = remember(({ words, loose, terminals, names }: SheetLayout): readonly Mark[] => [
+  ...words,
+  ...loose.flatMap(({ marks }) => marks),
+  ...terminals,
+  ...[...names.values()].flat(),
+]);
 
 function withTaken(room: SheetRoom, boxes: readonly Bounds[]): SheetRoom {
   for (const box of boxes) room.take(box);

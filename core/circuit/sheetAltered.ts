@@ -27,8 +27,14 @@ export class Altered {
     }
   }
 
+  /** True where all is as it was. */
+  get isNothing(): boolean {
+    return this.differs === null && this.boxes.length === 0;
+  }
+
   /** Notes what is among these boxes and not among those, and the other way about. */
   noteDifference(these: readonly Bounds[], those: readonly Bounds[]): void {
+    if (these.length === those.length && these.every((box, i) => isSameBox(box, those[i]!))) return;
     const [one, other] = [keyed(these), keyed(those)];
     this.note([...one].flatMap(([key, box]) => (other.has(key) ? [] : [box])));
     this.note([...other].flatMap(([key, box]) => (one.has(key) ? [] : [box])));
@@ -39,6 +45,11 @@ export class Altered {
     if (this.boxes.length > FEW) return !this.room.isFree(box);
     return this.boxes.some((noted) => overlaps(noted, box));
   }
+}
+
+function isSameBox(one: Bounds, other: Bounds): boolean {
+  const isUpright = one.top === other.top && one.bottom === other.bottom;
+  return one === other || (isUpright && one.left === other.left && one.right === other.right);
 }
 
 function keyed(boxes: readonly Bounds[]): ReadonlyMap<string, Bounds> {

@@ -1,13 +1,14 @@
 import { remember } from "../base/memo.ts";
 import type { GridUnits } from "../base/units.ts";
 import { chevronMarks } from "../drawing/glyph.ts";
-import type { Mark, Spot } from "../drawing/mark.ts";
+import type { Mark } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import { spotAlong } from "../drawing/path.ts";
 import type { Altered } from "./sheetAltered.ts";
 import { BusySpots } from "./sheetBusy.ts";
+import { ListsAgain } from "./sheetLists.ts";
 import type { SheetRoom } from "./sheetRoom.ts";
-import { piecesOf, type SheetWire } from "./sheetWire.ts";
+import { piecesOf, placesAmong, type SheetWire } from "./sheetWire.ts";
 
 /** One chevron for each stretch of about this length, clear of corners and joins. */
 const EVERY: GridUnits = 14;
@@ -17,47 +18,63 @@ const SHORTEST: GridUnits = 3.4;
 /** How far from a wire there may be something that moves its chevrons. */
 const NEAR: GridUnits = 2;
 
-/** The chevrons of a wire as they last stood. */
-interface Stood {
-  readonly wire: SheetWire;
-  readonly marks: readonly Mark[];
-}
+/** The chevrons of one wire. */
+type Chevrons = readonly Mark[];
 
 /** The chevrons of one page at one sight as they last stood, by the corners of their wires. */
 export class CurrentMemory {
-  private last: ReadonlyMap<readonly Spot[], Stood> = new Map();
+  private wires: readonly SheetWire[] = [];
+  private chevrons: readonly Chevrons[] = [];
   private readonly busy = new BusySpots();
+  private readonly all = new ListsAgain<Chevrons, Mark>();
 
   /**
    * Chevrons of current, + to -, on every longer straight piece, clear of the words taken in the room. Where nothing is
    * altered they stay as they are.
    */
   currentMarks(wires: readonly SheetWire[], room: SheetRoom, altered: Altered): readonly Mark[] {
-    const { last } = this;
-    const along = new Set(wires.map(({ corners }) => corners));
-    for (const [corners, { wire }] of last) if (!along.has(corners)) this.replace(wire, null, altered);
-    for (const wire of wires) this.replace(last.get(wire.corners)?.wire ?? null, wire, altered);
-    this.last = new Map(
-      wires.map((wire) => {
-        const before = last.get(wire.corners);
-        const isSame = before?.wire === wire && !altered.isNear(stretchOf(wire));
-        return [wire.corners, isSame ? before : { wire, marks: chevronsOf(wire, this.busy, room) }] as const;
-      }),
-    );
-    return [...this.last.values()].flatMap(({ marks }) => marks);
+    const places = placesAmong(this.wires, wires);
+    this.replaceAll(wires, places, altered);
+    const chevrons = wires.map((wire, index): Chevrons => {
+      const place = places[index]!;
+      const isSame = wire === this.wires[place] && !(runs(wire) && altered.isNear(stretchOf(wire)));
+      return isSame ? this.chevrons[place]! : runs(wire) ? chevronsOf(wire, this.busy, room) : NONE;
+    });
+    this.wires = wires;
+    this.chevrons = chevrons;
+    return this.all.join(chevrons, (each) => each);
+  }
+
+  private replaceAll(wires: readonly SheetWire[], places: readonly number[], altered: Altered): void {
+    const { wires: before } = this;
+    if (places.length !== before.length || places.some((place, index) => place !== index)) {
+      const kept = new Set(places);
+      for (const [place, wire] of before.entries()) if (!kept.has(place)) this.replace(wire, null, altered);
+    }
+    for (const [index, wire] of wires.entries()) {
+      const last = before[places[index]!] ?? null;
+      if (wire !== last) this.replace(last, wire, altered);
+    }
   }
 
   private replace(before: SheetWire | null, after: SheetWire | null, altered: Altered): void {
-    if (before && after && (before === after || liesAlike(before, after))) return;
+    if (before && after && liesAlike(before, after)) return;
     if (before) this.busy.remove(before);
     if (after) this.busy.add(after);
     altered.note([before, after].flatMap((wire) => (wire ? [stretchOf(wire)] : [])));
   }
 }
 
-function chevronsOf(sheetWire: SheetWire, busy: BusySpots, room: SheetRoom): readonly Mark[] {
-  const { live, flow, corners, from, to, cut, isBroken, wire } = sheetWire;
-  if (live === null || isBroken || flow === 0) return [];
+const NONE: Chevrons = [];
+
+/** Whether current is shown to run in a wire. */
+function runs({ live, flow, isBroken }: SheetWire): boolean {
+  return live !== null && !isBroken && flow !== 0;
+}
+
+function chevronsOf(sheetWire: SheetWire, busy: BusySpots, room: SheetRoom): Chevrons {
+  const { live, flow, corners, from, to, cut, wire } = sheetWire;
+  if (live === null) return NONE;
   return piecesOf(corners, from, to).flatMap(({ start, length }) => {
     if (length < SHORTEST) return [];
     const count = Math.max(1, Math.round(length / EVERY));

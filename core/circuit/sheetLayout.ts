@@ -24,7 +24,8 @@ import {
 } from "./sheetSetup.ts";
 import { type Step, Steps } from "./sheetSteps.ts";
 import { type TerminalMemory, terminalMarks } from "./sheetTerminals.ts";
-import { layWires, type SheetWire, type WireWay } from "./sheetWire.ts";
+import type { SheetWire, WireWay } from "./sheetWire.ts";
+import { layWires } from "./sheetWireLaying.ts";
 import { dotMarks, lineMarks } from "./sheetWireMarks.ts";
 
 /** What of a sheet is the same however its parts stand, so that nothing moves when a switch is thrown. */

@@ -2,6 +2,7 @@ import { remember } from "../base/memo.ts";
 import type { WireState } from "../base/states.ts";
 import type { Mark, Spot } from "../drawing/mark.ts";
 import type { Wire } from "./circuit.ts";
+import { ListsAgain } from "./sheetLists.ts";
 import { terminalKey } from "./sheetPage.ts";
 import { isPlugApart } from "./sheetPlugs.ts";
 import type { SheetPart, SheetSetup } from "./sheetSetup.ts";
@@ -14,7 +15,7 @@ const marksKnown = remember((_part: SheetPart) => new Map<string, readonly Mark[
  * to the part that it feeds. Behind a plug that is apart, and without live state, leads are ink. The same part with the
  * same states gives the same marks.
  */
-export function symbolMarks(setup: SheetSetup, part: SheetPart): readonly Mark[] {
+function symbolMarks(setup: SheetSetup, part: SheetPart): readonly Mark[] {
   const states = wiredLeads(part, setup).map((wires) => stateOf(setup, wires));
   const known = marksKnown(part);
   const key = states.join(" ");
@@ -22,6 +23,46 @@ export function symbolMarks(setup: SheetSetup, part: SheetPart): readonly Mark[]
   known.set(key, marks);
   return marks;
 }
+
+/** A symbol as it is drawn: its bodies, which lie under the wires, and all else of it, over them. */
+interface DrawnSymbol {
+  readonly bodies: readonly Mark[];
+  readonly others: readonly Mark[];
+}
+
+/** The symbols of one page at one sight as they were last drawn: the same until the part or a wire at it is another one. */
+export class SymbolMemory {
+  private parts: readonly SheetPart[] = [];
+  private apart: readonly string[] = [];
+  private symbols: readonly DrawnSymbol[] = [];
+  private readonly bodies = new ListsAgain<DrawnSymbol, Mark>();
+  private readonly others = new ListsAgain<DrawnSymbol, Mark>();
+
+  /** The marks of all symbols; `wires` are those that are others than last time, null where all may be. */
+  draw(setup: SheetSetup, wires: readonly Wire[] | null): DrawnSymbol {
+    const { parts, live, spots } = setup;
+    const apart = live?.condition.apart ?? [];
+    const isPlugged = apart.length === 0 && this.apart.length === 0;
+    const touched = new Set(wires?.flatMap(({ from, to }) => [spots.get(from)?.part, spots.get(to)?.part]));
+    const isKnown = (part: SheetPart, index: number) =>
+      wires !== null && isPlugged && part === this.parts[index] && !touched.has(part.part.id);
+    const symbols = parts.map((part, index) =>
+      isKnown(part, index) ? this.symbols[index]! : bodiesApart(symbolMarks(setup, part)),
+    );
+    this.parts = parts;
+    this.apart = apart;
+    this.symbols = symbols;
+    return {
+      bodies: this.bodies.join(symbols, ({ bodies }) => bodies),
+      others: this.others.join(symbols, ({ others }) => others),
+    };
+  }
+}
+
+const bodiesApart = remember((marks: readonly Mark[]): DrawnSymbol => {
+  const isBody = (mark: Mark) => "role" in mark && mark.role === "body";
+  return { bodies: marks.filter(isBody), others: marks.filter((mark) => !isBody(mark)) };
+});
 
 function colouredLeads({ part: { id: of }, shape }: SheetPart, states: readonly (WireState | null)[]): readonly Mark[] {
   const leads = Object.values(shape.terminals).flatMap((spot, index) => {

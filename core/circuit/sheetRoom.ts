@@ -7,6 +7,8 @@ const SQUARE: GridUnits = 4;
 /** Slanting and round lines are taken as boxes of about this size along them. */
 const PIECE: GridUnits = 0.4;
 
+const NO_SQUARES = new Int32Array(0);
+
 /** So many links a room has space for at first. */
 const FIRST_LINKS = 1024;
 
@@ -28,10 +30,10 @@ export class SheetRoom {
   private readonly under: SheetRoom | null;
   private readonly columns: number;
   private readonly rows: number;
-  /** The last link of each square, row by row; 0 where nothing lies in it. */
-  private readonly last: Int32Array;
+  /** The last link of each square, row by row; 0 where nothing lies in it. No squares until something is taken. */
+  private last = NO_SQUARES;
   /** Squares in which something lies, one bit for each, so many words to a row: most that a box lies in are empty. */
-  private readonly occupied: Int32Array;
+  private occupied = NO_SQUARES;
   private readonly words: number;
   /** By link: the one before it in its square, and where its box begins in `boxes`; counted from 1. */
   private links = new Int32Array(2 * FIRST_LINKS);
@@ -48,9 +50,7 @@ export class SheetRoom {
     this.under = under;
     this.columns = Math.max(1, Math.floor((within.right - within.left) / SQUARE) + 1);
     this.rows = Math.max(1, Math.floor((within.bottom - within.top) / SQUARE) + 1);
-    this.last = new Int32Array(this.columns * this.rows);
     this.words = ((this.columns - 1) >> 5) + 1;
-    this.occupied = new Int32Array(this.words * this.rows);
   }
 
   /** The same room, to try something in: what is taken there is not taken here. */
@@ -69,8 +69,25 @@ export class SheetRoom {
       this.takeBox(boxes[i]! - margin, boxes[i + 1]! - margin, boxes[i + 2]! + margin, boxes[i + 3]! + margin);
   }
 
+  /** Takes a box that may be given back; comes back with its number. */
+  lend({ left, top, right, bottom }: Bounds): number {
+    const number = this.edgeCount;
+    this.takeBox(left, top, right, bottom);
+    return number;
+  }
+
+  /** Frees what was lent under a number. Its place in the squares stays, so a room is made anew once most is given back. */
+  giveBack(number: number): void {
+    this.boxes.fill(Number.NaN, number, number + 4);
+  }
+
   private takeBox(left: GridUnits, top: GridUnits, right: GridUnits, bottom: GridUnits): void {
-    const { within, columns, rows, last } = this;
+    const { within, columns, rows } = this;
+    if (this.last === NO_SQUARES) {
+      this.last = new Int32Array(columns * rows);
+      this.occupied = new Int32Array(this.words * rows);
+    }
+    const { last } = this;
     const fromX = Math.max(0, Math.floor((left - within.left) / SQUARE));
     const fromY = Math.max(0, Math.floor((top - within.top) / SQUARE));
     const toX = Math.min(columns - 1, Math.floor((right - within.left) / SQUARE));
@@ -155,7 +172,7 @@ export class SheetRoom {
       one.left === two.left && one.top === two.top && one.right === two.right && one.bottom === two.bottom;
     if (!isAlike) return null;
     const differs = new Differences(one, this.columns, this.rows);
-    for (let square = 0; square < this.last.length; square++) {
+    for (let square = 0; square < this.columns * this.rows; square++) {
       if (!this.isSameSquare(other, square)) differs.markSquare(square);
     }
     return differs;
@@ -172,8 +189,8 @@ export class SheetRoom {
   }
 
   private isSameSquare(other: SheetRoom, square: number): boolean {
-    let link = this.last[square]!;
-    let theirs = other.last[square]!;
+    let link = this.last[square] ?? 0;
+    let theirs = other.last[square] ?? 0;
     while (link !== 0 && theirs !== 0) {
       const [box, their] = [this.links[2 * link + 1]!, other.links[2 * theirs + 1]!];
       for (let i = 0; i < 4; i++) if (this.boxes[box + i] !== other.boxes[their + i]) return false;
@@ -185,6 +202,7 @@ export class SheetRoom {
 
   private isTouched(left: GridUnits, top: GridUnits, right: GridUnits, bottom: GridUnits): boolean {
     const { within, columns } = this;
+    if (this.last === NO_SQUARES) return this.under?.isTouched(left, top, right, bottom) ?? false;
     const fromX = Math.floor((left - within.left) / SQUARE);
     const fromY = Math.floor((top - within.top) / SQUARE);
     const toX = Math.floor((right - within.left) / SQUARE);
@@ -211,6 +229,7 @@ export class SheetRoom {
     const { links, boxes } = this;
     for (let link = this.last[square]!; link !== 0; link = links[2 * link]!) {
       const box = links[2 * link + 1]!;
+      // What was given back is no number, and so never less than anything.
       const isBeside = boxes[box]! >= right || left >= boxes[box + 2]!;
       if (!isBeside && boxes[box + 1]! < bottom && top < boxes[box + 3]!) return true;
     }

@@ -100,8 +100,8 @@ export interface SheetSetup extends Pick<SheetPage, "spots" | "wires" | "wiresAt
   readonly named: ReadonlySet<PartId | WireId> | null;
 }
 
-/** Places the symbols of a page, each as it stands now. */
-export function setUpSheet(request: SheetRequest, page: Page): SheetSetup {
+/** Places the symbols of a page, each as it stands now; those that stand as they did when `stood` was last asked come from there. */
+export function setUpSheet(request: SheetRequest, page: Page, stood: StoodMemory | null = null): SheetSetup {
   const { circuit, live = null, putIn = "", look = "iec", printScale = 1, zoom, far } = request;
   const near = zoom === undefined ? printedAt(printScale) : zoomedTo(zoom);
   const sight = far === undefined || zoom === undefined ? near : farTo(zoom, far.pixels);
@@ -116,7 +116,7 @@ export function setUpSheet(request: SheetRequest, page: Page): SheetSetup {
     area: far ? { ...area, outer: far.seen, frame: far.seen } : area,
     sight,
     types: sight.types,
-    parts: parts.map((part) => standing(part, live, sight)),
+    parts: (stood ?? new StoodMemory()).stand(parts, live, sight),
     named: far?.named ?? null,
     spots,
     wires,
@@ -135,8 +135,27 @@ export function isNamed({ named }: SheetSetup, id: PartId | WireId): boolean {
   return named === null || named.has(id);
 }
 
-function standing(part: PagePart, live: SheetLive | null, sight: Sight): SheetPart {
-  const now = live?.parts.get(part.part.id);
+/** The parts of one page at one sight as they last stood. */
+export class StoodMemory {
+  private parts: readonly PagePart[] = [];
+  private lives: readonly (SheetPartLive | undefined)[] = [];
+  private stood: readonly SheetPart[] = [];
+
+  /** Every part as it stands now: the same object where nothing is said of it that was not said last time. */
+  stand(parts: readonly PagePart[], live: SheetLive | null, sight: Sight): readonly SheetPart[] {
+    const lives = parts.map(({ part }) => live?.parts.get(part.id));
+    const stood = parts.map((part, index) => {
+      const isSame = part === this.parts[index] && lives[index] === this.lives[index];
+      return isSame ? this.stood[index]! : standing(part, lives[index], sight);
+    });
+    this.parts = parts;
+    this.lives = lives;
+    this.stood = stood;
+    return stood;
+  }
+}
+
+function standing(part: PagePart, now: SheetPartLive | undefined, sight: Sight): SheetPart {
   const pose = now ? livePose(part.rest, now) : part.rest;
   const whole = part.placed(pose);
   if (sight.isScreen) return onScreen(part, pose.state, whole);

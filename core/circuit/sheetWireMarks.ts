@@ -2,6 +2,7 @@ import { remember } from "../base/memo.ts";
 import type { GridUnits } from "../base/units.ts";
 import type { LineMark, Mark, Role, Spot } from "../drawing/mark.ts";
 import { spotAlong } from "../drawing/path.ts";
+import { ListsAgain } from "./sheetLists.ts";
 import { isPlugApart } from "./sheetPlugs.ts";
 import type { SheetSetup } from "./sheetSetup.ts";
 import { HALF_CUT, type SheetWire, spotKey, stretchOf, type WireDot } from "./sheetWire.ts";
@@ -18,14 +19,41 @@ export function lineMarks(setup: SheetSetup, wires: readonly SheetWire[]): reado
   return wires.flatMap((wire) => linesOf(setup, wire).marks);
 }
 
-/** Those of the lines that are in ink: broken wires, plugs that are apart, and all where there is no live state. */
-export function inkedLines(setup: SheetSetup, wires: readonly SheetWire[]): readonly Mark[] {
-  return wires.flatMap((wire) => linesOf(setup, wire).inked);
-}
-
 interface Lines {
   readonly marks: readonly Mark[];
+  /** Those in ink: of broken wires, of plugs that are apart, and all where there is no live state. */
   readonly inked: readonly Mark[];
+}
+
+/** The lines of one page at one sight as they were last drawn: those of the same wire stay. */
+export class LineMemory {
+  private circuit: SheetSetup["circuit"] | null = null;
+  private apart: readonly string[] = [];
+  private readonly marks = new ListsAgain<SheetWire, Mark>();
+  private readonly inked = new ListsAgain<SheetWire, Mark>();
+  private wires: readonly SheetWire[] = [];
+  private dots: readonly Mark[] = [];
+
+  /** The same as `lineMarks`, those in ink apart, and `dotMarks`. */
+  draw(setup: SheetSetup, wires: readonly SheetWire[]): Lines & { readonly dots: readonly Mark[] } {
+    const { circuit, live } = setup;
+    const apart = live?.condition.apart ?? [];
+    const isPlugged = apart.length === 0 && this.apart.length === 0;
+    const isAnew = !isPlugged && (circuit !== this.circuit || apart !== this.apart);
+    if (!isDottedAlike(wires, this.wires)) this.dots = dotMarks(wires);
+    this.circuit = circuit;
+    this.apart = apart;
+    this.wires = wires;
+    const marks = this.marks.join(wires, (wire) => linesOf(setup, wire).marks, isAnew);
+    return { marks, inked: this.inked.join(wires, (wire) => linesOf(setup, wire).inked, isAnew), dots: this.dots };
+  }
+}
+
+/** Whether two layings have the same dots: where wires differ, there are none. */
+function isDottedAlike(one: readonly SheetWire[], other: readonly SheetWire[]): boolean {
+  const isAlike = (wire: SheetWire, index: number) =>
+    wire === other[index] || (wire.dots.length === 0 && other[index]!.dots.length === 0);
+  return one.length === other.length && one.every(isAlike);
 }
 
 /** Lines of a wire: with both plugs in, the first apart, the second, and both. */

@@ -18,8 +18,12 @@ export interface Painted {
   readonly palette: Palette;
   /** Screen pixels for each millimetre that the marks are fitted to. */
   readonly pixels: number;
+  /** The drawing itself. */
+  readonly drawing: readonly Mark[];
   /** In the order in which they are laid down. */
   readonly marks: readonly PaintedMark[];
+  /** Left, top, right and bottom of the box of each mark, one after the other. */
+  readonly boxes: Float64Array;
   /** What differs from the drawing before; null where all does, for that was fitted to other pixels or other inks. */
   readonly altered: Altered | null;
   /** How many marks had to be painted anew. */
@@ -46,12 +50,14 @@ export function painted(
 ): Painted {
   const last = before?.palette === palette && before.pixels === pixels ? before : null;
   const known = last?.known ?? new WeakMap<Mark, PaintedMark>();
-  const { found, left } = foundAgain(marks, last?.marks ?? []);
-  const queues = queuesOf(left);
+  const runs = runsOf(marks, last?.drawing ?? []);
+  const queues = queuesOf(leftBy(runs, last?.marks ?? []));
+  const all: PaintedMark[] = new Array(marks.length);
+  const boxes = new Float64Array(EDGES * marks.length);
   const come: PaintedMark[] = [];
   let fresh = 0;
-  const all = marks.map((mark, index): PaintedMark => {
-    const same = found[index] ?? (known.has(mark) ? null : take(queues.get(mark.of ?? ""), mark));
+  const paint = (mark: Mark): PaintedMark => {
+    const same = known.has(mark) ? null : take(queues.get(mark.of ?? ""), mark);
     if (same) return same;
     let made = known.get(mark);
     if (!made) {
@@ -61,33 +67,69 @@ export function painted(
     }
     come.push(made);
     return made;
-  });
+  };
+  let next = 0;
+  const paintUpTo = (end: number): void => {
+    for (; next < end; next++) {
+      const each = paint(marks[next]!);
+      all[next] = each;
+      boxes.set([each.box.left, each.box.top, each.box.right, each.box.bottom], EDGES * next);
+    }
+  };
+  for (const { at, from, count } of runs) {
+    paintUpTo(at);
+    for (let i = 0; i < count; i++) all[at + i] = last!.marks[from + i]!;
+    boxes.set(last!.boxes.subarray(EDGES * from, EDGES * (from + count)), EDGES * at);
+    next = at + count;
+  }
+  paintUpTo(marks.length);
   const gone = [...queues.values()].flatMap((queue) => queue.marks.filter((_, at) => !queue.taken.has(at)));
-  return { palette, pixels, marks: all, altered: last && { gone, come }, fresh, known };
+  return { palette, pixels, drawing: marks, marks: all, boxes, altered: last && { gone, come }, fresh, known };
+}
+
+/** Edges of a box. */
+const EDGES = 4;
+
+/** Marks that are the very same objects in two drawings: so many from `at` in the one and `from` in the other. */
+interface Run {
+  readonly at: number;
+  readonly from: number;
+  readonly count: number;
 }
 
 /** How far ahead the same mark is looked for where two drawings part. */
 const AHEAD = 64;
 
-/** For each mark what the very same object came to in the drawing before, and what is left over there. */
-function foundAgain(marks: readonly Mark[], before: readonly PaintedMark[]) {
-  const found: (PaintedMark | null)[] = [];
-  const left: PaintedMark[] = [];
-  let at = 0;
-  for (const mark of marks) {
-    let ahead = at;
-    const end = Math.min(before.length, at + AHEAD);
-    while (ahead < end && before[ahead]!.mark !== mark) ahead++;
-    if (ahead === end) {
-      found.push(null);
-      continue;
-    }
-    for (let passed = at; passed < ahead; passed++) left.push(before[passed]!);
-    found.push(before[ahead]!);
-    at = ahead + 1;
+function runsOf(marks: readonly Mark[], before: readonly Mark[]): readonly Run[] {
+  const runs: Run[] = [];
+  let [at, from] = [0, 0];
+  while (at < marks.length && from < before.length) {
+    let count = 0;
+    while (at + count < marks.length && from + count < before.length && marks[at + count] === before[from + count])
+      count++;
+    if (count > 0) runs.push({ at, from, count });
+    at += count;
+    from += count;
+    if (at === marks.length) break;
+    const end = Math.min(before.length, from + AHEAD);
+    let found = from;
+    while (found < end && before[found] !== marks[at]) found++;
+    if (found < end) from = found;
+    else at++;
   }
-  for (; at < before.length; at++) left.push(before[at]!);
-  return { found, left };
+  return runs;
+}
+
+/** What no run holds of a drawing. */
+function leftBy(runs: readonly Run[], before: readonly PaintedMark[]): readonly PaintedMark[] {
+  const left: PaintedMark[] = [];
+  let next = 0;
+  for (const { from, count } of runs) {
+    for (; next < from; next++) left.push(before[next]!);
+    next = from + count;
+  }
+  for (; next < before.length; next++) left.push(before[next]!);
+  return left;
 }
 
 /** Room round the ink of a mark for what fitting it to pixels adds, millimetres. */

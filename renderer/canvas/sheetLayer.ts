@@ -90,12 +90,16 @@ export class SheetLayer {
     this.laid = 0;
     canvas.save();
     clear(canvas, tiles);
-    const seen = seenBox(this.view, this.window);
-    const isAsked = (box: PaperBox): boolean => isWithin(box, seen) && (tiles?.isUnder(box) ?? true);
-    const strokes = new Strokes(canvas, this.painted?.pixels ?? 1);
+    const seen = common(seenBox(this.view, this.window), tiles?.extent);
+    const { marks, boxes, pixels } = this.painted ?? NOTHING;
+    const strokes = new Strokes(canvas, pixels);
     let ink = 1;
-    for (const painted of this.painted?.marks ?? []) {
-      if (!isAsked(painted.box) || this.hidden.has(painted)) continue;
+    for (let index = 0, at = 0; index < marks.length; index++, at += 4) {
+      // Read from one row of numbers, for a page has far more marks than a throw alters.
+      const isBeside = boxes[at]! > seen.right || boxes[at + 2]! < seen.left;
+      if (isBeside || boxes[at + 1]! > seen.bottom || boxes[at + 3]! < seen.top) continue;
+      const painted = marks[index]!;
+      if (tiles?.isUnder(painted.box) === false || this.hidden.has(painted)) continue;
       const share = inkShare(painted.mark, this.dimming);
       if (share !== ink) {
         strokes.end();
@@ -156,6 +160,14 @@ function clear(canvas: CanvasRenderingContext2D, tiles: Tiles | null): void {
   canvas.setTransform(now);
 }
 
-function isWithin(box: PaperBox, seen: PaperBox): boolean {
-  return box.right >= seen.left && box.left <= seen.right && box.bottom >= seen.top && box.top <= seen.bottom;
+const NOTHING: Pick<Painted, "marks" | "boxes" | "pixels"> = { marks: [], boxes: new Float64Array(0), pixels: 1 };
+
+/** What two boxes share; the one where there is no other. */
+function common(one: PaperBox, other: PaperBox = one): PaperBox {
+  return {
+    left: Math.max(one.left, other.left),
+    top: Math.max(one.top, other.top),
+    right: Math.min(one.right, other.right),
+    bottom: Math.min(one.bottom, other.bottom),
+  };
 }

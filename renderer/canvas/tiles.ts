@@ -67,6 +67,28 @@ export class Tiles {
     return this.marked.reduce((sum, each) => sum + each, 0) > MOST * this.marked.length;
   }
 
+  /** The box round all marked tiles, in millimetres of paper, with what strokes reach beyond theirs; one round nothing where none is. */
+  get extent(): PaperBox {
+    const { columns, rows, marked } = this;
+    let [left, top, right, bottom] = [columns, rows, -1, -1];
+    for (let row = 0; row < rows; row++) {
+      for (let column = 0; column < columns; column++) {
+        if (marked[row * columns + column] === 0) continue;
+        left = Math.min(left, column);
+        right = Math.max(right, column);
+        top = Math.min(top, row);
+        bottom = Math.max(bottom, row);
+      }
+    }
+    const { scale, x, y } = this.on;
+    return {
+      left: (left * SIDE - BEYOND - x) / scale,
+      top: (top * SIDE - BEYOND - y) / scale,
+      right: ((right + 1) * SIDE + BEYOND - x) / scale,
+      bottom: ((bottom + 1) * SIDE + BEYOND - y) / scale,
+    };
+  }
+
   /** True where a box lies on a marked tile. */
   isUnder(box: PaperBox): boolean {
     const { left, top, right, bottom } = this.under(box);

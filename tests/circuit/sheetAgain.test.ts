@@ -8,6 +8,7 @@ import type { Mark } from "../../core/drawing/mark.ts";
 import { liveOf } from "../../core/live/live.ts";
 import { gridCircuit } from "../bench/window/gridCircuit.ts";
 import { trials } from "../long.ts";
+import { unknownPage } from "./unknownPage.ts";
 import { VENT } from "./ventFixture.ts";
 
 const edit = fc.oneof(
@@ -65,24 +66,6 @@ function marksOf(circuit: Circuit, zoom: number | undefined): readonly Mark[] {
   return sheet.value.marks;
 }
 
-let pages = 0;
-
-/** The same circuit on a page that nothing is remembered of, and of parts that nothing is remembered of. */
-function unknown(circuit: Circuit): Circuit {
-  const copy = structuredClone(circuit);
-  const id = `unknown ${pages++}`;
-  const [first, ...others] = copy.pages;
-  const places = Object.entries(copy.placement.parts);
-  const parts = places.map(
-    ([part, place]) => [part, place.page === first!.id ? { ...place, page: id } : place] as const,
-  );
-  return {
-    ...copy,
-    pages: [{ ...first!, id }, ...others],
-    placement: { ...copy.placement, parts: Object.fromEntries(parts) },
-  };
-}
-
 describe("a page drawn again", () => {
   test.each([
     ["a small circuit", VENT],
@@ -97,7 +80,7 @@ describe("a page drawn again", () => {
           marksOf(now, zoom);
           for (const change of edits) {
             now = edited(now, change);
-            expect(marksOf(now, zoom)).toEqual(marksOf(unknown(now), zoom));
+            expect(marksOf(now, zoom)).toEqual(marksOf(unknownPage(now, "p1").circuit, zoom));
           }
         },
       ),
