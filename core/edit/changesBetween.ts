@@ -17,14 +17,17 @@ export interface Changes {
 
 /** What changed between two live states, in the order of the circuit; what melted or tripped comes first. */
 export function changesBetween(before: Live, after: Live): Changes {
-  const wires = [...after.wires].flatMap(([wire, { state }]) => {
-    const was = before.wires.get(wire)?.state;
-    return was && was[0] === state[0] && was[1] === state[1] ? [] : [{ wire, state }];
-  });
-  const parts = [...after.parts].flatMap(([part, now]) => {
+  const wires: Changes["wires"][number][] = [];
+  for (const [wire, now] of after.wires) {
+    const was = before.wires.get(wire);
+    const isAlike = was === now || (was && was.state[0] === now.state[0] && was.state[1] === now.state[1]);
+    if (!isAlike) wires.push({ wire, state: now.state });
+  }
+  const parts: Changes["parts"][number][] = [];
+  for (const [part, now] of after.parts) {
     const was = before.parts.get(part);
-    return was && isNews(was, now) ? [{ part, doing: now.doing }] : [];
-  });
+    if (was && was !== now && isNews(was, now)) parts.push({ part, doing: now.doing });
+  }
   const isLost = ({ doing }: Pick<PartLive, "doing">): boolean => doing === "melted" || doing === "tripped";
   return {
     wires,

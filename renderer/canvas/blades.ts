@@ -1,4 +1,6 @@
+import type { Millimetres } from "../../core/base/units.ts";
 import type { LineMark, Spot } from "../../core/drawing/mark.ts";
+import { millimetresOf } from "../../core/drawing/scale.ts";
 import type { Ground } from "./halos.ts";
 import { fittedPaints, isSame, type Painted, type PaintedMark } from "./painted.ts";
 import { paintOn } from "./paintOn.ts";
@@ -20,15 +22,27 @@ export interface Turning extends Pick<Painted, "palette" | "pixels"> {
 }
 
 /** The blades that lie otherwise than in the drawing before: same part, same pivot, another tip. */
-export function turningIn({ palette, pixels, marks, altered }: Painted): Turning {
+export function turningIn(painted: Painted): Turning {
+  const { palette, pixels, altered } = painted;
   const lying = new Map(bladesAmong(altered?.gone ?? []).map(({ mark }) => [pivotOf(mark), mark.spots.at(-1)!]));
-  const blades = bladesAmong(altered?.come ?? []).flatMap((painted) => {
-    const from = lying.get(pivotOf(painted.mark));
-    return from && !isSame(from, painted.mark.spots.at(-1)!) ? [{ painted, mark: painted.mark, from }] : [];
+  const blades = bladesAmong(altered?.come ?? []).flatMap((each) => {
+    const from = lying.get(pivotOf(each.mark));
+    return from && !isSame(from, each.mark.spots.at(-1)!) ? [{ painted: each, mark: each.mark, from }] : [];
   });
-  const parts = new Set(blades.map(({ mark }) => mark.of));
-  const isRing = ({ mark }: PaintedMark) => parts.has(mark.of) && "role" in mark && mark.role === "terminal";
-  return { palette, pixels, blades, rings: blades.length > 0 ? marks.filter(isRing) : [] };
+  return { palette, pixels, blades, rings: blades.flatMap((blade) => ringsAt(painted, blade)) };
+}
+
+/** The rings of the part of a blade that the blade may turn over: those within twice its length. */
+function ringsAt({ marks, boxes }: Painted, { mark, from }: TurningBlade): readonly PaintedMark[] {
+  const foot = mark.spots[0]!;
+  const reach = 2 * Math.max(lengthOf(foot, from), lengthOf(foot, mark.spots.at(-1)!));
+  const [x, y, far] = [foot.x, foot.y, reach].map(millimetresOf) as [Millimetres, Millimetres, Millimetres];
+  return marks.filter((ring, index) => {
+    const at = 4 * index;
+    const isFar =
+      boxes[at]! > x + far || boxes[at + 2]! < x - far || boxes[at + 1]! > y + far || boxes[at + 3]! < y - far;
+    return !isFar && ring.mark.of === mark.of && "role" in ring.mark && ring.mark.role === "terminal";
+  });
 }
 
 type PaintedLine = PaintedMark & { readonly mark: LineMark };

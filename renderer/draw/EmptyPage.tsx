@@ -1,17 +1,21 @@
+import { remember } from "../../core/base/memo.ts";
+import type { Circuit } from "../../core/circuit/circuit.ts";
 import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useApp } from "../state/AppContext.tsx";
 import { circuitNow } from "../state/views.ts";
+
+/** Pages with parts or printed pages on them. */
+const filledPages = remember(({ pages, placement }: Circuit): ReadonlySet<string> => {
+  const printed = pages.flatMap(({ id, underlays }) => (underlays === undefined ? [] : [id]));
+  return new Set([...printed, ...Object.values(placement.parts).map(({ page }) => page)]);
+});
 
 /** In the middle of a page on which nothing stands yet: how to begin. */
 export function EmptyPage() {
   const keyOf = useKeyOf();
   const isEmpty = useApp((state) => {
     const circuit = circuitNow(state);
-    const page = state.open?.page;
-    const hasPrint = circuit?.pages.some(({ id, underlays }) => id === page && underlays !== undefined);
-    return (
-      circuit !== null && !hasPrint && !Object.values(circuit.placement.parts).some((place) => place.page === page)
-    );
+    return circuit !== null && !filledPages(circuit).has(state.open?.page ?? "");
   });
   const tool = useApp(({ open }) => open?.tool.is);
   if (!isEmpty || tool !== "hand") return null;
