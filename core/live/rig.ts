@@ -76,7 +76,7 @@ export class Rig {
     this.meltable = moving.meltable;
     const taken = givenUp?.circuit === circuit && hasShapeOf(this.network, givenUp.network) ? givenUp : null;
     taken?.toRest();
-    this.solver = taken?.solver ?? new Solver(patternOf(this.network));
+    this.solver = taken?.solver ?? this.newSolver();
     this.isOpen = taken?.isOpen ?? Uint8Array.from(elements, ({ element }) => (passesNothing(element) ? 1 : 0));
     this.isLaidOpen = taken?.isLaidOpen ?? new Uint8Array(elements.length);
     this.standing = taken?.standing ?? 0;
@@ -90,6 +90,17 @@ export class Rig {
       this.states.set(id, placed.held ?? placed.kind.start);
       this.pose(placed);
     }
+  }
+
+  /** A solver that has at hand what `settle` looks at: what parts that move see of themselves, and what melts. */
+  private newSolver(): Solver {
+    const { elements } = this.network;
+    const solver = new Solver(patternOf(this.network));
+    const seen = this.movable.flatMap((placed) =>
+      [...placed.elements.values()].filter((index) => elements[index]!.passes !== "contact"),
+    );
+    solver.watch([...seen, ...this.meltable.map(({ element }) => element)]);
+    return solver;
   }
 
   /** Gives the solver, which stands as another network of this shape at rest, the elements that differ. */

@@ -10,15 +10,14 @@ export const BALANCED_AMPS: Amps = 1e-9;
 const LAST_DIGITS = 16 * 2 ** -52;
 
 /**
- * Draws up Kirchhoff's current law at these volts of the unknowns, by the true laws: `excess` (size n + 1, the last one 0) is filled with the
+ * Draws up Kirchhoff's current law at the volts of the unknowns, by the true laws: `excess` (size n + 1, the last one 0) is filled with the
  * amps that flow out of each unknown and are not made good. True where all are within what is allowed.
  */
-export function isBalanced(companion: Companion, volts: Float64Array, excess: Float64Array): boolean {
-  const { pattern, siemens, plain, plainA, plainB, level, pushing } = companion;
+export function isBalanced(companion: Companion, excess: Float64Array): boolean {
+  const { pattern, siemens, plain, plainA, plainB, level, pushing, volts } = companion;
   const { aOf, bOf } = pattern;
   excess.fill(0);
   // With a place for the reference at their end, the many straight elements need not ask which end is on it.
-  level.set(volts);
   for (let k = 0; k < plain.length; k++) {
     const a = plainA[k]!;
     const b = plainB[k]!;
@@ -35,11 +34,11 @@ export function isBalanced(companion: Companion, volts: Float64Array, excess: Fl
     if (a >= 0) excess[a] = excess[a]! + passed;
     if (b >= 0) excess[b] = excess[b]! - passed;
   }
-  return worstAmps(excess) <= BALANCED_AMPS || isWithinDigits(companion, volts, excess);
+  return worstAmps(excess) <= BALANCED_AMPS || isWithinDigits(companion, excess);
 }
 
-function isWithinDigits(companion: Companion, volts: Float64Array, excess: Float64Array): boolean {
-  const { pattern, siemens } = companion;
+function isWithinDigits(companion: Companion, excess: Float64Array): boolean {
+  const { pattern, siemens, volts } = companion;
   const { aOf, bOf, placeOf } = pattern;
   const allowed = new Float64Array(excess.length).fill(BALANCED_AMPS);
   for (let e = 0; e < placeOf.length; e++) {

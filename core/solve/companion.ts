@@ -1,8 +1,9 @@
 import type { Amps, Siemens, Volts } from "../base/units.ts";
+import { type Arrivals, bringForward, emptyArrivals, type Pushers, pushersOf, touchPushed } from "./arrivals.ts";
 import { emptyFactor, type Factor, refactor, touch } from "./factor.ts";
 import { ampsAcross, DIODE, isBent, LAMP, type LawTable, MOTOR, REGULATED, SOURCE, slopeAt, tableOf } from "./laws.ts";
 import type { Pattern } from "./pattern.ts";
-import { type Reach, reachOf, solveFar, solveNear, solveTriangles } from "./triangles.ts";
+import { NEAR, REST, type Reach, reachOf, solveLater, solveNear, solveTriangles, WATCHED } from "./triangles.ts";
 
 /**
  * The straight network that stands for the real one in one pass of Newton's method: every law is replaced by a line
@@ -12,19 +13,26 @@ export interface Companion extends Lines {
   readonly pattern: Pattern;
   readonly table: LawTable;
   readonly factor: Factor;
-  /** Amps pushed into the unknowns, and their volts. Size n. */
-  readonly amps: Float64Array;
+  /** What the lines push into the unknowns, and where it arrives. */
+  readonly arrivals: Arrivals;
+  /** Volts of the unknowns (size n), and the same with 0 for the reference behind them. */
   readonly volts: Float64Array;
+  readonly level: Float64Array;
+  /** Room for amps. Size n. */
+  readonly amps: Float64Array;
   /** Elements with a bent law, elements whose line may have an offset, and resistors, all rising. */
   bent: Int32Array;
   pushing: Int32Array;
   plain: Int32Array;
-  /** Unknowns at the ends of resistors, n for the reference; and volts of the unknowns with one more for it. Size n + 1. */
+  pushers: Pushers;
+  /** Unknowns at the ends of resistors, n for the reference. */
   plainA: Int32Array;
   plainB: Int32Array;
-  readonly level: Float64Array;
-  /** The unknowns that a pass needs: those at pushing elements, and all above them. */
+  /** Elements whose volts are looked at after every search. */
+  watched: Int32Array;
+  /** The unknowns that a pass needs, those that are looked at, and the rest; up to which part their volts are filled. */
   reach: Reach;
+  filled: number;
   /** Room for a list of bent elements. Size E. */
   readonly unsettled: Int32Array;
 }
@@ -44,6 +52,7 @@ export interface Lines {
 /** The companion of a network, its lines not yet drawn. */
 export function companionOf(pattern: Pattern): Companion {
   const { elements } = pattern.network;
+  const level = new Float64Array(pattern.unknowns + 1);
   const reals = (size: number): Float64Array => new Float64Array(size);
   const companion: Companion = {
     pattern,
@@ -54,15 +63,19 @@ export function companionOf(pattern: Pattern): Companion {
     offset: reals(elements.length),
     piece: new Int8Array(elements.length),
     factor: emptyFactor(pattern),
+    arrivals: emptyArrivals(pattern.unknowns),
+    volts: level.subarray(0, pattern.unknowns),
+    level,
     amps: reals(pattern.unknowns),
-    volts: reals(pattern.unknowns),
     bent: new Int32Array(0),
     pushing: new Int32Array(0),
     plain: new Int32Array(0),
+    pushers: pushersOf(pattern, new Int32Array(0)),
     plainA: new Int32Array(0),
     plainB: new Int32Array(0),
-    level: reals(pattern.unknowns + 1),
-    reach: reachOf(pattern, new Int32Array(0)),
+    watched: new Int32Array(0),
+    reach: reachOf(pattern, new Int32Array(0), new Int32Array(0)),
+    filled: REST,
     unsettled: new Int32Array(elements.length),
   };
   listBent(companion);
@@ -96,7 +109,8 @@ export function listBent(companion: Companion): void {
     companion.plainA[k] = aOf[e]! < 0 ? unknowns : aOf[e]!;
     companion.plainB[k] = bOf[e]! < 0 ? unknowns : bOf[e]!;
   }
-  companion.reach = reachOf(companion.pattern, companion.pushing);
+  companion.pushers = pushersOf(companion.pattern, companion.pushing);
+  companion.reach = reachOf(companion.pattern, companion.pushing, companion.watched);
 }
 
 /** Volts from a to b of element e in the volts of the unknowns. */
@@ -123,25 +137,20 @@ export function ampsOver({ table, at, ampsAt, siemens }: Companion, e: number, v
  * the rest. Returns how many columns were factored.
  */
 export function solveCompanion(companion: Companion): number {
-  const { pattern, factor, offset, amps, volts, pushing } = companion;
-  const { aOf, bOf } = pattern;
+  const { pattern, factor, arrivals, pushers, reach, volts } = companion;
   const columns = refactor(pattern, factor, companion.siemens);
-  amps.fill(0);
-  for (let k = 0; k < pushing.length; k++) {
-    const e = pushing[k]!;
-    const pushed = offset[e]!;
-    const a = aOf[e]!;
-    const b = bOf[e]!;
-    if (a >= 0) amps[a] = amps[a]! - pushed;
-    if (b >= 0) amps[b] = amps[b]! + pushed;
-  }
-  solveNear(pattern, factor, companion.reach, amps, volts);
+  bringForward(pattern, factor, arrivals, pushers, companion.offset);
+  solveNear(pattern, factor, reach, arrivals.arrived, volts);
+  companion.filled = NEAR;
   return columns;
 }
 
-/** Fills the volts of all unknowns after a pass. */
-export function fillVolts({ pattern, factor, reach, volts }: Companion): void {
-  solveFar(pattern, factor, reach, volts);
+/** Fills the volts of all unknowns after a pass, up to this part of the reach. */
+export function fillVolts(companion: Companion, part = REST): void {
+  const { pattern, factor, reach, volts } = companion;
+  if (companion.filled < WATCHED && part >= WATCHED) solveLater(pattern, factor, reach.watched, volts);
+  if (companion.filled < REST && part >= REST) solveLater(pattern, factor, reach.rest, volts);
+  companion.filled = Math.max(companion.filled, part);
 }
 
 /**
@@ -172,6 +181,11 @@ export function refine(companion: Companion): void {
 /** Slope of a line under a law that has become level, as a share of its chord; see `drawAt`. */
 const LEVEL_SHARE = 1e-6;
 const LIMIT_SHARE = 1e-14;
+/**
+ * A lamp's line keeps its slope where the next pass will find it off its law by no more amps than this, even if all by
+ * which it is off now were to move its own volts: then nothing need be factored anew.
+ */
+const SAME_SLOPE_AMPS: Amps = 1e-10;
 /** Slope in siemens of every diode in the first pass of a cold start. */
 const DIODE_START: Siemens = 1;
 /** Piece of an element whose line only starts a search. */
@@ -218,7 +232,10 @@ export function drawAt(companion: Companion, e: number, volts: Volts): void {
   const amps = ampsAcross(table, e, volts);
   let slope = slopeAt(table, e, volts, amps);
   if (code === DIODE && volts < 0) slope = Math.max(slope, (LEVEL_SHARE * amps) / volts);
-  drawThrough(companion, e, volts, amps, slope);
+  const was = companion.siemens[e]!;
+  const off = Math.abs(amps - (companion.ampsAt[e]! + was * (volts - companion.at[e]!)));
+  const keeps = code === LAMP && Math.abs(slope - was) * off <= SAME_SLOPE_AMPS * was;
+  drawThrough(companion, e, volts, amps, keeps ? was : slope);
 }
 
 /** A copy of a companion's lines. */
@@ -279,8 +296,16 @@ function drawThrough(companion: Companion, e: number, volts: Volts, amps: Amps, 
 }
 
 function setLine(companion: Companion, e: number, siemens: Siemens, offset: Amps): void {
-  companion.offset[e] = offset;
+  const { pattern, factor, arrivals } = companion;
+  const place = pattern.placeOf[e]!;
+  if (companion.offset[e] !== offset) {
+    companion.offset[e] = offset;
+    if (place >= 0) {
+      touchPushed(arrivals, pattern.aOf[e]!);
+      touchPushed(arrivals, pattern.bOf[e]!);
+    }
+  }
   if (companion.siemens[e] === siemens) return;
   companion.siemens[e] = siemens;
-  touch(companion.factor, companion.pattern.placeOf[e]!);
+  touch(factor, place);
 }

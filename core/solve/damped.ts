@@ -3,7 +3,7 @@ import { type Companion, drawAt, voltsOver } from "./companion.ts";
 import { refactor } from "./factor.ts";
 import { ampsAcross } from "./laws.ts";
 import type { Work } from "./newton.ts";
-import { solveTriangles } from "./triangles.ts";
+import { REST, solveTriangles } from "./triangles.ts";
 
 /** No unknown moves by more volts than this in a pass. */
 const LONGEST_STEP = 100;
@@ -22,9 +22,10 @@ export function searchDamped(companion: Companion, excess: Float64Array, limit: 
   const { pattern, factor, volts, bent, amps } = companion;
   const step = new Float64Array(volts.length);
   volts.fill(0);
+  companion.filled = REST;
   for (let pass = 1; pass <= limit; pass++) {
     for (let k = 0; k < bent.length; k++) drawAt(companion, bent[k]!, voltsOver(pattern, volts, bent[k]!));
-    if (isBalanced(companion, volts, excess)) return true;
+    if (isBalanced(companion, excess)) return true;
     for (let j = 0; j < amps.length; j++) amps[j] = -excess[j]!;
     work.columns += refactor(pattern, factor, companion.siemens);
     work.passes++;

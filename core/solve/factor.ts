@@ -1,3 +1,4 @@
+import { bitsFor, lowestIn, markPath } from "./bits.ts";
 import type { Pattern } from "./pattern.ts";
 
 /**
@@ -23,8 +24,9 @@ export interface Factor {
   readonly touched: Int32Array;
   touchedCount: number;
   readonly isTouched: Uint8Array;
-  /** 1 for columns to be factored anew. Size n. */
-  readonly isStale: Uint8Array;
+  /** Columns to be factored anew, and those that were since it was last asked: a bit each, 32 a number. */
+  readonly stale: Int32Array;
+  readonly changed: Int32Array;
   /** Columns whose pivot is 0: as many as there are floating islands. */
   zeroPivots: number;
 }
@@ -43,7 +45,8 @@ export function emptyFactor(pattern: Pattern): Factor {
     touched: new Int32Array(m + n),
     touchedCount: 0,
     isTouched: new Uint8Array(m + n),
-    isStale: new Uint8Array(n),
+    stale: bitsFor(n),
+    changed: bitsFor(n),
     zeroPivots: n,
   };
   touchAll(factor);
@@ -85,6 +88,7 @@ export function growFactor(pattern: Pattern, from: Factor, to: Factor): void {
 function forgetTouched(factor: Factor): void {
   for (let k = 0; k < factor.touchedCount; k++) factor.isTouched[factor.touched[k]!] = 0;
   factor.touchedCount = 0;
+  factor.changed.fill(0);
 }
 
 /** Says that an element at this place has new siemens. A place below 0 is none. */
@@ -105,17 +109,17 @@ export function touchAll(factor: Factor): void {
  */
 export function refactor(pattern: Pattern, factor: Factor, siemens: Float64Array): number {
   if (factor.touchedCount === 0) return 0;
-  return factorStale(pattern, factor, sumTouched(pattern, factor, siemens));
+  sumTouched(pattern, factor, siemens);
+  return factorStale(pattern, factor);
 }
 
 /**
- * Sums touched places and marks the columns above them; returns the first of these. Sums are made anew, never changed by a
- * difference: that would leave conductance behind where a contact opened.
+ * Sums touched places and marks the columns above them. Sums are made anew, never changed by a difference: that would
+ * leave conductance behind where a contact opened.
  */
-function sumTouched(pattern: Pattern, factor: Factor, siemens: Float64Array): number {
+function sumTouched(pattern: Pattern, factor: Factor, siemens: Float64Array): void {
   const { edges, elementStart, elementAt, columnOf, parentOf } = pattern;
-  const { placed, touched, isTouched, isStale } = factor;
-  let first = pattern.unknowns;
+  const { placed, touched, isTouched, stale } = factor;
   for (let k = 0; k < factor.touchedCount; k++) {
     const place = touched[k]!;
     isTouched[place] = 0;
@@ -124,52 +128,51 @@ function sumTouched(pattern: Pattern, factor: Factor, siemens: Float64Array): nu
     for (let t = elementStart[place]!; t < end; t++) sum += siemens[elementAt[t]!]!;
     if (sum === placed[place]) continue;
     placed[place] = sum;
-    let column = place < edges ? columnOf[place]! : place - edges;
-    if (column < first) first = column;
-    while (column >= 0 && isStale[column] === 0) {
-      isStale[column] = 1;
-      column = parentOf[column]!;
-    }
+    markPath(stale, parentOf, place < edges ? columnOf[place]! : place - edges);
   }
   factor.touchedCount = 0;
-  return first;
 }
 
-function factorStale(pattern: Pattern, factor: Factor, first: number): number {
-  const { unknowns, columnStart, columnOf, rowStart, edgeInRow, targetStart, target } = pattern;
-  const { placed, edge, leak, share, ohms, isStale } = factor;
-  const edges = pattern.edges;
+function factorStale(pattern: Pattern, factor: Factor): number {
+  const { stale, changed } = factor;
   let done = 0;
-  for (let i = first; i < unknowns; i++) {
-    if (isStale[i] === 0) continue;
-    isStale[i] = 0;
-    done++;
-    // Column i starts from its own elements ...
-    const start = columnStart[i]!;
-    const end = columnStart[i + 1]!;
-    for (let p = start; p < end; p++) edge[p] = placed[p]!;
-    let pivot = placed[edges + i]!;
-    // ... takes from each column j with an edge p to row i the share that goes this way ...
-    for (let r = rowStart[i]!, rEnd = rowStart[i + 1]!; r < rEnd; r++) {
-      const p = edgeInRow[r]!;
-      const j = columnOf[p]!;
-      const part = share[p]!;
-      pivot += part * leak[j]!;
-      const qEnd = columnStart[j + 1]!;
-      for (let q = p + 1, t = targetStart[p]!; q < qEnd; q++, t++) {
-        const to = target[t]!;
-        edge[to] = edge[to]! + part * edge[q]!;
-      }
-    }
-    leak[i] = pivot;
-    // ... and its pivot is its leak and all its edges.
-    for (let p = start; p < end; p++) pivot += edge[p]!;
-    const was = ohms[i]!;
-    const now = pivot > 0 ? 1 / pivot : 0;
-    if (was === 0 && now !== 0) factor.zeroPivots--;
-    else if (was !== 0 && now === 0) factor.zeroPivots++;
-    ohms[i] = now;
-    for (let p = start; p < end; p++) share[p] = edge[p]! * now;
+  for (let word = 0; word < stale.length; word++) {
+    let bits = stale[word]!;
+    if (bits === 0) continue;
+    stale[word] = 0;
+    changed[word] = changed[word]! | bits;
+    for (; bits !== 0; bits &= bits - 1, done++) factorColumn(pattern, factor, lowestIn(word, bits));
   }
   return done;
+}
+
+function factorColumn(pattern: Pattern, factor: Factor, i: number): void {
+  const { edges, columnStart, rowStart, edgeInRow, columnInRow, targetStart, target } = pattern;
+  const { placed, edge, leak, share, ohms } = factor;
+  // Column i starts from its own elements ...
+  const start = columnStart[i]!;
+  const end = columnStart[i + 1]!;
+  for (let p = start; p < end; p++) edge[p] = placed[p]!;
+  let pivot = placed[edges + i]!;
+  // ... takes from each column j with an edge p to row i the share that goes this way ...
+  for (let r = rowStart[i]!, rEnd = rowStart[i + 1]!; r < rEnd; r++) {
+    const p = edgeInRow[r]!;
+    const j = columnInRow[r]!;
+    const part = share[p]!;
+    pivot += part * leak[j]!;
+    const qEnd = columnStart[j + 1]!;
+    for (let q = p + 1, t = targetStart[p]!; q < qEnd; q++, t++) {
+      const to = target[t]!;
+      edge[to] = edge[to]! + part * edge[q]!;
+    }
+  }
+  leak[i] = pivot;
+  // ... and its pivot is its leak and all its edges.
+  for (let p = start; p < end; p++) pivot += edge[p]!;
+  const was = ohms[i]!;
+  const now = pivot > 0 ? 1 / pivot : 0;
+  if (was === 0 && now !== 0) factor.zeroPivots--;
+  else if (was !== 0 && now === 0) factor.zeroPivots++;
+  ohms[i] = now;
+  for (let p = start; p < end; p++) share[p] = edge[p]! * now;
 }

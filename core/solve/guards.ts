@@ -11,20 +11,23 @@ const LAST_DIGITS = 2e-15;
 /** Below this many volts a lamp may change sign without the guard: it is dark on both sides. */
 const DARK_VOLTS: Volts = 1e-6;
 
-/** True where the line of bent element e still tells its law at the volts it now has. `slack` widens the tolerance. */
-export function isSettled(companion: Companion, e: number, volts: Volts, slack: number): boolean {
+/**
+ * Amps by which the line of bent element e is off its law at the volts it now has; infinite where it no longer tells it.
+ * `slack` widens the tolerance.
+ */
+export function strayAmps(companion: Companion, e: number, volts: Volts, slack: number): Amps {
   const { table, at, ampsAt, siemens, piece, pattern } = companion;
   const code = table.code[e]!;
   const first = table.numbers[4 * e]!;
   const moved = volts - at[e]!;
   let allowed = SETTLED_AMPS;
   if (code === LAMP || code === DIODE) {
-    if (Math.abs(moved) <= UNMOVED_VOLTS) return true;
+    if (Math.abs(moved) <= UNMOVED_VOLTS) return 0;
     if (code === DIODE) allowed = Math.min(allowed, SETTLED_SHARE * first);
   } else {
-    if (pieceAt(table, e, volts) === piece[e]!) return true;
+    if (pieceAt(table, e, volts) === piece[e]!) return 0;
     // The line of a source at its limit meets the law once more, far up where the source is blocked.
-    if (code === REGULATED && piece[e]! < 0 && volts > first) return false;
+    if (code === REGULATED && piece[e]! < 0 && volts > first) return Number.POSITIVE_INFINITY;
   }
   const slope = siemens[e]!;
   const off = Math.abs(ampsAcross(table, e, volts) - (ampsAt[e]! + slope * moved));
@@ -32,7 +35,7 @@ export function isSettled(companion: Companion, e: number, volts: Volts, slack: 
   const b = pattern.bOf[e]!;
   const around = (a >= 0 ? Math.abs(companion.volts[a]!) : 0) + (b >= 0 ? Math.abs(companion.volts[b]!) : 0);
   // A line that only starts a search has no place where it touches: NaN is never within the tolerance.
-  return off <= slack * allowed + LAST_DIGITS * slope * around;
+  return off <= slack * allowed + LAST_DIGITS * slope * around ? off : Number.POSITIVE_INFINITY;
 }
 
 /** Draws the next line of bent element e, which is not settled at these volts. */

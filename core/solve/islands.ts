@@ -28,3 +28,15 @@ export function islandsOf(
   }
   return island;
 }
+
+/** Whether one unknown lies on a floating island, as `islandsOf` tells of all. */
+export function isAfloat({ rowOf, columnStart }: Pattern, { leak, edge }: Factor, unknown: number): boolean {
+  for (let j = unknown; leak[j] === 0; ) {
+    let p = columnStart[j]!;
+    const end = columnStart[j + 1]!;
+    while (p < end && edge[p] === 0) p++;
+    if (p === end) return true;
+    j = rowOf[p]!;
+  }
+  return false;
+}

@@ -29,9 +29,10 @@ export interface Pattern {
   readonly columnOf: Int32Array;
   /** First row of each column, its parent in the elimination tree; -1 for a root. Size n. */
   readonly parentOf: Int32Array;
-  /** Edges in row i are edgeInRow[rowStart[i]] .., columns rising. Sizes n + 1 and m. */
+  /** Edges in row i are edgeInRow[rowStart[i]] .., columns rising, and their columns. Sizes n + 1, m, m. */
   readonly rowStart: Int32Array;
   readonly edgeInRow: Int32Array;
+  readonly columnInRow: Int32Array;
   /** For edge p = (i, j) and each later edge (k, j) of its column in turn: the edge (k, i). Sizes m and all pairs. */
   readonly targetStart: Int32Array;
   readonly target: Int32Array;
@@ -139,7 +140,7 @@ function neighboursOf(network: Network, groupOf: Int32Array, groups: number): nu
 
 /** The part of a pattern that says which edges its columns have. */
 export type Columns = Pick<Pattern, "columnStart" | "rowOf" | "columnOf" | "parentOf">;
-type Rows = Pick<Pattern, "rowStart" | "edgeInRow">;
+type Rows = Pick<Pattern, "rowStart" | "edgeInRow" | "columnInRow">;
 
 function columnsOf(step: Int32Array, joined: readonly (readonly number[])[]): Columns {
   const n = step.length;
@@ -171,14 +172,19 @@ export function columnsWith(columnStart: Int32Array, rowOf: Int32Array): Columns
 }
 
 function rowsOf(n: number, columns: Columns): Rows {
-  const { rowOf } = columns;
+  const { rowOf, columnOf } = columns;
   const rowStart = new Int32Array(n + 1);
   for (const row of rowOf) rowStart[row + 1]!++;
   for (let i = 0; i < n; i++) rowStart[i + 1]! += rowStart[i]!;
   const edgeInRow = new Int32Array(rowOf.length);
+  const columnInRow = new Int32Array(rowOf.length);
   const next = rowStart.slice();
-  for (let p = 0; p < rowOf.length; p++) edgeInRow[next[rowOf[p]!]!++] = p;
-  return { rowStart, edgeInRow };
+  for (let p = 0; p < rowOf.length; p++) {
+    const r = next[rowOf[p]!]!++;
+    edgeInRow[r] = p;
+    columnInRow[r] = columnOf[p]!;
+  }
+  return { rowStart, edgeInRow, columnInRow };
 }
 
 /** Runs of targets lie in the order in which the factor reads them: by row, then by column. */

@@ -1,6 +1,8 @@
 import { assert } from "../base/outcome.ts";
 import type { Amps, Ohms, Volts } from "../base/units.ts";
+import { type Arrivals, copyArrivals, touchPushed } from "./arrivals.ts";
 import { isBalanced, worstAmps } from "./balance.ts";
+import { markAll } from "./bits.ts";
 import {
   type Companion,
   companionOf,
@@ -8,21 +10,22 @@ import {
   drawAt,
   drawCold,
   drawStraight,
+  fillVolts,
   type Lines,
   listBent,
   takeLine,
   voltsOver,
 } from "./companion.ts";
 import { searchDamped } from "./damped.ts";
+import { DeadNetwork } from "./dead.ts";
 import type { Element, NodeIndex } from "./element.ts";
-import { copyFactor, copyOf, emptyFactor, type Factor, growFactor, refactor, touch } from "./factor.ts";
+import { copyFactor, copyOf, type Factor, growFactor, refactor, touch } from "./factor.ts";
 import { drawFirst } from "./guards.ts";
-import { inverseDiagonal } from "./inverse.ts";
-import { GROUNDED, islandsOf } from "./islands.ts";
-import { ampsAcross, chordAt, isBent, isSameLaw, JOINT, type LawTable, RESISTOR, writeLaw } from "./laws.ts";
+import { GROUNDED, isAfloat, islandsOf } from "./islands.ts";
+import { ampsAcross, isBent, isSameLaw, JOINT, type LawTable, RESISTOR, writeLaw } from "./laws.ts";
 import { searchByNewton, type Work } from "./newton.ts";
 import type { Pattern } from "./pattern.ts";
-import { solveTriangles } from "./triangles.ts";
+import { REST, WATCHED } from "./triangles.ts";
 
 /** How a solve ended. */
 export interface Solution {
@@ -30,7 +33,7 @@ export interface Solution {
   readonly converged: boolean;
   /** Straight networks solved on the way; 0 where nothing had changed. */
   readonly passes: number;
-  /** Greatest amps by which Kirchhoff's current law is missed at a node, by the true laws. */
+  /** Greatest amps by which Kirchhoff's current law was missed at a node when it was last drawn up, by the true laws. */
   readonly residualAmps: Amps;
 }
 
@@ -40,6 +43,7 @@ export interface State {
   readonly table: LawTable;
   readonly lines: Lines;
   readonly factor: Factor;
+  readonly arrivals: Pick<Arrivals, "pushed" | "arrived">;
   /** Volts of the unknowns. Size n. */
   readonly volts: Float64Array;
   readonly dead: Pick<DeadNetwork, "siemens" | "factor">;
@@ -48,10 +52,10 @@ export interface State {
 const WARM_PASSES = 30;
 const COLD_PASSES = 60;
 const DAMPED_PASSES = 200;
+/** Kirchhoff's law is drawn up for the whole network at least once in so many searches and one, and after every cold one. */
+const MOST_TRUSTED = 15;
 /** Elements changed that pass so few amps more or less move no volts that a meter could see: 0.1 microvolt behind 100 kilohms. */
 export const UNMOVED_AMPS: Amps = 1e-12;
-/** Chords that are apart by no more than this share are the same: volts found twice differ in their last digits. */
-const SAME_SIEMENS = 1e-12;
 
 /**
  * A network with its present numbers and its operating point. Numbers are changed, then `solve` is called, then volts
@@ -64,13 +68,14 @@ export class Solver {
   private readonly companion: Companion;
   private readonly excess: Float64Array;
   private isWarm = false;
+  /** Searches that were trusted since Kirchhoff's law was last drawn up, and what was missed then. */
+  private trusted = 0;
+  private residualAmps: Amps = 0;
   private last: Solution | null = null;
   private islands: Int32Array | null = null;
   private readonly roomForIslands: Int32Array;
   private dead: DeadNetwork | null = null;
   private isDeadFresh = false;
-  /** What the source ohms are worked out in: sizes n and m. */
-  private room: { readonly diagonal: Float64Array; readonly off: Float64Array } | null = null;
 
   constructor(pattern: Pattern) {
     this.pattern = pattern;
@@ -92,7 +97,10 @@ export class Solver {
     writeLaw(table, index, element);
     const now = table.code[index]!;
     this.last = null;
-    if (was !== now) listBent(companion);
+    if (was !== now) {
+      fillVolts(companion);
+      listBent(companion);
+    }
     if (!isBent(now)) drawStraight(companion, index);
     else if (this.isWarm) drawFirst(companion, index);
   }
@@ -109,32 +117,54 @@ export class Solver {
     this.last = null;
   }
 
+  /** Says which elements are looked at after every search: their volts are at hand then, those of others when they are read. */
+  watch(elements: readonly number[]): void {
+    fillVolts(this.companion);
+    this.companion.watched = Int32Array.from(elements);
+    listBent(this.companion);
+  }
+
   // -------------------------------------------------------------- solving
 
   /** Finds the operating point, from the last one where there is one. */
   solve(): Solution {
-    if (this.last !== null) return { ...this.last, passes: 0 };
+    if (this.last !== null) return this.last.passes === 0 ? this.last : { ...this.last, passes: 0 };
     const before = this.work.passes;
     const converged = this.search();
+    fillVolts(this.companion, WATCHED);
     this.isWarm = converged;
     this.islands = null;
     this.isDeadFresh = false;
-    this.last = { converged, passes: this.work.passes - before, residualAmps: worstAmps(this.excess) };
+    this.last = { converged, passes: this.work.passes - before, residualAmps: this.residualAmps };
     return this.last;
   }
 
   /** Warm, then cold, then with damped steps; the last is polished where it can be. */
   private search(): boolean {
     const { companion, excess, work } = this;
-    if (this.isWarm && searchByNewton(companion, excess, WARM_PASSES, work)) return true;
+    const isTrusting = this.trusted < MOST_TRUSTED;
+    const found = this.isWarm ? searchByNewton(companion, excess, WARM_PASSES, work, isTrusting) : "nothing";
+    if (found === "trusted") {
+      this.trusted++;
+      return true;
+    }
+    const converged = found === "balanced" || this.searchCold();
+    this.trusted = 0;
+    this.residualAmps = worstAmps(excess);
+    return converged;
+  }
+
+  private searchCold(): boolean {
+    const { companion, excess, work } = this;
     drawCold(companion);
-    if (searchByNewton(companion, excess, COLD_PASSES, work)) return true;
+    if (searchByNewton(companion, excess, COLD_PASSES, work) !== "nothing") return true;
     if (!searchDamped(companion, excess, DAMPED_PASSES, work)) return false;
     const found = companion.volts.slice();
-    if (searchByNewton(companion, excess, WARM_PASSES, work)) return true;
+    if (searchByNewton(companion, excess, WARM_PASSES, work) !== "nothing") return true;
     companion.volts.set(found);
+    companion.filled = REST;
     for (const e of companion.bent) drawAt(companion, e, voltsOver(this.pattern, found, e));
-    return isBalanced(companion, found, excess);
+    return isBalanced(companion, excess);
   }
 
   /** Whether there is nothing to solve: no number has changed since the last search. */
@@ -147,11 +177,13 @@ export class Solver {
     if (!this.isWarm || this.last === null) return null;
     const { pattern, companion } = this;
     const { siemens, factor } = this.deadNetwork();
+    fillVolts(companion);
     return {
       pattern,
       table: { code: companion.table.code.slice(), numbers: companion.table.numbers.slice() },
       lines: copyOfLines(companion),
       factor: copyOf(pattern, companion.factor),
+      arrivals: { pushed: companion.arrivals.pushed.slice(), arrived: companion.arrivals.arrived.slice() },
       volts: companion.volts.slice(),
       dead: { siemens: siemens.slice(), factor: copyOf(pattern, factor) },
     };
@@ -168,9 +200,15 @@ export class Solver {
     this.last = null;
     const isOfThisShape = state.pattern.target === this.pattern.target;
     let otherAmps: Amps = Number.POSITIVE_INFINITY;
-    if (isOfThisShape) otherAmps = this.takeFactors(state, copyFactor);
-    else if (this.pattern.base?.pattern.target === state.pattern.target)
-      this.takeFactors(state, (from, to) => growFactor(this.pattern, from, to));
+    if (isOfThisShape) {
+      copyArrivals(state.arrivals, companion.arrivals);
+      copyFactor(state.factor, companion.factor);
+      otherAmps = this.takeNumbers(state, true);
+    } else if (this.pattern.base?.pattern.target === state.pattern.target) {
+      growFactor(this.pattern, state.factor, companion.factor);
+      this.takeNumbers(state, false);
+      this.pushAnew();
+    }
     const wasWarm = this.isWarm;
     this.isWarm = true;
     for (let k = 0; k < bent.length; k++) {
@@ -181,6 +219,7 @@ export class Solver {
     }
     if (otherAmps > UNMOVED_AMPS) return;
     companion.volts.set(state.volts);
+    companion.filled = REST;
     this.work.columns += refactor(this.pattern, companion.factor, companion.siemens);
     this.islands = null;
     this.isDeadFresh = false;
@@ -188,23 +227,25 @@ export class Solver {
   }
 
   /**
-   * Takes a state's factors over, and says where the elements are others than it was made for. Returns how many amps
-   * more or less they pass at its volts: any number where one is bent or a source.
+   * Takes the rest of a state over, and says where the elements are others than its factor was made for. Returns how many
+   * amps more or less they pass at its volts: any number where one is bent or a source.
    */
-  private takeFactors(state: State, take: (from: Factor, to: Factor) => void): Amps {
+  private takeNumbers(state: State, isOfThisShape: boolean): Amps {
     const { companion, pattern } = this;
-    const dead = this.roomForDead();
-    take(state.factor, companion.factor);
-    take(state.dead.factor, dead.factor);
-    dead.siemens.set(state.dead.siemens);
+    this.dead ??= new DeadNetwork(pattern);
+    this.dead.copy(state.dead, isOfThisShape);
     // What stands otherwise in the factor than it does now is factored anew; elements added since are so already.
-    const { siemens, bent, pushing } = companion;
-    const factored = state.lines.siemens;
-    for (let k = 0; k < bent.length; k++) siemens[bent[k]!] = factored[bent[k]!]!;
+    const { siemens, offset, bent, pushing } = companion;
+    const { siemens: factored, offset: offsets } = state.lines;
+    for (let k = 0; k < bent.length; k++) {
+      siemens[bent[k]!] = factored[bent[k]!]!;
+      offset[bent[k]!] = offsets[bent[k]!]!;
+    }
     let otherAmps = 0;
     for (let k = 0; k < pushing.length; k++)
       if (!isSameLaw(state.table, companion.table, pushing[k]!)) otherAmps = Number.POSITIVE_INFINITY;
     for (let e = 0; e < factored.length; e++) {
+      if (offset[e]! !== offsets[e]!) this.touchEnds(e);
       if (siemens[e]! === factored[e]!) continue;
       touch(companion.factor, pattern.placeOf[e]!);
       const across = voltsOver(state.pattern, state.volts, e);
@@ -214,18 +255,42 @@ export class Solver {
     return otherAmps;
   }
 
+  private touchEnds(e: number): void {
+    const { aOf, bOf, placeOf } = this.pattern;
+    if (placeOf[e]! < 0) return;
+    touchPushed(this.companion.arrivals, aOf[e]!);
+    touchPushed(this.companion.arrivals, bOf[e]!);
+  }
+
+  /** Has all that is pushed summed and brought forward anew. */
+  private pushAnew(): void {
+    const { factor, pushing } = this.companion;
+    for (let k = 0; k < pushing.length; k++) this.touchEnds(pushing[k]!);
+    markAll(factor.changed, this.pattern.unknowns);
+  }
+
   // -------------------------------------------------------------- reading
 
   /** Volts of a node to node 0; 0 on a floating island. */
   volts(node: NodeIndex): Volts {
     const unknown = this.pattern.unknownOf[node]!;
-    return unknown < 0 || this.isFloating(node) ? 0 : this.companion.volts[unknown]!;
+    if (unknown < 0 || this.isFloating(node)) return 0;
+    this.fillFor(unknown);
+    return this.companion.volts[unknown]!;
   }
 
   /** True where nothing that conducts leads from the node to node 0. A reverse diode conducts, an open contact does not. */
   isFloating(node: NodeIndex): boolean {
     const unknown = this.pattern.unknownOf[node]!;
-    return unknown >= 0 && (this.islandsNow()?.[unknown] ?? GROUNDED) !== GROUNDED;
+    const { factor } = this.companion;
+    if (unknown < 0 || factor.zeroPivots === 0) return false;
+    return this.islands ? this.islands[unknown] !== GROUNDED : isAfloat(this.pattern, factor, unknown);
+  }
+
+  /** Sees to it that the volts of an unknown are there. */
+  private fillFor(unknown: number): void {
+    const { filled, reach } = this.companion;
+    if (filled !== REST && unknown >= 0 && reach.partOf[unknown]! > filled) fillVolts(this.companion);
   }
 
   /** Islands of the last search; null where nothing floats. */
@@ -238,6 +303,9 @@ export class Solver {
 
   /** Volts from a to b of element `index`, on a floating island too. */
   voltsAcross(index: number): Volts {
+    const { aOf, bOf } = this.pattern;
+    this.fillFor(aOf[index]!);
+    this.fillFor(bOf[index]!);
     return voltsOver(this.pattern, this.companion.volts, index);
   }
 
@@ -247,38 +315,25 @@ export class Solver {
     return ampsAcross(this.companion.table, index, this.voltsAcross(index));
   }
 
-  // -------------------------------------------------------------- sources dead
-
-  /** Ohms from each node to node 0 with the sources dead and each element at its present volts over amps. Size nodeCount. */
-  sourceOhms(): Float64Array {
-    const { diagonal, islands } = this.sourceOhmsOfUnknowns();
-    return Float64Array.from(this.pattern.unknownOf, (unknown) => {
-      if (unknown < 0) return 0;
-      return islands === null || islands[unknown] === GROUNDED ? diagonal[unknown]! : Number.POSITIVE_INFINITY;
-    });
-  }
-
   /** Fills in volts and source ohms of some nodes, as `volts` and `sourceOhms` tell them. Sizes as many as are asked for. */
   readOut(nodes: Int32Array, volts: Float64Array, sourceOhms: Float64Array): void {
     const { unknownOf } = this.pattern;
+    fillVolts(this.companion);
     const found = this.companion.volts;
-    const { diagonal, islands: deadIslands } = this.sourceOhmsOfUnknowns();
     const islands = this.islandsNow();
+    const unknowns = nodes.map((node) => unknownOf[node]!);
     for (let at = 0; at < nodes.length; at++) {
-      const unknown = unknownOf[nodes[at]!]!;
-      volts[at] = 0;
-      sourceOhms[at] = 0;
-      if (unknown < 0) continue;
-      if (islands === null || islands[unknown] === GROUNDED) volts[at] = found[unknown]!;
-      sourceOhms[at] =
-        deadIslands === null || deadIslands[unknown] === GROUNDED ? diagonal[unknown]! : Number.POSITIVE_INFINITY;
+      const unknown = unknowns[at]!;
+      volts[at] = unknown >= 0 && (islands === null || islands[unknown] === GROUNDED) ? found[unknown]! : 0;
     }
+    this.deadNetwork().readOhms(unknowns, sourceOhms);
   }
 
   /** Fills in amps without sign of some elements; 0 for an element of -1. Throws for a joint. Sizes as many as are asked for. */
   readAmps(elements: Int32Array, amps: Float64Array): void {
     const { pattern, companion } = this;
     const { code } = companion.table;
+    fillVolts(companion);
     for (let at = 0; at < elements.length; at++) {
       const e = elements[at]!;
       if (e < 0) amps[at] = 0;
@@ -288,72 +343,25 @@ export class Solver {
     }
   }
 
-  /** Ohms of every unknown, which mean nothing where it lies on an island; good until they are asked for again. */
-  private sourceOhmsOfUnknowns(): { readonly diagonal: Float64Array; readonly islands: Int32Array | null } {
-    const { factor, islands } = this.deadNetwork();
-    this.room ??= { diagonal: new Float64Array(this.pattern.unknowns), off: new Float64Array(this.pattern.edges) };
-    return { diagonal: inverseDiagonal(this.pattern, factor, this.room.diagonal, this.room.off), islands };
+  // -------------------------------------------------------------- sources dead
+
+  /** Ohms from each node to node 0 with the sources dead and each element at its present volts over amps. Size nodeCount. */
+  sourceOhms(): Float64Array {
+    const ohms = new Float64Array(this.pattern.unknownOf.length);
+    this.deadNetwork().readOhms(this.pattern.unknownOf, ohms);
+    return ohms;
   }
 
   /** Ohms between two nodes with the sources dead, as for `sourceOhms`; `Infinity` where nothing joins them. */
   ohmsBetween(a: NodeIndex, b: NodeIndex): Ohms {
-    const { factor, islands } = this.deadNetwork();
-    const from = this.pattern.unknownOf[a]!;
-    const to = this.pattern.unknownOf[b]!;
-    if (from === to) return 0;
-    const islandOf = (unknown: number): number => (unknown < 0 || islands === null ? GROUNDED : islands[unknown]!);
-    if (islandOf(from) !== islandOf(to)) return Number.POSITIVE_INFINITY;
-    const amps = new Float64Array(this.pattern.unknowns);
-    const volts = new Float64Array(this.pattern.unknowns);
-    if (from >= 0) amps[from] = 1;
-    if (to >= 0) amps[to] = -1;
-    solveTriangles(this.pattern, factor, amps, volts);
-    return (from < 0 ? 0 : volts[from]!) - (to < 0 ? 0 : volts[to]!);
-  }
-
-  private roomForDead(): DeadNetwork {
-    const { pattern } = this;
-    this.dead ??= {
-      siemens: new Float64Array(pattern.placeOf.length),
-      factor: emptyFactor(pattern),
-      islands: null,
-      roomForIslands: new Int32Array(pattern.unknowns),
-    };
-    return this.dead;
+    const { unknownOf } = this.pattern;
+    return this.deadNetwork().ohmsBetween(unknownOf[a]!, unknownOf[b]!);
   }
 
   private deadNetwork(): DeadNetwork {
-    const { pattern, companion } = this;
-    const dead = this.roomForDead();
-    if (this.isDeadFresh) return dead;
-    const { siemens, factor } = dead;
-    const { table, volts, piece, plain, pushing } = companion;
-    for (let k = 0; k < plain.length; k++) {
-      const e = plain[k]!;
-      const now = companion.siemens[e]!;
-      if (now === siemens[e]!) continue;
-      siemens[e] = now;
-      touch(factor, pattern.placeOf[e]!);
-    }
-    for (let k = 0; k < pushing.length; k++) {
-      const e = pushing[k]!;
-      const now = chordAt(table, e, voltsOver(pattern, volts, e), piece[e] === 0);
-      if (Math.abs(now - siemens[e]!) <= SAME_SIEMENS * now) continue;
-      siemens[e] = now;
-      touch(factor, pattern.placeOf[e]!);
-    }
-    this.work.columns += refactor(pattern, factor, siemens);
-    dead.islands = factor.zeroPivots === 0 ? null : islandsOf(pattern, factor, dead.roomForIslands);
+    this.dead ??= new DeadNetwork(this.pattern);
+    if (!this.isDeadFresh) this.work.columns += this.dead.follow(this.companion);
     this.isDeadFresh = true;
-    return dead;
+    return this.dead;
   }
-}
-
-/** The network with sources dead: siemens of each element (size E), their factor, and its islands. */
-interface DeadNetwork {
-  readonly siemens: Float64Array;
-  readonly factor: Factor;
-  /** Null where nothing floats. */
-  islands: Int32Array | null;
-  readonly roomForIslands: Int32Array;
 }

@@ -18,7 +18,7 @@ const MOST_IN_PROCESS = 6_000;
 interface Row {
   readonly nodes: number;
   readonly unknowns: number;
-  /** A control thrown, relays and fuses settled: every volt and amp is there to be read. */
+  /** A control thrown, relays and fuses settled; volts that nothing has looked at are worked out when they are read. */
   readonly clickMs: number;
   /** One process of the reference for one operating point. */
   readonly processMs: number;
