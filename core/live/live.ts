@@ -1,8 +1,10 @@
 import type { PartId, PointId, WireId } from "../base/ids.ts";
+import { remember } from "../base/memo.ts";
 import type { WireState } from "../base/states.ts";
 import type { Amps, Ohms, Volts, Watts } from "../base/units.ts";
 import type { Circuit, Condition } from "../circuit/circuit.ts";
 import type { Doing } from "../parts/kind.ts";
+import type { NodeIndex } from "../solve/element.ts";
 import type { Attachment } from "./attachment.ts";
 import type { Fault } from "./fault.ts";
 import type { CircuitNetwork } from "./network.ts";
@@ -163,28 +165,55 @@ function assemble(
 ): Live {
   const { network } = rig;
   const first = moments[0]!;
-  const pointAt = (node: number): PointLive => pointLive(moments, node);
+  const { pointNodes, wireEnds, partIds } = namesOf(network);
+  // Many points and ends of wires lie on one node, and show the same.
+  const shown: (PointLive | undefined)[] = new Array(network.nodeCount);
+  const pointAt = (node: NodeIndex): PointLive => {
+    const known = shown[node] ?? pointLive(moments, node);
+    shown[node] = known;
+    return known;
+  };
   const points = new Map<PointId, PointLive>();
-  for (const [name, node] of network.nodes)
-    if (!name.includes("~") && !name.startsWith("=")) points.set(name, pointAt(node));
+  for (const [name, node] of pointNodes) points.set(name, pointAt(node));
   const wires = new Map<WireId, WireLive>();
-  for (const [id, [fromElement, toElement]] of network.wires) {
-    const from = pointAt(network.elements[fromElement]!.element.a);
-    const to = pointAt(network.elements[toElement]!.element.b);
-    wires.set(id, {
-      state: [from.state, to.state],
-      volts: [from.volts, to.volts],
-      range: [from.range, to.range],
-      amps: first.amps[fromElement]!,
-      isBroken: rig.isOpen[fromElement] === 1 || rig.isOpen[toElement] === 1,
-      alwaysFed: from.alwaysFed && to.alwaysFed,
-      weak: from.weak || to.weak,
-    });
-  }
+  for (const { id, elements, ends } of wireEnds)
+    wires.set(id, wireLive(rig, first, elements, pointAt(ends[0]), pointAt(ends[1])));
   const parts = new Map<PartId, PartLive>();
-  for (const id of network.parts.keys()) if (!id.startsWith("~")) parts.set(id, partLive(first, id, good));
+  for (const id of partIds) parts.set(id, partLive(first, id, good));
   const clipped = network.attached.map((index) => clippedLive(network, moments, index));
   return { condition, settled: settled.calm, points, wires, parts, clipped, happenings: settled.happenings, before };
+}
+
+/** Everything in a network that has a name for a person: points with their nodes, wires with their ends, parts. */
+const namesOf = remember(({ nodes, wires, parts, elements }: CircuitNetwork) => ({
+  pointNodes: [...nodes].filter(([name]) => !name.includes("~") && !name.startsWith("=")),
+  wireEnds: [...wires].map(([id, [from, to]]) => ({
+    id,
+    elements: [from, to] as const,
+    ends: [elements[from]!.element.a, elements[to]!.element.b] as const,
+  })),
+  partIds: [...parts.keys()].filter((id) => !id.startsWith("~")),
+}));
+
+/** Nothing ranges at either end of a wire. */
+const NO_RANGES: WireLive["range"] = [null, null];
+
+function wireLive(
+  { isOpen }: Rig,
+  { amps }: Snapshot,
+  [one, other]: readonly [number, number],
+  from: PointLive,
+  to: PointLive,
+): WireLive {
+  return {
+    state: [from.state, to.state],
+    volts: [from.volts, to.volts],
+    range: from.range === null && to.range === null ? NO_RANGES : [from.range, to.range],
+    amps: amps[one]!,
+    isBroken: isOpen[one] === 1 || isOpen[other] === 1,
+    alwaysFed: from.alwaysFed && to.alwaysFed,
+    weak: from.weak || to.weak,
+  };
 }
 
 function clippedLive(network: CircuitNetwork, moments: readonly Snapshot[], index: number): ClippedLive {
@@ -205,20 +234,20 @@ function rangeOf(volts: readonly Volts[]): readonly [Volts, Volts] | null {
   return most - least > 0.01 ? [least, most] : null;
 }
 
-function pointLive(moments: readonly Snapshot[], node: number): PointLive {
-  const first = moments[0]!;
-  const state = first.nodes.state[node]!;
+function pointLive(moments: readonly Snapshot[], node: NodeIndex): PointLive {
+  const { nodes, sourceOhms } = moments[0]!;
+  const state = nodes.state[node]!;
   const agrees = moments.every((moment) => moment.nodes.state[node] === state);
-  const volts = moments.map((moment) => moment.volts[node]!);
-  const range = rangeOf(volts);
+  const range = moments.length === 1 ? null : rangeOf(moments.map(({ volts }) => volts[node]!));
+  const ohms = sourceOhms[node]!;
   return {
     state: agrees ? state : "undecided",
-    volts: agrees && state === "floating" ? null : range ? null : volts[0]!,
+    volts: (agrees && state === "floating") || range !== null ? null : moments[0]!.volts[node]!,
     range,
-    sourceOhms: state === "floating" || !Number.isFinite(first.sourceOhms[node]!) ? null : first.sourceOhms[node]!,
-    alwaysFed: agrees && state === "powered" && first.nodes.alwaysFed[node] === 1,
-    weak: first.nodes.weak[node] === 1,
-    ghost: first.nodes.ghost[node] === 1,
+    sourceOhms: state === "floating" || !Number.isFinite(ohms) ? null : ohms,
+    alwaysFed: agrees && state === "powered" && nodes.alwaysFed[node] === 1,
+    weak: nodes.weak[node] === 1,
+    ghost: nodes.ghost[node] === 1,
   };
 }
 

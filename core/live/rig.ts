@@ -206,6 +206,11 @@ export class Rig {
     return true;
   }
 
+  /** Keys of the contacts that are closed now, by part. */
+  closedNow(): ReadonlyMap<PartId, ReadonlySet<string>> {
+    return new Map(this.closedKeys);
+  }
+
   /** Keys of the part's contacts that are closed now. */
   closed(part: PartId): ReadonlySet<string> {
     return this.closedKeys.get(part) ?? new Set();

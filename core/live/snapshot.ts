@@ -1,7 +1,8 @@
 import type { PartId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
-import type { Amps, Ohms, Volts } from "../base/units.ts";
+import type { Volts } from "../base/units.ts";
 import type { Around, Doing, PartView } from "../parts/kind.ts";
+import { allNodes } from "../solve/solver.ts";
 import { doingsIn } from "./doing.ts";
 import type { CircuitNetwork } from "./network.ts";
 import type { Rig } from "./rig.ts";
@@ -21,16 +22,14 @@ export interface Snapshot {
 /** Reads a settled rig out: volts, amps and source ohms, wire states, and what every part does. */
 export function snapshotOf(rig: Rig): Snapshot {
   const { network, solver } = rig;
-  const volts = Float64Array.from({ length: network.nodeCount }, (_, node): Volts => solver.volts(node));
-  const amps = Float64Array.from(
-    network.elements,
-    ({ element }, index): Amps => (element.law === "joint" ? 0 : solver.amps(index)),
-  );
-  const sourceOhms: Float64Array = Float64Array.from(solver.sourceOhms(), (ohms): Ohms => ohms);
+  const volts = new Float64Array(network.nodeCount);
+  const sourceOhms = new Float64Array(network.nodeCount);
+  const amps = new Float64Array(network.elements.length);
+  solver.readOut(allNodes(solver.pattern), volts, sourceOhms);
+  solver.readAllAmps(amps);
   const doing = doingsIn(rig);
-  const closed = new Map([...network.parts.keys()].map((id) => [id, rig.closed(id)] as const));
   const nodes = wireStates(network, rig.isOpen, volts, alwaysClosedOf(network));
-  return { volts, sourceOhms, amps, nodes, doing, states: new Map(rig.states), closed };
+  return { volts, sourceOhms, amps, nodes, doing, states: new Map(rig.states), closed: rig.closedNow() };
 }
 
 /** Per element, whether it is a contact that no control opens: joined in every position, or a fuse's or breaker's own. */

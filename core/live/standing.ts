@@ -17,9 +17,9 @@ export const LEFT_BY_HAND: readonly string[] = ["melted", "tripped"];
 /** The states a rig's parts stand in now. A part that a fault holds is left out: mended, it begins anew. */
 export function statesOf(rig: Rig): PartStates {
   const states: Record<PartId, string> = {};
-  for (const { part, kind, held } of rig.network.parts.values()) {
+  for (const { part, kind } of rig.changeable) {
     const state = rig.states.get(part.id)!;
-    if (held === null && state !== kind.start) states[part.id] = state;
+    if (state !== kind.start) states[part.id] = state;
   }
   return states;
 }

@@ -1,8 +1,15 @@
+import { remember } from "../base/memo.ts";
+import type { CircuitNetwork } from "./network.ts";
 import type { Rig } from "./rig.ts";
 import { settle } from "./settle.ts";
 
 /** More unset outputs than this are not tried out one against another. */
 export const MOST_UNSET = 6;
+
+/** Parts of a network whose kind has outputs that may be left unset. */
+const unsettableIn = remember((parts: CircuitNetwork["parts"]) =>
+  [...parts.values()].filter(({ kind }) => kind.unset !== undefined),
+);
 
 /**
  * Reads a rig out in every combination of the module outputs that nothing decides, the present one first; just once
@@ -10,7 +17,7 @@ export const MOST_UNSET = 6;
  */
 export function unsetCombinations<T>(rig: Rig, read: () => T): readonly T[] {
   const unset: string[] = [];
-  for (const placed of rig.network.parts.values()) {
+  for (const placed of unsettableIn(rig.network.parts)) {
     const { part, kind, view } = placed;
     const pins = kind.unset?.(view, rig.states.get(part.id)!, rig.sees(placed), rig.around(placed)) ?? [];
     unset.push(...pins.map((pin) => `${part.id}.${pin}`));

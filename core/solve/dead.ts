@@ -74,13 +74,14 @@ export class DeadNetwork {
     return this.islands;
   }
 
-  /** Fills in the ohms from each of some unknowns to the reference: 0 for one below 0, infinite for one that floats. */
-  readOhms(unknowns: Int32Array, ohms: Float64Array): void {
+  /** Fills in the ohms from each of some nodes to the reference: 0 where a node is on it, infinite where it floats. */
+  readOhms(nodes: Int32Array, ohms: Float64Array): void {
+    const { unknownOf } = this.pattern;
     const islands = this.islandsNow();
     if (!this.hasDiagonal) inverseDiagonal(this.pattern, this.factor, this.diagonal, this.off);
     this.hasDiagonal = true;
-    for (let at = 0; at < unknowns.length; at++) {
-      const unknown = unknowns[at]!;
+    for (let at = 0; at < nodes.length; at++) {
+      const unknown = unknownOf[nodes[at]!]!;
       if (unknown < 0) ohms[at] = 0;
       else if (islands === null || islands[unknown] === GROUNDED) ohms[at] = this.diagonal[unknown]!;
       else ohms[at] = Number.POSITIVE_INFINITY;

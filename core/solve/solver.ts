@@ -1,3 +1,4 @@
+import { remember } from "../base/memo.ts";
 import { assert } from "../base/outcome.ts";
 import type { Amps, Ohms, Volts } from "../base/units.ts";
 import { type Arrivals, copyArrivals, touchPushed } from "./arrivals.ts";
@@ -26,6 +27,9 @@ import { ampsAcross, isBent, isSameLaw, JOINT, type LawTable, RESISTOR, writeLaw
 import { searchByNewton, type Work } from "./newton.ts";
 import type { Pattern } from "./pattern.ts";
 import { REST, WATCHED } from "./triangles.ts";
+
+/** The nodes of a pattern's network in order. */
+export const allNodes = remember(({ unknownOf }: Pattern) => Int32Array.from(unknownOf, (_, node) => node));
 
 /** How a solve ended. */
 export interface Solution {
@@ -321,12 +325,22 @@ export class Solver {
     fillVolts(this.companion);
     const found = this.companion.volts;
     const islands = this.islandsNow();
-    const unknowns = nodes.map((node) => unknownOf[node]!);
     for (let at = 0; at < nodes.length; at++) {
-      const unknown = unknowns[at]!;
+      const unknown = unknownOf[nodes[at]!]!;
       volts[at] = unknown >= 0 && (islands === null || islands[unknown] === GROUNDED) ? found[unknown]! : 0;
     }
-    this.deadNetwork().readOhms(unknowns, sourceOhms);
+    this.deadNetwork().readOhms(nodes, sourceOhms);
+  }
+
+  /** Fills in amps from a to b through all elements, 0 through a joint. Size E. */
+  readAllAmps(amps: Float64Array): void {
+    const { pattern, companion } = this;
+    const { code } = companion.table;
+    fillVolts(companion);
+    for (let e = 0; e < amps.length; e++) {
+      const volts = voltsOver(pattern, companion.volts, e);
+      amps[e] = code[e] === RESISTOR ? companion.siemens[e]! * volts : ampsAcross(companion.table, e, volts);
+    }
   }
 
   /** Fills in amps without sign of some elements; 0 for an element of -1. Throws for a joint. Sizes as many as are asked for. */
@@ -347,8 +361,9 @@ export class Solver {
 
   /** Ohms from each node to node 0 with the sources dead and each element at its present volts over amps. Size nodeCount. */
   sourceOhms(): Float64Array {
-    const ohms = new Float64Array(this.pattern.unknownOf.length);
-    this.deadNetwork().readOhms(this.pattern.unknownOf, ohms);
+    const nodes = allNodes(this.pattern);
+    const ohms = new Float64Array(nodes.length);
+    this.deadNetwork().readOhms(nodes, ohms);
     return ohms;
   }
 
