@@ -59,7 +59,11 @@ export async function beginSession(wish: SessionWish): Promise<Session> {
     const other = await addressOfRunning(wish.folder, wish.file);
     if (other !== null) return guest(other);
   }
-  const shown = lookOn(keeper, wish.now);
+  /** Where this process has the library, others are told where it is served; one that cannot be told only looks on. */
+  const tellOthers = async (): Promise<void> => {
+    await writeLock(wish.folder, { pid: process.pid, port: loopback.port, key: loopback.key });
+  };
+  const shown = lookOn(keeper, wish.now, tellOthers);
   const requests = noRequests();
   const reports = reportsIn(wish.folder, wish.version, wish.now);
   if (wish.file !== null) requests.setStartFile(wish.file);
@@ -81,9 +85,7 @@ export async function beginSession(wish: SessionWish): Promise<Session> {
   // What ends the process is written down before it does.
   const last = (error: unknown): void => void reports.keepOwn(error, "program");
   process.on("uncaughtExceptionMonitor", last);
-  const { port, key } = loopback;
-  const opened = await keeper.library();
-  if (opened.ok) await writeLock(wish.folder, { pid: process.pid, port, key });
+  if ((await keeper.library()).ok) await tellOthers();
   return {
     address: loopback.newAddress(),
     isOwner: true,

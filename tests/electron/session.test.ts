@@ -121,6 +121,12 @@ describe("a second start on the same library", () => {
     expect(await looker("nextRequest", {})).toMatchObject({
       value: { request: { ask: "tell", refusal: { code: "store-own-again" } } },
     });
+    // A third start finds the one that has it now.
+    const { port, key } = JSON.parse(readFileSync(join(folder, "running.json"), "utf8"));
+    const asked = { method: "POST", headers: { "content-type": "application/json" }, body: JSON.stringify({ key }) };
+    const third = JSON.parse((await send(port, "/again", asked)).body).address;
+    expect(new URL(third).origin).toBe(new URL(second.address).origin);
+    expect(await startOf(third)).toMatchObject({ ok: true, value: { count: 1, notices: [] } });
   });
 
   it("shows what is done in the other a little later", async () => {

@@ -8,20 +8,21 @@ const SHOWN_TIMES = 20;
 
 /**
  * A keeper that shows a library which another process has open as it stands there, to read: what is brought to its bench is kept nowhere.
- * It asks for the library itself whenever something is to be kept, and has it from then on where the other let go of it.
+ * It asks for the library itself whenever something is to be kept, and has it from then on where the other let go of it: `own` is waited for then.
  */
-export function lookOn(owner: LibraryKeeper, now: () => Date): LibraryKeeper {
+export function lookOn(owner: LibraryKeeper, now: () => Date, own = async (): Promise<void> => {}): LibraryKeeper {
   let shown: { readonly snapshot: Snapshot; readonly until: number } | null = null;
   let taking: Promise<Outcome<Library>> | null = null;
   let isOwner = false;
   let notices: readonly Refusal[] = [];
 
-  const own = async (): Promise<Outcome<Library>> => {
+  const asked = async (): Promise<Outcome<Library>> => {
     const library = await owner.library();
     if (library.ok && shown) {
       shown.snapshot.close();
       notices = [...notices, refuse("store-own-again").refusal];
       shown = null;
+      await own();
     }
     isOwner = library.ok;
     return library;
@@ -41,7 +42,7 @@ export function lookOn(owner: LibraryKeeper, now: () => Date): LibraryKeeper {
     library: async () => {
       if (shown && performance.now() < shown.until) return ok(shown.snapshot.library);
       if (!shown || isOwner) {
-        const library = await own();
+        const library = await asked();
         if (library.ok || library.refusal.code !== "store-locked") return library;
       }
       taking ??= take().finally(() => {
@@ -51,7 +52,7 @@ export function lookOn(owner: LibraryKeeper, now: () => Date): LibraryKeeper {
     },
     whyNotKept: async () => {
       if (!shown) return null;
-      const library = await own();
+      const library = await asked();
       if (library.ok) return null;
       return library.refusal.code === "store-locked" ? refuse("store-looked-at").refusal : library.refusal;
     },
