@@ -9,8 +9,8 @@ import { indexCircuit } from "../search.ts";
 import type { Store } from "../store.ts";
 import { type CircuitLeft, circuitsLeft, isMoment } from "./circuitsLeft.ts";
 import { bringJobs, bringOthers } from "./othersOver.ts";
-import { type Row, rowLeft } from "./rows.ts";
-import { fitting, put } from "./writing.ts";
+import { type Row, rowOrDamaged } from "./rows.ts";
+import { fitting, put, writtenIf } from "./writing.ts";
 
 /** What came of bringing over what is left of a damaged library. */
 export interface BroughtOver {
@@ -45,14 +45,16 @@ export function bringOver(left: Connection, store: Store): BroughtOver | null {
     const { circuits, hasGaps } = circuitsLeft(left, (key, row) => sameAs(key, row)?.version ?? 0);
     const stand = circuits.map((each): Stands => {
       const before = sameAs(each.key, each.row);
-      const after = keepCircuit(connection, each, before);
-      const isNewer = after !== null && bringBench(left, connection, each.key, after.key);
-      return { each, before, after, isNewer: isNewer || after?.version !== before?.version };
+      const after = kept(connection, each, before);
+      const bench = after === null ? "same" : broughtBench(left, connection, each.key, after.key);
+      const isNewer = bench === "brought" || after?.version !== before?.version;
+      return { each, before, after, isNewer, isBenchLost: bench === "lost" };
     });
     const places = new Map(stand.flatMap(({ each, after }) => (after ? [[each.key, after.key]] : [])));
     const jobs = bringJobs(left, store, places);
     const others = bringOthers(left, connection);
-    const isBehind = ({ each, after }: Stands): boolean => !after || after.version < each.newest;
+    const isBehind = ({ each, after, isBenchLost }: Stands): boolean =>
+      !after || after.version < each.newest || isBenchLost;
     const isBrought = ({ after, isNewer }: Stands): boolean =>
       after !== null && (isNewer || jobs.circuits.has(after.key));
     const seen = new Set(places.values());
@@ -72,10 +74,17 @@ interface Stands {
   readonly before: Known | undefined;
   readonly after: Known | null;
   readonly isNewer: boolean;
+  readonly isBenchLost: boolean;
 }
 
 function titleOf({ each, after }: Stands): string {
   return after?.title ?? String(each.row?.title ?? "");
+}
+
+/** Keeps what is newer of a circuit, and where the library's rules refuse its row its versions alone. */
+function kept(connection: Connection, left: CircuitLeft, before: Known | undefined): Known | null {
+  const tried = (each: CircuitLeft) => writtenIf(connection, () => keepCircuit(connection, each, before));
+  return tried(left) ?? tried({ ...left, row: null }) ?? before ?? null;
 }
 
 /** Keeps what is newer of a circuit; gives how it stands now, or null where nothing of it is here or came over. */
@@ -88,18 +97,18 @@ function keepCircuit(connection: Connection, left: CircuitLeft, before: Known | 
   }
   const columns = {
     ...(row ? fitting(connection, "circuits", row, ["key", "beside"]) : {}),
-    id: before?.id ?? (typeof row?.id === "string" && row.id !== "" ? row.id : randomUUID()),
+    id: before?.id ?? String(row?.id ?? randomUUID()),
     ...rowOf(circuit),
     version: last.version,
     hash: hashOfText(formatCircuit(circuit)),
-    ...(isMoment(row?.made) ? {} : before ? {} : { made: String(versions[0]!.row.saved) }),
-    edited: isMoment(row?.edited) ? row.edited : String(last.row.saved),
-    removed: isMoment(row?.removed) ? row.removed : null,
+    ...(row || before ? {} : { made: String(versions[0]!.row.saved) }),
+    edited: String(row?.edited ?? last.row.saved),
+    removed: row?.removed ?? null,
   };
   const key = before?.key ?? put(connection, "circuits", columns);
   if (before) put(connection, "circuits", columns, before.key);
   for (const { version, row: saved, pictures } of versions) {
-    put(connection, "versions", { ...fitting(connection, "versions", saved, []), circuit: key });
+    put(connection, "versions", { name: "", ...fitting(connection, "versions", saved, []), circuit: key });
     notePictures(connection, key, version, pictures);
   }
   indexCircuit(connection, key, circuit);
@@ -108,7 +117,6 @@ function keepCircuit(connection: Connection, left: CircuitLeft, before: Known | 
 
 /** Whether it lies in the bin is no part of a version. */
 function keepPlace(connection: Connection, key: number, { removed }: Row): void {
-  if (removed !== null && !isMoment(removed)) return;
   connection.prepare("UPDATE circuits SET removed = ? WHERE key = ?").run(removed, key);
 }
 
@@ -117,17 +125,21 @@ function rowOf(circuit: Circuit): Readonly<Record<string, string | number>> {
   return { ...facts, loose_ends: looseEnds };
 }
 
-/** Brings over what stood on a bench where it is newer; true where it was. */
-function bringBench(left: Connection, connection: Connection, from: number, to: number): boolean {
-  const row = rowLeft(left, "SELECT circuit AS rowNumber, * FROM benches WHERE circuit = ?", from);
-  if (!row || !Buffer.isBuffer(row.state) || unpacked(row.state) === null || !isMoment(row.saved)) return false;
+/** Brings over what stood on a bench where it is newer; "lost" where that cannot be read. */
+function broughtBench(left: Connection, connection: Connection, from: number, to: number): "brought" | "same" | "lost" {
+  const row = rowOrDamaged(left, "SELECT circuit AS rowNumber, * FROM benches WHERE circuit = ?", from);
+  if (row === null) return "same";
+  if (row === "damaged" || !isMoment(row.saved)) return "lost";
   const kept = connection.prepare("SELECT version, saved FROM benches WHERE circuit = ?").get(to) as
     | { readonly version: number; readonly saved: string }
     | undefined;
   const version = Number(row.version ?? 1);
   const isNewer = !kept || version > kept.version || (version === kept.version && row.saved > kept.saved);
-  if (!isNewer) return false;
-  connection.prepare("DELETE FROM benches WHERE circuit = ?").run(to);
-  put(connection, "benches", { ...fitting(connection, "benches", row, []), circuit: to });
-  return true;
+  if (!isNewer) return "same";
+  if (!Buffer.isBuffer(row.state) || unpacked(row.state) === null) return "lost";
+  const isKept = writtenIf(connection, () => {
+    connection.prepare("DELETE FROM benches WHERE circuit = ?").run(to);
+    return put(connection, "benches", { ...fitting(connection, "benches", row, []), circuit: to });
+  });
+  return isKept === null ? "lost" : "brought";
 }

@@ -17,7 +17,7 @@ export interface VersionLeft {
 export interface CircuitLeft {
   /** Its number in the tables of the damaged library. */
   readonly key: number;
-  /** Its row; null where only versions of it are left. */
+  /** Its row; null where only versions of it are left, or where it is not to be believed. */
   readonly row: Row | null;
   /** Newest version that the damaged library tells of, whole or not. */
   readonly newest: number;
@@ -40,7 +40,7 @@ export interface CircuitsLeft {
 export function circuitsLeft(connection: Connection, known: (key: number, row: Row | null) => number): CircuitsLeft {
   const circuits = rowsLeft(connection, "circuits");
   const told = rowsLeft(connection, "versions", "circuit, version");
-  const byKey = new Map(circuits.rows.map((row) => [row.rowNumber, row]));
+  const byKey = new Map(circuits.rows.map((row) => [row.rowNumber, isWhole(row) ? row : null]));
   const versions = Map.groupBy(told.rows, ({ circuit }) => Number(circuit));
   const keys = [...new Set([...byKey.keys(), ...versions.keys()])];
   const left = keys.map((key): CircuitLeft => {
@@ -68,6 +68,24 @@ function wholeOf(connection: Connection, newer: readonly Row[]): Pick<CircuitLef
     versions.unshift({ version: Number(version), row, pictures: picturesIn(read.value) });
   }
   return { circuit, versions };
+}
+
+/**
+ * Whether each column of a circuit's row holds what it is for. Where the head of a row changed on the disk, values stand in the columns of others:
+ * the moment of the last edit would say that it was deleted.
+ */
+function isWhole({ id, title, vehicle, version, hash, origin, made, edited, removed }: Row): boolean {
+  const isHash = (value: unknown): boolean => typeof value === "string" && /^[0-9a-f]{64}$/.test(value);
+  return (
+    [id, title, vehicle].every((value) => typeof value === "string") &&
+    id !== "" &&
+    Number.isInteger(version) &&
+    isHash(hash) &&
+    (origin === null || isHash(origin)) &&
+    isMoment(made) &&
+    isMoment(edited) &&
+    (removed === null || isMoment(removed))
+  );
 }
 
 /** Whether something is a moment as the library writes them; a row whose times are no times is a damaged one. */

@@ -9,7 +9,7 @@ import type { Store } from "../store.ts";
 import { circuitInVersion } from "../versions.ts";
 import { isMoment } from "./circuitsLeft.ts";
 import { type Row, rowsLeft } from "./rows.ts";
-import { fitting, put } from "./writing.ts";
+import { fitting, put, writtenIf } from "./writing.ts";
 
 /**
  * Brings over jobs that are newer. `places` gives for the number of a circuit in the damaged library that in the sound one; what comes back are the
@@ -77,19 +77,19 @@ interface Table {
 export function bringOthers(left: Connection, connection: Connection): readonly Table["name"][] {
   return OTHERS.flatMap((table) => {
     const { rows, hasGaps } = rowsLeft(left, table.name);
-    const good = rows.filter(table.isGood);
-    for (const row of good) bringRow(connection, table, row);
+    const good = rows.filter((row) => table.isGood(row) && bringRow(connection, table, row));
     return hasGaps || good.length < rows.length ? [table.name] : [];
   });
 }
 
-function bringRow(connection: Connection, { name, id, isLater }: Table, row: Row): void {
+/** False where the row is not to be believed. */
+function bringRow(connection: Connection, { name, id, isLater }: Table, row: Row): boolean {
   const here = connection.prepare(`SELECT rowid AS rowNumber, * FROM ${name} WHERE ${id} = ?`).get(row[id]) as
     | Row
     | undefined;
+  if (here && !isLater(row, here)) return true;
   const columns = fitting(connection, name, row, ["key"]);
-  if (!here) put(connection, name, columns);
-  else if (isLater(row, here)) put(connection, name, columns, here.rowNumber);
+  return writtenIf(connection, () => put(connection, name, columns, here?.rowNumber)) !== null;
 }
 
 function isOwnHash({ bytes, sha256 }: Row): boolean {

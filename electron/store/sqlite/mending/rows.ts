@@ -21,9 +21,10 @@ export function rowsLeft(connection: Connection, table: string, columns = "*"): 
   let tried = 0;
   let hasGaps = false;
   while (tried <= MOST_TRIED) {
-    const next = read(connection, `${select} rowid > ? ORDER BY rowid LIMIT 1`, last);
+    const next = rowOrDamaged(connection, `${select} rowid > ? ORDER BY rowid LIMIT 1`, last);
     if (next === null) break;
-    if (next !== "damaged") {
+    // What lies in a damaged tree may be found again and again.
+    if (next !== "damaged" && next.rowNumber > last) {
       rows.push(next);
       last = next.rowNumber;
       tried = 0;
@@ -32,7 +33,7 @@ export function rowsLeft(connection: Connection, table: string, columns = "*"): 
     hasGaps = true;
     last = Math.max(last, 0) + 1;
     tried += 1;
-    const exact = read(connection, `${select} rowid = ?`, last);
+    const exact = rowOrDamaged(connection, `${select} rowid = ?`, last);
     if (exact !== null && exact !== "damaged") {
       rows.push(exact);
       tried = 0;
@@ -43,11 +44,12 @@ export function rowsLeft(connection: Connection, table: string, columns = "*"): 
 
 /** One row by a question with one thing asked for; null where there is none, or no such table, or it cannot be read. */
 export function rowLeft(connection: Connection, question: string, asked: unknown): Row | null {
-  const row = read(connection, question, asked);
+  const row = rowOrDamaged(connection, question, asked);
   return row === "damaged" ? null : row;
 }
 
-function read(connection: Connection, question: string, asked: unknown): Row | null | "damaged" {
+/** The same, but for a row that cannot be read. */
+export function rowOrDamaged(connection: Connection, question: string, asked: unknown): Row | null | "damaged" {
   try {
     return (connection.prepare(question).get(asked) as Row | undefined) ?? null;
   } catch (error) {
