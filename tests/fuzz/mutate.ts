@@ -55,6 +55,7 @@ const RAW = [
 ];
 const NUMBERS = [0, -1, 1, 0.5, -0.0001, 2 ** 31, 2 ** 32, 2 ** 53, -(2 ** 53), 1e300, 5e-324, 65_536, 255];
 const MOST_SIGNS = 300_000;
+const MOST_WRITTEN = 20 * MOST_SIGNS;
 
 /** A spoilt input, made of one that the door is known for. The same lots give the same. */
 export function mutated(door: Door, seeds: readonly Input[], lots: Lots): Input {
@@ -149,11 +150,29 @@ export function spoiltJson(text: string, lots: Lots): string {
   }
   // A value of the same sort from elsewhere in it leaves a file in which every line is right and the whole may be wrong.
   const leaves = lots.happens(0.5) ? leavesOf(json) : [];
-  for (let time = times(lots); time > 0; time--) json = changedSomewhere(json, lots, leaves);
+  for (let time = times(lots); time > 0; time--) {
+    const next = changedSomewhere(json, lots, leaves);
+    if (isWritten(next, MOST_WRITTEN)) json = next;
+  }
   const written = JSON.stringify(json) ?? "";
-  return written
-    .replace(new RegExp(`"${MARK}(\\d+)"`, "g"), (_, index) => RAW[Number(index)]!)
-    .slice(0, 20 * MOST_SIGNS);
+  return written.replace(new RegExp(`"${MARK}(\\d+)"`, "g"), (_, index) => RAW[Number(index)]!).slice(0, MOST_WRITTEN);
+}
+
+/** Whether a value is no more than about so many signs of JSON: lists in lists that are made longer again and again are no text any more. */
+function isWritten(value: unknown, most: number): boolean {
+  const waiting = [value];
+  for (let signs = 0; waiting.length > 0; signs++) {
+    const next = waiting.pop();
+    if (typeof next === "string") signs += next.length;
+    else if (typeof next === "object" && next !== null) {
+      const inside = Object.values(next);
+      signs += Array.isArray(next) ? 0 : Object.keys(next).join().length;
+      if (signs + waiting.length + inside.length > most) return false;
+      for (const each of inside) waiting.push(each);
+    }
+    if (signs > most) return false;
+  }
+  return true;
 }
 
 /** The value with one place in it changed: going down from the outermost, stopping somewhere. */

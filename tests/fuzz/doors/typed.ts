@@ -79,7 +79,8 @@ export const TYPED_DOORS: readonly Door[] = [
     open: (input) => {
       const text = String(input);
       const at = text.indexOf("\n");
-      const [read] = FIELDS[text.slice(0, at)] ?? [() => ok(null)];
+      const field = text.slice(0, at);
+      const [read] = (Object.hasOwn(FIELDS, field) && FIELDS[field]) || [() => ok(null)];
       return read(text.slice(at + 1));
     },
     share: 22,
