@@ -8,6 +8,8 @@ import { triesFor } from "../../core/diagnose/tries.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import { Rig } from "../../core/live/rig.ts";
 import { reach } from "../../core/live/settle.ts";
+import { DIODES } from "../../core/parts/diode.ts";
+import { UNMOVED_AMPS } from "../../core/solve/solver.ts";
 import { trials } from "../long.ts";
 import { harness } from "../reference/harness.ts";
 import { SAMPLE_NAMES, sample } from "../samples/onTheBench.ts";
@@ -16,6 +18,9 @@ import { SAMPLE_NAMES, sample } from "../samples/onTheBench.ts";
 const GHOST_OHMS = 100_000;
 const VOLTS_APART = 1e-7;
 const SHARE_APART = 1e-7;
+/** Two searches may each leave a diode's line off its law by a thousandth of its saturation amps, and a change of `UNMOVED_AMPS` unsolved. */
+const { saturationAmps, emissionVolts } = DIODES.silicon;
+const AMPS_APART = 2e-3 * saturationAmps + UNMOVED_AMPS;
 const FAULTS = trials(40, 400);
 
 /** Single faults spread evenly over all that a circuit has. */
@@ -44,9 +49,10 @@ function differences(
       const node = rig.network.nodes.get(point)!;
       const [now, own] = [sourceOhms[at]!, ohms[node]!];
       if (now > GHOST_OHMS && own > GHOST_OHMS) return [];
+      const leaks = AMPS_APART * own;
       const isAlike =
-        Math.abs(volts[at]! - rig.solver.volts(node)) <= VOLTS_APART &&
-        Math.abs(now - own) <= SHARE_APART * own + 1e-12;
+        Math.abs(volts[at]! - rig.solver.volts(node)) <= VOLTS_APART + leaks &&
+        Math.abs(now - own) <= (SHARE_APART + leaks / emissionVolts) * own + 1e-12;
       return isAlike ? [] : [`${point}: ${volts[at]} V, ${now} ohm; ${rig.solver.volts(node)} V, ${own} ohm`];
     });
     const moved = [...states].flatMap(([part, state]) =>
