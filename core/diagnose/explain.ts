@@ -34,9 +34,15 @@ export function outcomesOf(column: Column, suspects: readonly Suspect[]): readon
   const isTwice = (word: string): boolean => outcomes.filter((outcome) => outcome.word === word).length > 1;
   return outcomes
     .map(({ circuits, ...outcome }) =>
-      isTwice(outcome.word) ? { ...outcome, word: `${outcome.word} at ${figureAt(column, circuits)}` } : outcome,
+      isTwice(outcome.word) ? { ...outcome, word: withFigure(outcome.word, figureAt(column, circuits)) } : outcome,
     )
     .sort((one, other) => other.probability - one.probability);
+}
+
+/** The figure stands with what it was read in: a sweep names the settings that differ, the first of them first. */
+function withFigure(word: string, figure: string): string {
+  const [first, ...rest] = word.split(", ");
+  return [`${first} at ${figure}`, ...rest].join(", ");
 }
 
 /** The figure that parts outcomes of the same name: in the first setting that is not as in the good circuit. */

@@ -1,18 +1,15 @@
 import type { Millimetres } from "../base/units.ts";
 import { PAPER_WORDS as WORDS } from "../base/words/paper.ts";
 import type { Circuit } from "../circuit/circuit.ts";
-import { partAt } from "../circuit/points.ts";
 import type { BranchVerdict } from "../diagnose/branchTable.ts";
 import { percent } from "../diagnose/progressWords.ts";
-import type { Suspect } from "../diagnose/step.ts";
-import { targetOf } from "../live/fault.ts";
-import { kindOf } from "../parts/catalogue.ts";
 import { inCell, outline, ruled, solidBox, together } from "./cell.ts";
 import type { Block } from "./grid.ts";
 import { leadParagraph, lineMark, paragraph } from "./lines.ts";
 import { listed } from "./listed.ts";
 import { SHEET } from "./page.ts";
 import { type Piece, space, stack } from "./piece.ts";
+import { proveWords } from "./proveWords.ts";
 import { TYPE } from "./sizes.ts";
 
 const GAP: Millimetres = 2;
@@ -76,19 +73,4 @@ function wordsOf(circuit: Circuit, { repairs }: BranchVerdict): Piece {
           ),
         ]);
   return stack([title, space(0.8), leadParagraph(WORDS.prove, proveWords(circuit, suspect), TYPE.note, room)]);
-}
-
-/** What proves a suspect before a part is ordered, by what it sits on. */
-export function proveWords(circuit: Circuit, { faults }: Suspect): string {
-  const { proves } = WORDS;
-  const fault = faults[0]!;
-  const target = targetOf(circuit, fault.target);
-  if (target?.is === "wire") return proves.wire(target.id);
-  if (target?.is === "cavity") return faults.length > 1 ? proves.plug(target.connector) : proves.cavity(target.id);
-  const kind = kindOf(partAt(circuit, fault.target)?.kind ?? "");
-  if (fault.mode.startsWith("left-in")) return proves.control(fault.target);
-  if (kind?.name === "fuse") return proves.fuse(fault.target);
-  if (kind?.name === "ground") return proves.ground(fault.target);
-  if (kind?.role === "control") return proves.contact(fault.target);
-  return kind?.role === "load" ? proves.load(fault.target) : proves.part(fault.target);
 }

@@ -11,7 +11,7 @@ import { wiresAt } from "../../core/diagnose/testPoint.ts";
 import { ReadingEntry } from "../diagnose/ReadingEntry.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { minutesText } from "../words/figures.ts";
-import { closedLeads, detourWords, senseWords, settingWords, sweepSetting } from "../words/step.ts";
+import { closedLeads, detourWords, senseWords, settingWords, sweepSetting, sweptWords } from "../words/step.ts";
 import { Caution } from "./Caution.tsx";
 import { ConnectorFace } from "./ConnectorFace.tsx";
 import { Expected } from "./Expected.tsx";
@@ -89,10 +89,10 @@ function StepHead({
         </span>
       )}
       <span className="step-expected">
-        {step.sweepOf === null && first ? (
-          <Expected setting={first} state={states[0]} />
+        {step.sweepOf === null ? (
+          first && <Expected setting={first} state={states[0]} />
         ) : (
-          <span className="step-kind">sweep of {step.sweepOf}</span>
+          <span className="step-kind">sweep of {sweptWords(circuit, step.sweepOf)}</span>
         )}
       </span>
     </>

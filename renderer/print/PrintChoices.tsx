@@ -35,7 +35,7 @@ export function PrintChoices({ circuit }: { readonly circuit: Circuit }) {
         now={what}
         choices={[
           ["sheet", "Circuit sheet"],
-          ["checklist", "Probe order"],
+          ["checklist", "Checklist"],
           ["branches", "Branch sheet"],
           ["wiggle", "Wiggle sheet"],
           ["straight", "Straight branch"],

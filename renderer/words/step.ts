@@ -1,7 +1,7 @@
 import type { Minutes } from "../../core/base/units.ts";
 import { SCAN_WORDS } from "../../core/base/words/scan.ts";
 import type { Circuit, Condition } from "../../core/circuit/circuit.ts";
-import { controlsOf } from "../../core/circuit/points.ts";
+import { controlAt, controlsOf } from "../../core/circuit/points.ts";
 import { feedingOf } from "../../core/diagnose/feeding.ts";
 import { type Act, isAct, type ProbeOrder, type Step } from "../../core/diagnose/step.ts";
 import { conditionList, controlTitle } from "./condition.ts";
@@ -32,6 +32,12 @@ export function sweepSetting(circuit: Circuit, { settings, sweepOf }: Step): str
   if (!first || sweepOf === null) return "";
   const { [sweepOf]: _, ...others } = first.condition.set ?? {};
   return settingWords(circuit, { ...first.condition, set: others }, []);
+}
+
+/** The control that a sweep goes through, as the strip names it. */
+export function sweptWords(circuit: Circuit, key: string): string {
+  const control = controlAt(circuit, key);
+  return control ? controlTitle(circuit, control) : key;
 }
 
 /** What a closed row says of its leads, or of what is looked at or listened to. */

@@ -82,6 +82,17 @@ describe("the probe order", () => {
     expect(probeOrder(vents, complaint, { minutes: 6 }).minutes).toBeLessThanOrEqual(6);
   });
 
+  it("says a figure with what it was read in, where two outcomes of a sweep have the same name", () => {
+    const check = vents.checks.find(({ id }) => id === "front-left-open-master")!;
+    const { steps } = probeOrder(vents, { check, word: "dead" });
+    const words = steps.flatMap(({ sweepOf, outcomes }) => (sweepOf === null ? [] : outcomes.map(({ word }) => word)));
+    const figured = words.filter((word) => word.includes(" at "));
+    expect(figured.some((word) => word.includes(", "))).toBe(true);
+    // Of the positions that differ, the figure is that of the first.
+    for (const word of figured) expect(word).toMatch(/^[^,]+ at [^,]+ V(?:, [^,]+)*$/);
+    expect(figured.filter((word) => / at .*, .* at /.test(word))).toEqual([]);
+  });
+
   it("is the same for the same circuit", () => {
     expect(probeOrder(vents, complaint)).toEqual(order);
   });

@@ -40,7 +40,7 @@ story(
     await expect(page.locator("main [role=status]").first()).toContainText(point ?? "never");
 
     await page.keyboard.press("Control+p");
-    await page.getByRole("dialog").getByRole("button", { name: "Probe order", exact: true }).click();
+    await page.getByRole("dialog").getByRole("button", { name: "Checklist", exact: true }).click();
     const save = page.getByRole("button", { name: "Save as PDF" });
     await expect(save).toBeEnabled({ timeout: 20_000 });
     const { bytes } = await program.saved(() => save.click());

@@ -38,12 +38,23 @@ export const PAPER_WORDS = {
   prove: "Prove:",
   proves: {
     wire: (id: string) => `jumper ${id} end to end with a fused wire of its size: it must work.`,
+    touchingWire: (id: string) =>
+      `take ${id} off at both ends and lay a fused wire of its size beside it: all must be as it should.`,
     cavity: (id: string) => `look into the plug at ${id} and tug its wire; bridge the pin: it must work.`,
     plug: (id: string) => `part ${id}, dry and clean it, push it home, try again.`,
     fuse: (id: string) => `fit a good ${id}, like for like; if it blows, find the short first.`,
     ground: (id: string) => `clip a jumper from ${id} to battery negative: it must work.`,
     control: (id: string) => `set ${id} where it belongs and try again.`,
     contact: (id: string) => `bridge the contact of ${id} with a fused jumper: it must work.`,
+    stuckContact: (id: string) => `part the plug of ${id}: what would not stop must stop.`,
+    battery: (id: string) => `charge ${id} and test it under load; weak again: replace it.`,
+    splice: (id: string) => `open ${id}, look, and pull at each leg; bridge the leg with a fused jumper: it must work.`,
+    awake: (id: string) => `unplug ${id}: the drain must end; find what wakes it before you replace it.`,
+    mechanism: (id: string) => `taken off its mechanism, ${id} must run; then free the mechanism.`,
+    plunger: (id: string) => `free the plunger of ${id} and what it moves, try again; still stuck: swap in a like one.`,
+    weakLoad: (id: string) =>
+      `feed ${id} straight at its plug with a fused jumper, free of what it moves: it must stay weak or dim.`,
+    shortedLoad: (id: string) => `unplug ${id} and fit a good fuse, like for like: it must hold.`,
     load: (id: string) =>
       `feed ${id} straight at its plug with a fused jumper, free of what it moves: it must stay still or dark.`,
     part: (id: string) => `swap in a like ${id}: it must work.`,
