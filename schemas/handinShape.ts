@@ -3,6 +3,7 @@ import { JOB_LIMITS } from "../core/diagnose/job.ts";
 import { INSTRUMENTS } from "../core/diagnose/reading.ts";
 import type { Recorded } from "../core/lesson/move.ts";
 import { LIMITS } from "./limits.ts";
+import { plainLine } from "./plainLine.ts";
 
 const name = z
   .string()
@@ -52,10 +53,7 @@ const answer = z.strictObject({
 export const recordedShape = z.strictObject({ move, minutes, answer, time });
 
 /** A learner's name: one short line of plain signs, since it stands in the class's table and on the screen of a terminal. */
-export const learnerShape = z
-  .string()
-  .max(LIMITS.labelLength)
-  .regex(/^[^\p{Cc}\p{Bidi_Control}\u2028\u2029]*$/u);
+export const learnerShape = plainLine(LIMITS.labelLength);
 
 /** The shape of a `*.handin.json` of version 1. */
 export const handinShape = z.strictObject({

@@ -4,6 +4,7 @@ import { FACTOR_LIMITS } from "../core/diagnose/weighing.ts";
 import { ownKeysProblem } from "../core/edit/keys/giveKey.ts";
 import { CHANGEABLE } from "../core/edit/keys/rows.ts";
 import { CLASS_WORDS } from "../core/lesson/wall.ts";
+import { MOST_NAME, plainLine } from "./plainLine.ts";
 
 /** Signs of a school's task list at most: some hundred tasks with their exercises. */
 const MOST_TASKS = 20_000;
@@ -17,6 +18,8 @@ const ownKeys = z.partialRecord(z.enum(CHANGEABLE), z.string().max(MOST_SPELLING
 
 /** What a person can set, by name. A new setting is a line here and its first value below. */
 export const settingsShape = z.strictObject({
+  /** The person's own name, for sheets, hand-ins and those who share the library; "" where they gave none. */
+  person: plainLine(MOST_NAME),
   theme: z.enum(["system", "light", "dark"]),
   /** Symbols as IEC draws them, or as in North America. */
   look: z.enum(["iec", "na"]),
@@ -52,6 +55,7 @@ export type Settings = z.infer<typeof settingsShape>;
 
 /** The settings of a first start. */
 export const FIRST_SETTINGS: Settings = {
+  person: "",
   theme: "system",
   look: "iec",
   scale: 1,

@@ -30,8 +30,9 @@ export interface GridCell {
   readonly over?: { readonly height: Millimetres; at(box: Box): ReturnType<Piece["at"]> };
 }
 
-const PAD_X: Millimetres = 1.8;
-const PAD_Y: Millimetres = 0.6;
+/** Room that a cell leaves at its sides, and above and below what stands in it. */
+export const PAD_X: Millimetres = 1.8;
+export const PAD_Y: Millimetres = 0.6;
 
 /** What a cell needs: its piece, the room round it, and what stands below. */
 function neededBy({ piece, padY = PAD_Y, over }: GridCell): Millimetres {

@@ -34,6 +34,14 @@ function cutLine(line: string, type: TypeSize, width: Millimetres): readonly str
   return [...lines, open];
 }
 
+/** The words, cut with an ellipsis where they are too long for one line of this width. */
+export function fitted(words: string, type: TypeSize, width: Millimetres): string {
+  if (widthMm(words, type) <= width) return words;
+  let short = words;
+  while (short.length > 1 && widthMm(`${short}…`, type) > width) short = short.slice(0, -1);
+  return `${short.trimEnd()}…`;
+}
+
 /** One line of type whose body is the line's height; x is where the anchor stands, y the top of the line. */
 export function lineMark(
   words: string,

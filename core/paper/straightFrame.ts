@@ -5,7 +5,7 @@ import { frameMarks } from "../circuit/sheetFrame.ts";
 import type { Mark } from "../drawing/mark.ts";
 import { gridUnitsOf } from "../drawing/scale.ts";
 import { outline, stroke } from "./cell.ts";
-import { linesOf, widthMm } from "./lines.ts";
+import { fitted, linesOf, widthMm } from "./lines.ts";
 import { SHEET } from "./page.ts";
 import type { TypeSize } from "./sizes.ts";
 import { middleLine } from "./straightMarks.ts";
@@ -146,12 +146,4 @@ function fieldMarks([left, right, label, value]: Field, top: Millimetres): reado
     middleLine(label, TYPE.label, left + 2, top + 2.6),
     middleLine(fitted(value, type, room), type, left + 2, top + 7),
   ];
-}
-
-/** The words, cut with an ellipsis where they are too long for one line. */
-function fitted(words: string, type: TypeSize, width: Millimetres): string {
-  if (widthMm(words, type) <= width) return words;
-  let short = words;
-  while (short.length > 1 && widthMm(`${short}…`, type) > width) short = short.slice(0, -1);
-  return `${short.trimEnd()}…`;
 }

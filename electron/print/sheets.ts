@@ -14,6 +14,7 @@ import { branchSheets } from "../../core/paper/branchSheet.ts";
 import { budgetSheets } from "../../core/paper/budget.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
 import { circuitSheets } from "../../core/paper/circuitSheets.ts";
+import { withOwnWords } from "../../core/paper/ownWords.ts";
 import type { Paper } from "../../core/paper/placing.ts";
 import { straightSheets } from "../../core/paper/straight.ts";
 import { tableSheets } from "../../core/paper/table.ts";
@@ -28,6 +29,11 @@ import { searchedIn } from "./searched.ts";
  * with `over-60-volts` the sheets that would lead a probe.
  */
 export function sheetsFor(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly Drawing[]> {
+  const sheets = plainSheets(circuit, ask, paper);
+  return sheets.ok ? ok(withOwnWords(sheets.value, ask)) : sheets;
+}
+
+function plainSheets(circuit: Circuit, ask: SheetAsk, paper: Paper): Outcome<readonly Drawing[]> {
   switch (ask.what) {
     case "sheet":
       return sheet(circuit, ask, paper);

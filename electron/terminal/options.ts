@@ -40,7 +40,8 @@ export const HANDED_OVER: readonly OptionRow[] = [
   ["--done <words>", "what was done"],
   ["--after <words>", "how it works after the repair"],
   ["--watch <words>", "what the owner should watch for"],
-  ["--vehicle <words>", "the vehicle; without it, the circuit's"],
+  ["--vehicle <words>", "this very vehicle; a handover page without it names the circuit's"],
+  ["--technician <name>", "who works on it, for the head of a sheet with rows"],
   ["--number <number>", "number of the job"],
 ];
 

@@ -35,11 +35,12 @@ interface PrintTyped extends SearchTyped {
   readonly after?: string;
   readonly watch?: string;
   readonly number?: string;
+  readonly technician?: string;
   readonly underlay?: boolean;
 }
 
-/** What a handover page says in people's own words. */
-const OWN_WORDS = ["told", "done", "after", "watch", "vehicle", "number"] as const;
+/** What a handover page and the head of a sheet say in people's own words. */
+const OWN_WORDS = ["told", "done", "after", "watch", "vehicle", "technician", "number"] as const;
 
 const NOTHING_UNDER = { under: [], leftOut: [] } as const;
 

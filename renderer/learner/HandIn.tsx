@@ -1,8 +1,8 @@
 import { useState } from "react";
-import { withoutTurns } from "../../core/base/turning.ts";
 import { LIMITS } from "../../schemas/limits.ts";
+import { asPlainLine } from "../../schemas/plainLine.ts";
 import { Icon } from "../panels/Icon.tsx";
-import { useAppStore } from "../state/AppContext.tsx";
+import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { LEARNER_WORDS as SAY } from "../words/learner.ts";
 import { useLearning } from "./useLearning.ts";
 
@@ -10,11 +10,10 @@ import { useLearning } from "./useLearning.ts";
 export function HandIn({ isOver }: { readonly isOver: boolean }) {
   const { dispatch } = useAppStore();
   const learner = useLearning((learning) => learning.learner);
-  const [typed, setTyped] = useState(learner);
+  const own = useApp(({ settings }) => settings.person);
+  const [typed, setTyped] = useState(learner || own);
   const keep = (): void => {
-    const name = withoutTurns(typed)
-      .replace(/\p{Cc}/gu, " ")
-      .trim();
+    const name = asPlainLine(typed);
     setTyped(name);
     if (name !== learner) dispatch({ do: "name-learner", learner: name });
   };

@@ -2,6 +2,7 @@ import { useKeyOf } from "../keys/useKeyOf.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { Choice } from "./Choice.tsx";
 import { Icon } from "./Icon.tsx";
+import { OwnName } from "./OwnName.tsx";
 import { Popover } from "./Popover.tsx";
 
 /** Size steps of everything outside the drawing. */
@@ -65,6 +66,7 @@ function SettingsCard({ close }: { readonly close: () => void }) {
           ["still", "None"],
         ]}
       />
+      <OwnName />
       <button
         type="button"
         className="menu-item"

@@ -59,6 +59,7 @@ export function sheetsWanted(
     found: found?.faults ?? [],
     handover: handoverSaid(bench, printing),
     vehicle: bench.job?.vehicle ?? "",
+    technician: settings.person,
     readings: bench.readings,
     batteryVolts: bench.batteryVolts,
     when: bench.when,
@@ -107,6 +108,7 @@ export function pdfArgument(
         ...(bench.sleepingAmps !== null && { sleeping: String(bench.sleepingAmps * 1000) }),
       }),
     ...(what === "handover" && saidIn(bench, printing)),
+    ...filledIn({ vehicle: bench.job?.vehicle ?? "", technician: settings.person }),
     ...(what === "table" && { connector }),
     ...((what === "straight" || what === "budget") && { load: straightLoad(bench, printing) }),
     look: settings.look,
@@ -117,11 +119,16 @@ export function pdfArgument(
 
 /** What a handover page says, what is left empty left away. */
 function saidIn(bench: Bench, printing: PrintWhat): Partial<Argument<"print.pdf">> {
-  const { circuit, job } = bench;
   const { readings, job: number, ...said } = handoverSaid(bench, printing);
-  const vehicle = job?.vehicle ?? "";
-  const typed = Object.entries({ ...said, number, vehicle }).filter(([, words]) => words.trim() !== "");
-  return { ...Object.fromEntries(typed), readAfter: readings.map((reading) => readingText(circuit, reading)) };
+  return {
+    ...filledIn({ ...said, number }),
+    readAfter: readings.map((reading) => readingText(bench.circuit, reading)),
+  };
+}
+
+/** Words that are not empty. */
+function filledIn(words: Readonly<Record<string, string>>): Readonly<Record<string, string>> {
+  return Object.fromEntries(Object.entries(words).filter(([, each]) => each.trim() !== ""));
 }
 
 /** What was read, in the spellings of the command line; what was struck out or fits the drawing no more is left away. */

@@ -24,6 +24,7 @@ import { budgetSheets } from "../../core/paper/budget.ts";
 import { checklistSheets } from "../../core/paper/checklist.ts";
 import { circuitSheets } from "../../core/paper/circuitSheets.ts";
 import { handoverSheets } from "../../core/paper/handover.ts";
+import { withOwnWords } from "../../core/paper/ownWords.ts";
 import { type Paper, type Placing, type PrintPalette, placingOn } from "../../core/paper/placing.ts";
 import { proofSheets } from "../../core/paper/proofSheet.ts";
 import { straightSheets } from "../../core/paper/straight.ts";
@@ -43,8 +44,10 @@ export interface SheetsWanted {
   /** What was found, for a proof run and a handover page; empty or absent while nothing is. */
   readonly found?: readonly Fault[];
   readonly handover?: HandoverSaid;
-  /** This very vehicle, for a handover page; empty or absent where only the circuit's is known. */
+  /** This very vehicle; empty or absent where only the circuit's is known. */
   readonly vehicle?: string;
+  /** Who works on it; empty or absent where they gave no name. */
+  readonly technician?: string;
   readonly readings: readonly Reading[];
   readonly batteryVolts: Volts | null;
   readonly when: readonly Circumstance[];
@@ -78,7 +81,7 @@ export interface PrintedPage {
 /** The pages as the PDF has them, from the same marks; none where there is nothing to print. */
 export function printedPages(circuit: Circuit, wanted: SheetsWanted): readonly PrintedPage[] {
   const { paper, palette } = wanted;
-  return drawingsOf(circuit, wanted).map((drawing) => ({
+  return withOwnWords(drawingsOf(circuit, wanted), wanted).map((drawing) => ({
     placing: placingOn(drawing, paper),
     svg: svgOf(drawing, { palette, inPage: true, isClear: true }),
     title: drawing.title ?? "",

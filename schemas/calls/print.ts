@@ -47,12 +47,14 @@ export const sheetAsk = z.strictObject({
   load: shortWords.exactOptional(),
   /** What was read after the repair, for a handover page. */
   readAfter: z.array(typed).max(LIMITS.readings).default([]),
+  /** This very vehicle, and who works on it: in the head of sheets with rows; the vehicle on a handover page too. */
+  vehicle: typed.exactOptional(),
+  technician: typed.exactOptional(),
   /** What a handover page says in people's own words. */
   told: typed.exactOptional(),
   done: typed.exactOptional(),
   after: typed.exactOptional(),
   watch: typed.exactOptional(),
-  vehicle: typed.exactOptional(),
   /** Number of the job. */
   number: shortWords.exactOptional(),
   look: z.enum(["iec", "na"]).default("iec"),

@@ -10,6 +10,7 @@ import { personIn } from "./person.ts";
 import { sweepPictures } from "./pictures.ts";
 import { lineTo, type Server } from "./server.ts";
 import type { Session } from "./session.ts";
+import { settingsOf } from "./settings.ts";
 import { sql } from "./sql.ts";
 import { upgraded } from "./upgrade.ts";
 
@@ -61,8 +62,9 @@ export function keepPostgres(address: ServerAddress, folder: string, now: () => 
 
 /** Makes the person known, and does the chores of the day unless somebody did. */
 async function begin(session: Session, now: Date): Promise<Outcome<null>> {
+  const { person: own } = await settingsOf(session);
   await session.run(sql`
-    INSERT INTO persons (id, name, seen) VALUES (${session.person}, ${session.name}, ${now})
+    INSERT INTO persons (id, name, seen) VALUES (${session.person}, ${own || session.name}, ${now})
     ON CONFLICT (id) DO UPDATE SET name = excluded.name, seen = excluded.seen`);
   // A machine whose clock is ahead must not throw away what others still count on.
   const clock = await session.first<{ readonly moment: string }>(

@@ -5,7 +5,7 @@ import type { Statement } from "./sql.ts";
 export interface Session {
   /** Id of the person who works with the library from here. */
   readonly person: string;
-  /** What others are told of them. */
+  /** What others are told of them while they set no name. */
   readonly name: string;
   /** The rows that a statement gives. */
   all<Row>(statement: Statement): Promise<Row[]>;

@@ -13,12 +13,15 @@ export async function settingsOf(session: Session): Promise<Settings> {
   return settingsFrom((name) => valueIn(stored.get(name)));
 }
 
-/** Changes some settings of this person. */
+/** Changes some settings of this person; others are told of them by the name that they set. */
 export async function keepSettings(
   session: Session,
   changes: { readonly [N in keyof Settings]?: Settings[N] | undefined },
 ): Promise<void> {
   for (const [name, value] of Object.entries(changes)) if (value !== undefined) await keepValue(session, name, value);
+  if (changes.person !== undefined)
+    await session.run(sql`
+    UPDATE persons SET name = ${changes.person || session.name} WHERE id = ${session.person}`);
 }
 
 /** Something the host noted for itself; null where it did not. */

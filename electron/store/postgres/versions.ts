@@ -34,11 +34,11 @@ export function versionsOf(session: Session, key: number): Promise<VersionRow[]>
 
 /** Who else made a version that is kept; nobody else where it was this person. */
 export async function lastVersion(session: Session, key: number, version: number): Promise<LastKept> {
-  const row = await session.first<LastKept>(
-    sql`SELECT by, saved, page FROM versions WHERE circuit = ${key} AND version = ${version}`,
-  );
-  if (!row) return NOBODY;
-  return row.by === session.name ? { ...row, by: "" } : row;
+  const row = await session.first<LastKept>(sql`
+    SELECT CASE WHEN v.by = p.name THEN '' ELSE v.by END AS by, v.saved, v.page
+      FROM versions v JOIN persons p ON p.id = ${session.person}
+      WHERE v.circuit = ${key} AND v.version = ${version}`);
+  return row ?? NOBODY;
 }
 
 /** The circuit in one of its versions. Refuses `version-unknown`, `version-damaged`, and what reading a circuit file refuses. */

@@ -3,6 +3,7 @@ import type { BenchSave } from "../library.ts";
 import { type LastKept, NOBODY } from "../newVersion.ts";
 import { packed, unpacked } from "../packed.ts";
 import type { Store } from "./open.ts";
+import { personOf } from "./settings.ts";
 
 /**
  * Keeps what stands on a circuit's bench beside the circuit, in place of what was kept, and gives the version that it is
@@ -27,7 +28,7 @@ export function keepBench(
     .prepare(
       "INSERT OR REPLACE INTO benches (circuit, saved, state, version, by, page, circuit_version) VALUES (?, ?, ?, ?, ?, ?, ?)",
     )
-    .run(key, now.toISOString(), packed(bench), next, store.person ?? "", page ?? null, circuitVersion);
+    .run(key, now.toISOString(), packed(bench), next, personOf(store), page ?? null, circuitVersion);
   return ok(next);
 }
 

@@ -14,6 +14,7 @@ import type { Connection } from "./connect.ts";
 import { emptyJobsBin, keepJobs, letGoOfJobs } from "./jobs.ts";
 import type { Store } from "./open.ts";
 import { forgetWords, indexCircuit } from "./search.ts";
+import { personOf } from "./settings.ts";
 import { addVersion } from "./versions.ts";
 
 const DAY_MS = 86_400_000;
@@ -52,7 +53,7 @@ export interface ComingFrom extends Coming {
 
 /** Takes a circuit into the library as a new one, whole or not at all. */
 export function addCircuit(store: Store, circuit: Circuit, coming: ComingFrom, now: Date): Place {
-  const { connection, person = "" } = store;
+  const { connection } = store;
   const { name, bench, jobs = [], origin = null, beside = null, page } = coming;
   const text = formatCircuit(circuit);
   const id = randomUUID();
@@ -69,7 +70,7 @@ export function addCircuit(store: Store, circuit: Circuit, coming: ComingFrom, n
         hash,
         origin,
         beside,
-        person: beside === null ? "" : person,
+        person: beside === null ? "" : personOf(store),
         now: now.toISOString(),
       });
     const key = Number(lastInsertRowid);

@@ -1,11 +1,17 @@
 import type { Json } from "../../../schemas/json.ts";
-import type { Settings } from "../../../schemas/settings.ts";
+import { type Settings, settingsShape } from "../../../schemas/settings.ts";
 import { NOTE, settingsFrom, valueIn } from "../settingsFrom.ts";
 import type { Store } from "./open.ts";
 
 /** All settings; one that was never set, or that does not fit any more, is as at a first start. */
 export function settingsOf(store: Store): Settings {
   return settingsFrom((name) => storedValue(store, name));
+}
+
+/** Name of the person who works with the library: as they set it, else as the machine knows them; empty where neither does. */
+export function personOf(store: Store): string {
+  const own = settingsShape.shape.person.safeParse(storedValue(store, "person"));
+  return (own.success && own.data) || (store.person ?? "");
 }
 
 /** Changes some settings, in one transaction. */

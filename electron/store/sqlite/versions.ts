@@ -5,17 +5,19 @@ import { readCircuit } from "../../../schemas/circuit.ts";
 import { ALL_KEPT, type LastKept, type NewVersion, NOBODY } from "../newVersion.ts";
 import { packed, unpacked } from "../packed.ts";
 import { notePictures } from "./pictures.ts";
+import { personOf } from "./settings.ts";
 import type { Store } from "./store.ts";
 
 /** Keeps a version and lets go of what is older than the newest 200 and not the last of its day. */
 export function addVersion(
-  { connection, person = "" }: Store,
+  store: Store,
   { circuit, version, name, text, pictures, page }: NewVersion,
   now: Date,
 ): void {
+  const { connection } = store;
   connection
     .prepare("INSERT INTO versions (circuit, version, name, saved, text, by, page) VALUES (?, ?, ?, ?, ?, ?, ?)")
-    .run(circuit, version, name, now.toISOString(), packed(text), person, page ?? null);
+    .run(circuit, version, name, now.toISOString(), packed(text), personOf(store), page ?? null);
   notePictures(connection, circuit, version, pictures);
   if (version <= ALL_KEPT) return;
   connection

@@ -56,6 +56,20 @@ export function circuitsContract({ open }: Kind): void {
     expect(value(await circuits.open(id, later(3)))).toMatchObject({ bench: "thrown", isBenchOlder: false });
   });
 
+  it("tells who made a version by the name that they set, from then on and after a restart; without one as before", async () => {
+    const shared = await open();
+    const { circuits, settings } = shared.ann;
+    const id = await begun(shared);
+    value(await settings.keep({ person: "Ann Lee" }));
+    value(await circuits.save(id, edit(1, "Horn, second"), later(1)));
+    const again = await shared.again(later(2));
+    value(await again.circuits.save(id, edit(2, "Horn, third"), later(3)));
+    value(await again.settings.keep({ person: "" }));
+    value(await again.circuits.save(id, edit(3, "Horn, fourth"), later(4)));
+    const { versions } = value(await again.versions.list(id));
+    expect(versions.map(({ by }) => by)).toEqual(["ann", "Ann Lee", "Ann Lee", "ann"]);
+  });
+
   it("lists the newest edit first, so many after so many, and counts all", async () => {
     const shared = await open();
     for (const [index, title] of ["One", "Two", "Three"].entries())
