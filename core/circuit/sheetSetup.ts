@@ -145,7 +145,7 @@ export class StoodMemory {
   stand(parts: readonly PagePart[], live: SheetLive | null, sight: Sight): readonly SheetPart[] {
     const lives = parts.map(({ part }) => live?.parts.get(part.id));
     const stood = parts.map((part, index) => {
-      const isSame = part === this.parts[index] && lives[index] === this.lives[index];
+      const isSame = part === this.parts[index] && standAlike(lives[index], this.lives[index]);
       return isSame ? this.stood[index]! : standing(part, lives[index], sight);
     });
     this.parts = parts;
@@ -153,6 +153,13 @@ export class StoodMemory {
     this.stood = stood;
     return stood;
   }
+}
+
+/** Whether a part stands the same with both: with the same contacts closed, in the same state. */
+function standAlike(one: SheetPartLive | undefined, other: SheetPartLive | undefined): boolean {
+  if (!one || !other) return one === other;
+  if (one.state !== other.state || one.closed.size !== other.closed.size) return false;
+  return one.closed === other.closed || [...one.closed].every((key) => other.closed.has(key));
 }
 
 function standing(part: PagePart, now: SheetPartLive | undefined, sight: Sight): SheetPart {
