@@ -29,8 +29,8 @@ export interface Landing {
 /** So far to the right and down, in grid units. */
 export type Shift = readonly [GridUnits, GridUnits];
 
-/** Ways to shift, the shortest first. */
-const SHIFTS: readonly Shift[] = everyShift();
+/** Ways to shift, the shortest first; listed once they are first asked for. */
+let shifts: readonly Shift[] | null = null;
 
 /** A part that is to be put on a page. */
 export interface Arriving {
@@ -57,6 +57,7 @@ export function clearShift(circuit: Circuit, arriving: readonly Arriving[]): Shi
     return box ? [{ page: place.page, box }] : [];
   });
   const pages = new Map(circuit.pages.map((page) => [page.id, page]));
+  shifts ??= everyShift();
   const isOn = (shift: Shift): boolean =>
     boxes.every(({ page, box }) => {
       const { left, top, right, bottom } = shifted(box, shift);
@@ -70,8 +71,8 @@ export function clearShift(circuit: Circuit, arriving: readonly Arriving[]): Shi
       return boxesOn(circuit, page).every((standing) => !isBad(there, standing.box));
     });
   return (
-    SHIFTS.find((shift) => isOn(shift) && leaves(shift, (one, other) => overlaps(grown(one), other))) ??
-    SHIFTS.find((shift) => isOn(shift) && leaves(shift, hides)) ?? [0, 0]
+    shifts.find((shift) => isOn(shift) && leaves(shift, (one, other) => overlaps(grown(one), other))) ??
+    shifts.find((shift) => isOn(shift) && leaves(shift, hides)) ?? [0, 0]
   );
 }
 
