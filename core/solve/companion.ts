@@ -33,6 +33,9 @@ export interface Companion extends Lines {
   /** The unknowns that a pass needs, those that are looked at, and the rest; up to which part their volts are filled. */
   reach: Reach;
   filled: number;
+  /** Volts at which the law of a bent element was last reckoned, and the amps it told: powers cost. Size E each. */
+  readonly reckonedAt: Float64Array;
+  readonly reckoned: Float64Array;
   /** Room for a list of bent elements. Size E. */
   readonly unsettled: Int32Array;
 }
@@ -76,6 +79,8 @@ export function companionOf(pattern: Pattern): Companion {
     watched: new Int32Array(0),
     reach: reachOf(pattern, new Int32Array(0), new Int32Array(0)),
     filled: REST,
+    reckonedAt: reals(elements.length).fill(Number.NaN),
+    reckoned: reals(elements.length),
     unsettled: new Int32Array(elements.length),
   };
   listBent(companion);
@@ -121,15 +126,29 @@ export function voltsOver(pattern: Pattern, volts: Float64Array, e: number): Vol
 }
 
 /** So near where its line touches, a lamp or diode leaves it by less than the last digit: as the square of the volts. */
-export const UNMOVED_VOLTS: Volts = 1e-10;
+const UNMOVED_VOLTS: Volts = 1e-10;
+
+/** Amps from a to b through bent element e with these volts from a to b, by its true law. */
+export function lawAmps({ table, reckonedAt, reckoned }: Companion, e: number, volts: Volts): Amps {
+  if (reckonedAt[e] === volts) return reckoned[e]!;
+  const amps = ampsAcross(table, e, volts);
+  reckonedAt[e] = volts;
+  reckoned[e] = amps;
+  return amps;
+}
 
 /** Amps from a to b through element e with these volts from a to b, by its true law, which a line tells where it touches. */
-export function ampsOver({ table, at, ampsAt, siemens }: Companion, e: number, volts: Volts): Amps {
+export function ampsOver(companion: Companion, e: number, volts: Volts): Amps {
+  const { table, at, ampsAt, siemens } = companion;
+  return isUnmovedAt(companion, e, volts) ? ampsAt[e]! + siemens[e]! * (volts - at[e]!) : ampsAcross(table, e, volts);
+}
+
+/** Whether a lamp or diode is so near where its line touches its law that the line tells it. */
+export function isUnmovedAt({ table, at }: Companion, e: number, volts: Volts): boolean {
   const code = table.code[e];
-  const moved = volts - at[e]!;
-  return (code === LAMP || code === DIODE) && Math.abs(moved) <= UNMOVED_VOLTS
-    ? ampsAt[e]! + siemens[e]! * moved
-    : ampsAcross(table, e, volts);
+  const touching = at[e]!;
+  if (code === LAMP) return Math.abs(volts - touching) <= (touching === 0 ? OFF_VOLTS : UNMOVED_VOLTS);
+  return code === DIODE && Math.abs(volts - touching) <= UNMOVED_VOLTS;
 }
 
 /**
@@ -188,6 +207,11 @@ const LIMIT_SHARE = 1e-14;
 const SAME_SLOPE_AMPS: Amps = 1e-10;
 /** Slope in siemens of every diode in the first pass of a cold start. */
 const DIODE_START: Siemens = 1;
+/**
+ * A lamp at no more volts than this is off: its line goes through 0 with the slope of the lit one, which tells its law there
+ * as well as the steep one of a cold filament, and is near where it goes when it is switched on.
+ */
+const OFF_VOLTS: Volts = 1e-15;
 /** Piece of an element whose line only starts a search. */
 const NO_PIECE = 2;
 
@@ -229,7 +253,18 @@ export function drawAt(companion: Companion, e: number, volts: Volts): void {
     drawPiece(companion, e, pieceAt(table, e, volts), volts);
     return;
   }
-  const amps = ampsAcross(table, e, volts);
+  if (code === LAMP && Math.abs(volts) <= OFF_VOLTS) {
+    drawThrough(companion, e, 0, 0, table.numbers[4 * e + 1]!);
+    return;
+  }
+  drawTangent(companion, e, volts);
+}
+
+/** Draws the tangent of a lamp or diode at these volts. */
+export function drawTangent(companion: Companion, e: number, volts: Volts): void {
+  const { table } = companion;
+  const code = table.code[e];
+  const amps = lawAmps(companion, e, volts);
   let slope = slopeAt(table, e, volts, amps);
   if (code === DIODE && volts < 0) slope = Math.max(slope, (LEVEL_SHARE * amps) / volts);
   const was = companion.siemens[e]!;

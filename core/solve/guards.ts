@@ -1,9 +1,20 @@
 import type { Amps, Volts } from "../base/units.ts";
-import { type Companion, drawAt, drawPiece, pieceAt, UNMOVED_VOLTS, voltsOver } from "./companion.ts";
-import { ampsAcross, DIODE, LAMP, REGULATED } from "./laws.ts";
+import {
+  type Companion,
+  drawAt,
+  drawPiece,
+  drawTangent,
+  isUnmovedAt,
+  lawAmps,
+  pieceAt,
+  voltsOver,
+} from "./companion.ts";
+import { DIODE, LAMP, REGULATED } from "./laws.ts";
 
 /** A line may be off its law by this many amps where it is used ... */
 const SETTLED_AMPS: Amps = 2e-11;
+/** ... one that was drawn for a lamp without volts by next to none, for what leaks may pass through it ... */
+const OFF_AMPS: Amps = 1e-14;
 /** ... a diode's by no more than this share of its saturation amps ... */
 const SETTLED_SHARE = 1e-3;
 /** ... and by a few last digits of the volts at its ends, about 9 units, times its slope. */
@@ -22,15 +33,16 @@ export function strayAmps(companion: Companion, e: number, volts: Volts, slack: 
   const moved = volts - at[e]!;
   let allowed = SETTLED_AMPS;
   if (code === LAMP || code === DIODE) {
-    if (Math.abs(moved) <= UNMOVED_VOLTS) return 0;
+    if (isUnmovedAt(companion, e, volts)) return 0;
     if (code === DIODE) allowed = Math.min(allowed, SETTLED_SHARE * first);
+    else if (at[e] === 0) allowed = OFF_AMPS;
   } else {
     if (pieceAt(table, e, volts) === piece[e]!) return 0;
     // The line of a source at its limit meets the law once more, far up where the source is blocked.
     if (code === REGULATED && piece[e]! < 0 && volts > first) return Number.POSITIVE_INFINITY;
   }
   const slope = siemens[e]!;
-  const off = Math.abs(ampsAcross(table, e, volts) - (ampsAt[e]! + slope * moved));
+  const off = Math.abs(lawAmps(companion, e, volts) - (ampsAt[e]! + slope * moved));
   const a = pattern.aOf[e]!;
   const b = pattern.bOf[e]!;
   const around = (a >= 0 ? Math.abs(companion.volts[a]!) : 0) + (b >= 0 ? Math.abs(companion.volts[b]!) : 0);
@@ -38,14 +50,16 @@ export function strayAmps(companion: Companion, e: number, volts: Volts, slack: 
   return off <= slack * allowed + LAST_DIGITS * slope * around ? off : Number.POSITIVE_INFINITY;
 }
 
-/** Draws the next line of bent element e, which is not settled at these volts. */
-export function redraw(companion: Companion, e: number, volts: Volts): void {
+/** Draws the next line of bent element e, which is not settled at these volts. Early on, a lamp that crosses 0 V is taken to go off. */
+export function redraw(companion: Companion, e: number, volts: Volts, isEarly: boolean): void {
   const { table, at } = companion;
   const was = at[e]!;
   switch (table.code[e]) {
     case LAMP:
       // Newton steps over a dark lamp from side to side, nearer by a fifth each time; so stop at 0 first.
-      drawAt(companion, e, volts * was < 0 && Math.abs(was) > DARK_VOLTS ? 0 : volts);
+      if (volts * was >= 0 || Math.abs(was) <= DARK_VOLTS) drawAt(companion, e, volts);
+      else if (isEarly) drawAt(companion, e, 0);
+      else drawTangent(companion, e, 0);
       return;
     case DIODE:
       drawAt(companion, e, nextDiodeVolts(companion, e, volts));

@@ -9,6 +9,8 @@ import { REGULATED } from "./laws.ts";
 const STRICT_PASSES = 10;
 const WIDEN = 4;
 const WIDEST = 1000;
+/** Passes after which a lamp that crosses 0 V is most likely one that has been switched off. */
+const EARLY_PASSES = 2;
 /** Passes before each is refined. Never the first, whose lines may have no point where they touch. */
 const PLAIN_PASSES = 5;
 /** How often lines that all looked settled may fail the balance before the search gives up. */
@@ -50,7 +52,7 @@ export function searchByNewton(
       refine(companion);
     }
     if (pass > STRICT_PASSES) slack = Math.min(slack * WIDEN, WIDEST);
-    const stray = redrawUnsettled(companion, slack);
+    const stray = redrawUnsettled(companion, slack, pass <= EARLY_PASSES);
     if (stray === Number.POSITIVE_INFINITY || holdIsland(companion)) continue;
     if (isTrusting && !isRefined && (stray <= TRUSTED_AMPS || worstStray(companion, slack) <= TRUSTED_AMPS))
       return "trusted";
@@ -63,7 +65,7 @@ export function searchByNewton(
 }
 
 /** Draws new lines where the old ones no longer tell their law. Infinite where there were any; else the amps all are off it. */
-function redrawUnsettled(companion: Companion, slack: number): Amps {
+function redrawUnsettled(companion: Companion, slack: number, isEarly: boolean): Amps {
   const { pattern, volts, bent, unsettled } = companion;
   let count = 0;
   let isAnyTurningOff = false;
@@ -83,7 +85,7 @@ function redrawUnsettled(companion: Companion, slack: number): Amps {
     const e = unsettled[k]!;
     const across = voltsOver(pattern, volts, e);
     if (isAnyTurningOff && isTurningOn(companion, e, across)) continue;
-    redraw(companion, e, across);
+    redraw(companion, e, across, isEarly);
   }
   return count > 0 ? Number.POSITIVE_INFINITY : sum;
 }

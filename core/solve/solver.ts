@@ -99,6 +99,7 @@ export class Solver {
     assert(old.law !== "joint" && element.law !== "joint", "a joint cannot change");
     const was = table.code[index]!;
     writeLaw(table, index, element);
+    companion.reckonedAt[index] = Number.NaN;
     const now = table.code[index]!;
     this.last = null;
     if (was !== now) {

@@ -38,8 +38,12 @@ describe("where a circuit stands", () => {
       resume(other, { condition, states });
       expect(other.solver.solve().converged).toBe(true);
       expect(statesOf(other)).toEqual(states);
+      const ohms = rig.solver.sourceOhms();
+      // Behind megohms the picoamps that a search may leave over are tenths of a millivolt.
       for (const node of rig.network.nodes.values())
-        expect(Math.abs(rig.solver.volts(node) - other.solver.volts(node))).toBeLessThan(1e-4);
+        expect(Math.abs(rig.solver.volts(node) - other.solver.volts(node))).toBeLessThan(
+          ohms[node]! < 1000 ? 1e-6 : 1e-3,
+        );
     }
     expect(moved).toBeGreaterThan(20);
   });
