@@ -95,12 +95,10 @@ export class Rig {
   /** A solver that has at hand what `settle` looks at: what parts that move see of themselves, and what melts. */
   private newSolver(): Solver {
     const { elements } = this.network;
-    const solver = new Solver(patternOf(this.network));
     const seen = this.movable.flatMap((placed) =>
       [...placed.elements.values()].filter((index) => elements[index]!.passes !== "contact"),
     );
-    solver.watch([...seen, ...this.meltable.map(({ element }) => element)]);
-    return solver;
+    return new Solver(patternOf(this.network), [...seen, ...this.meltable.map(({ element }) => element)]);
   }
 
   /** Gives the solver, which stands as another network of this shape at rest, the elements that differ. */

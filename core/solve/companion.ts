@@ -3,7 +3,17 @@ import { type Arrivals, bringForward, emptyArrivals, type Pushers, pushersOf, to
 import { emptyFactor, type Factor, refactor, touch } from "./factor.ts";
 import { ampsAcross, DIODE, isBent, LAMP, type LawTable, MOTOR, REGULATED, SOURCE, slopeAt, tableOf } from "./laws.ts";
 import type { Pattern } from "./pattern.ts";
-import { NEAR, REST, type Reach, reachOf, solveLater, solveNear, solveTriangles, WATCHED } from "./triangles.ts";
+import {
+  type Columns,
+  NEAR,
+  REST,
+  type Reach,
+  reachOf,
+  solveLater,
+  solveNear,
+  solveTriangles,
+  WATCHED,
+} from "./triangles.ts";
 
 /**
  * The straight network that stands for the real one in one pass of Newton's method: every law is replaced by a line
@@ -29,7 +39,7 @@ export interface Companion extends Lines {
   plainA: Int32Array;
   plainB: Int32Array;
   /** Elements whose volts are looked at after every search. */
-  watched: Int32Array;
+  readonly watched: Int32Array;
   /** The unknowns that a pass needs, those that are looked at, and the rest; up to which part their volts are filled. */
   reach: Reach;
   filled: number;
@@ -52,8 +62,13 @@ export interface Lines {
   readonly piece: Int8Array;
 }
 
-/** The companion of a network, its lines not yet drawn. */
-export function companionOf(pattern: Pattern): Companion {
+const NONE = new Int32Array(0);
+const NO_PUSHERS: Pushers = { pusherStart: NONE, pusherAt: NONE };
+const NO_COLUMNS: Columns = { columns: NONE, edges: NONE };
+const NO_REACH: Reach = { near: NO_COLUMNS, watched: NO_COLUMNS, rest: NO_COLUMNS, partOf: new Uint8Array(0) };
+
+/** The companion of a network, its lines not yet drawn; some of its elements are looked at after every search. */
+export function companionOf(pattern: Pattern, watched: readonly number[] = []): Companion {
   const { elements } = pattern.network;
   const level = new Float64Array(pattern.unknowns + 1);
   const reals = (size: number): Float64Array => new Float64Array(size);
@@ -73,11 +88,11 @@ export function companionOf(pattern: Pattern): Companion {
     bent: new Int32Array(0),
     pushing: new Int32Array(0),
     plain: new Int32Array(0),
-    pushers: pushersOf(pattern, new Int32Array(0)),
+    pushers: NO_PUSHERS,
     plainA: new Int32Array(0),
     plainB: new Int32Array(0),
-    watched: new Int32Array(0),
-    reach: reachOf(pattern, new Int32Array(0), new Int32Array(0)),
+    watched: Int32Array.from(watched),
+    reach: NO_REACH,
     filled: REST,
     reckonedAt: reals(elements.length).fill(Number.NaN),
     reckoned: reals(elements.length),

@@ -80,10 +80,13 @@ export class Solver {
   private readonly roomForIslands: Int32Array;
   private dead: DeadNetwork | null = null;
   private isDeadFresh = false;
+  /** Where the dead network is to start from when it is next asked for; null where it goes on from where it is. */
+  private deadStart: State | null = null;
 
-  constructor(pattern: Pattern) {
+  /** Volts at `watched` elements are at hand after every search, those at others once they are read. */
+  constructor(pattern: Pattern, watched: readonly number[] = []) {
     this.pattern = pattern;
-    this.companion = companionOf(pattern);
+    this.companion = companionOf(pattern, watched);
     this.excess = new Float64Array(pattern.unknowns + 1);
     this.roomForIslands = new Int32Array(pattern.unknowns);
   }
@@ -120,13 +123,6 @@ export class Solver {
     companion.table.numbers[4 * index] = siemens;
     drawStraight(companion, index);
     this.last = null;
-  }
-
-  /** Says which elements are looked at after every search: their volts are at hand then, those of others when they are read. */
-  watch(elements: readonly number[]): void {
-    fillVolts(this.companion);
-    this.companion.watched = Int32Array.from(elements);
-    listBent(this.companion);
   }
 
   // -------------------------------------------------------------- solving
@@ -208,10 +204,10 @@ export class Solver {
     if (isOfThisShape) {
       copyArrivals(state.arrivals, companion.arrivals);
       copyFactor(state.factor, companion.factor);
-      otherAmps = this.takeNumbers(state, true);
+      otherAmps = this.takeNumbers(state);
     } else if (this.pattern.base?.pattern.target === state.pattern.target) {
       growFactor(this.pattern, state.factor, companion.factor);
-      this.takeNumbers(state, false);
+      this.takeNumbers(state);
       this.pushAnew();
     }
     const wasWarm = this.isWarm;
@@ -235,10 +231,9 @@ export class Solver {
    * Takes the rest of a state over, and says where the elements are others than its factor was made for. Returns how many
    * amps more or less they pass at its volts: any number where one is bent or a source.
    */
-  private takeNumbers(state: State, isOfThisShape: boolean): Amps {
+  private takeNumbers(state: State): Amps {
     const { companion, pattern } = this;
-    this.dead ??= new DeadNetwork(pattern);
-    this.dead.copy(state.dead, isOfThisShape);
+    this.deadStart = state;
     // What stands otherwise in the factor than it does now is factored anew; elements added since are so already.
     const { siemens, offset, bent, pushing } = companion;
     const { siemens: factored, offset: offsets } = state.lines;
@@ -376,6 +371,8 @@ export class Solver {
 
   private deadNetwork(): DeadNetwork {
     this.dead ??= new DeadNetwork(this.pattern);
+    if (this.deadStart) this.dead.copy(this.deadStart.dead, this.deadStart.pattern.target === this.pattern.target);
+    this.deadStart = null;
     if (!this.isDeadFresh) this.work.columns += this.dead.follow(this.companion);
     this.isDeadFresh = true;
     return this.dead;

@@ -1,6 +1,7 @@
 import { parentPort, workerData } from "node:worker_threads";
+import type { ConnectorId } from "../../core/base/ids.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import type { Predicted } from "../../core/diagnose/predict.ts";
+import { type Predicted, plugsWith } from "../../core/diagnose/predict.ts";
 import { dictionaryOf, fill } from "./dictionaryOf.ts";
 
 /** What every thread is told once: the array that all fill, and the number of the next fault that none has taken. */
@@ -15,12 +16,15 @@ export interface Answer {
   readonly faults: readonly number[];
   readonly words: readonly string[];
   readonly states: Uint8Array;
-  readonly seen: readonly Pick<Predicted, "left" | "plugs">[];
+  readonly left: readonly Predicted["left"][];
+  /** Plugs that do not look as those of a sound circuit do. */
+  readonly plugs: readonly (readonly (readonly [ConnectorId, string])[])[];
 }
 
 const { circuit, numbers, untaken } = workerData as Share;
 const dictionary = dictionaryOf(circuit);
 const all = new Float64Array(numbers);
+const sound = plugsWith(circuit, []);
 
 function answerOf(filled: ReadonlyMap<number, Predicted>): Answer {
   const predicted = [...filled.values()];
@@ -32,8 +36,13 @@ function answerOf(filled: ReadonlyMap<number, Predicted>): Answer {
         const known = words.indexOf(state);
         states.push(known < 0 ? words.push(state) - 1 : known);
       }
-  const seen = predicted.map(({ left, plugs }) => ({ left, plugs }));
-  return { faults: [...filled.keys()], words, states: Uint8Array.from(states), seen };
+  return {
+    faults: [...filled.keys()],
+    words,
+    states: Uint8Array.from(states),
+    left: predicted.map(({ left }) => left),
+    plugs: predicted.map(({ plugs }) => [...plugs].filter(([connector, shows]) => shows !== sound.get(connector))),
+  };
 }
 
 // Every message asks for the dictionary once more: each thread takes the next fault as soon as it is done with one.
