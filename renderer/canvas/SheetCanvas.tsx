@@ -1,4 +1,5 @@
 import { useCallback, useMemo, useRef, useState } from "react";
+import { CarryHint } from "../draw/CarryHint.tsx";
 import { NewWireCard } from "../draw/NewWireCard.tsx";
 import { WireHint } from "../draw/WireHint.tsx";
 import { ThingMenu } from "../panels/ThingMenu.tsx";
@@ -30,7 +31,8 @@ function Sheet({ shown }: { readonly shown: Shown }) {
   const [menu, setMenu] = useState<OpenMenu | null>(null);
   const [drawn, setDrawn] = useState<readonly string[] | null>(null);
   const [gathered, setGathered] = useState(0);
-  const surface = useSurface(box, container, shown, useCalls(setCard, setMenu, setDrawn, setGathered));
+  const [isCarrying, setCarrying] = useState(false);
+  const surface = useSurface(box, container, shown, useCalls(setCard, setMenu, setDrawn, setGathered, setCarrying));
   const scale = useApp(({ settings }) => settings.scale);
   const title = useApp((state) => pagesNow(state).find(({ id }) => id === shown.page)?.title ?? "");
   const backToDrawing = useCallback(() => {
@@ -72,6 +74,7 @@ function Sheet({ shown }: { readonly shown: Shown }) {
         />
       )}
       {shown.tool.is === "wire" && drawn === null && <WireHint gathered={gathered} />}
+      {shown.tool.is === "carry" && <CarryHint isCarrying={isCarrying} />}
     </>
   );
 }

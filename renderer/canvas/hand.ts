@@ -1,5 +1,6 @@
 import { springsBack } from "../../core/circuit/points.ts";
 import type { Spot } from "../../core/drawing/mark.ts";
+import type { PaperSpot } from "../../core/drawing/paint.ts";
 import { GRID_MM } from "../../core/drawing/scale.ts";
 import { positionTitle } from "../words/condition.ts";
 import { isSameThing } from "./halos.ts";
@@ -12,8 +13,8 @@ import type { Card } from "./shown.ts";
 import type { SheetSurface } from "./surface.ts";
 import { thingsIn } from "./thingsIn.ts";
 import { standsIn, type ThrowControl, thrownTo } from "./throwPlaces.ts";
-import { HAND, isDropping } from "./tool.ts";
-import { onSheet, type Pixel, pixelOf, zoomed } from "./viewport.ts";
+import { HAND, isDropping, isHand } from "./tool.ts";
+import { inWindow, onSheet, type Pixel, pixelOf, zoomed } from "./viewport.ts";
 
 /** Kinds whose body is clicked for what can be done with it; all others are chosen by a click. */
 const OPENS_MENU: readonly string[] = ["protection", "source", "electronics"];
@@ -26,6 +27,8 @@ export class Hand implements PointerHost {
   pointer: Spot | null = null;
   private readonly surface: SheetSurface;
   private load: Load | null = null;
+  /** Where on the sheet the load was taken up by a click; null while none was. */
+  private taken: PaperSpot | null = null;
   private held: { readonly control: string; readonly position: string } | null = null;
   private last: Hit | null = null;
 
@@ -48,6 +51,10 @@ export class Hand implements PointerHost {
     const { surface } = this;
     const { x, y } = this.spotAt(at);
     this.pointer = { x: Math.round(x), y: Math.round(y) };
+    if (surface.shown.tool.is === "carry") {
+      this.carryTo(at);
+      return;
+    }
     if (surface.shown.tool.is !== "hand") {
       this.showPreview(null);
       surface.card.pointAt(null);
@@ -112,7 +119,11 @@ export class Hand implements PointerHost {
   click(hit: Hit | null, at: Pixel, adds: boolean): void {
     const { surface } = this;
     surface.card.close();
-    if (surface.shown.tool.is !== "hand") {
+    if (surface.shown.tool.is === "carry" && !adds) {
+      this.carryByClick(hit, at);
+      return;
+    }
+    if (!isHand(surface.shown.tool)) {
       if (adds) {
         this.pen.gatherAt(hit, at);
         return;
@@ -144,6 +155,7 @@ export class Hand implements PointerHost {
 
   /** What can be done with what lies here; what is on bare paper has no menu. A tool gives up what it has half done. */
   menu(at: Pixel): void {
+    if (this.leaveCarrying()) return;
     if (this.surface.shown.tool.is !== "hand") {
       if (!this.pen.abandon()) this.surface.calls.onTool({ is: "hand" });
       return;
@@ -157,10 +169,13 @@ export class Hand implements PointerHost {
 
   take(hit: Hit, at: Pixel): boolean {
     const { surface } = this;
-    if (surface.shown.tool.is !== "hand" || surface.shown.vehicle) return false;
+    // What is carried by clicks is carried on: a drag then moves the drawing under it.
+    if (!isHand(surface.shown.tool) || surface.shown.vehicle || this.load) return false;
     surface.card.close();
     this.showPreview(null);
-    this.load = loadOf(surface.shown, hit, this.spotAt(at));
+    const { tool } = surface.shown;
+    const chosen = tool.is === "carry" && hit.thing.is === "wire" ? { selection: hit.thing } : {};
+    this.load = loadOf({ ...surface.shown, ...chosen }, hit, this.spotAt(at));
     surface.carried = this.load && shownLoad(surface.shown, this.load, 0, 0, null);
     return this.load !== null;
   }
@@ -185,8 +200,39 @@ export class Hand implements PointerHost {
 
   abandon(): void {
     this.load = null;
+    this.taken = null;
     this.surface.carried = null;
     this.surface.repaint();
+    this.surface.calls.onCarrying(false);
+  }
+
+  /** The first click takes up what lies there, the next puts it down. A wire need not be chosen before. */
+  private carryByClick(hit: Hit | null, at: Pixel): void {
+    const { surface } = this;
+    if (this.taken) {
+      this.carryTo(at);
+      this.putDown();
+      return;
+    }
+    if (!hit || !this.take(hit, at)) return;
+    this.taken = onSheet(surface.view, at);
+    surface.repaint();
+    surface.calls.onCarrying(true);
+  }
+
+  /** What was taken up by a click goes along with the pointer, wherever the drawing was moved meanwhile. */
+  private carryTo(at: Pixel): void {
+    if (!this.taken) return;
+    const from = inWindow(this.surface.view, this.taken);
+    this.carryBy(at.x - from.x, at.y - from.y);
+  }
+
+  /** Puts back what is carried by clicks, else leaves carrying; false where nothing is carried so. */
+  leaveCarrying(): boolean {
+    if (this.surface.shown.tool.is !== "carry") return false;
+    if (this.taken) this.abandon();
+    else this.surface.calls.onTool(HAND);
+    return true;
   }
 
   frame(from: Pixel, to: Pixel): void {
@@ -215,6 +261,7 @@ export class Hand implements PointerHost {
 
   /** Shows anew what a click would do, after something has been thrown. */
   refresh(): void {
+    if (this.taken && this.surface.shown.tool.is !== "carry") this.abandon();
     this.pen.show();
     if (this.last?.place && !this.held) this.showPreview(this.last);
   }

@@ -7,7 +7,7 @@ import { type KeyWish, keyWish } from "./keys.ts";
 import { spotOf } from "./places.ts";
 import type { SheetSurface } from "./surface.ts";
 import { nextPosition, standsIn, type ThrowControl } from "./throwPlaces.ts";
-import type { WireTool } from "./tool.ts";
+import { isHand, type WireTool } from "./tool.ts";
 import { panned } from "./viewport.ts";
 import { firstPoint, nextPart, walked } from "./walking.ts";
 
@@ -30,8 +30,7 @@ export class Keyboard {
   down(press: KeyPress & { readonly repeat: boolean; readonly timeStamp: number }): boolean {
     if (this.held) return this.held.key === press.key;
     if (press.key === "Escape" && this.leaveGesture()) return true;
-    if (this.surface.shown.tool.is !== "hand" && !press.ctrlKey && !press.metaKey && this.hand.pen.key(press))
-      return true;
+    if (!isHand(this.surface.shown.tool) && !press.ctrlKey && !press.metaKey && this.hand.pen.key(press)) return true;
     const wish = keyWish(press, this.surface.shown.selection, this.surface.shown.keys);
     if (!wish) return this.command(press);
     if (press.repeat && (wish.wish === "act" || wish.wish === "position")) return true;
@@ -47,7 +46,7 @@ export class Keyboard {
       calls.onAdd();
       return true;
     }
-    if (press.repeat || shown.tool.is !== "hand") return false;
+    if (press.repeat || !isHand(shown.tool)) return false;
     switch (id) {
       case null:
         return false;
@@ -229,7 +228,7 @@ export class Keyboard {
   }
 
   private leaveGesture(): boolean {
-    if (!this.hand.tool.isBusy) return false;
+    if (!this.hand.tool.isBusy) return this.hand.leaveCarrying();
     this.hand.tool.cancel();
     return true;
   }

@@ -2,6 +2,7 @@ import { listenForClipboard } from "./clipboard.ts";
 import type { Hand } from "./hand.ts";
 import type { Keyboard } from "./keyboard.ts";
 import type { SheetSurface } from "./surface.ts";
+import { isHand } from "./tool.ts";
 import type { Pixel } from "./viewport.ts";
 
 /** What a line and a page of a wheel come to, pixels. */
@@ -22,7 +23,7 @@ export function listenOn(box: HTMLElement, surface: SheetSurface, hand: Hand, ke
     return { x: event.clientX - left, y: event.clientY - top };
   };
   const showCursor = (): void => {
-    const isDrawing = surface.shown.tool.is !== "hand";
+    const isDrawing = !isHand(surface.shown.tool);
     box.dataset.cursor = hand.tool.isPanning
       ? "grab"
       : hasSpace

@@ -15,7 +15,7 @@ import type { Hit } from "./sheetIndex.ts";
 import type { Shown } from "./shown.ts";
 import { standsOnWords } from "./standsOn.ts";
 import type { SheetSurface } from "./surface.ts";
-import { isDropping, type LeadTool, type Tool, turnedOn, type WireTool } from "./tool.ts";
+import { isDropping, isHand, type LeadTool, type Tool, turnedOn, type WireTool } from "./tool.ts";
 import type { PenEnd } from "./underWay.ts";
 import { middleOf, onSheet, type Pixel, pixelOf } from "./viewport.ts";
 import { firstPoint } from "./walking.ts";
@@ -201,8 +201,7 @@ export class Pen {
     this.meetGathered(tool);
     this.meetFound(tool);
     const { gathered, end } = this;
-    surface.pen =
-      tool.is === "hand" ? null : { ghost: this.ghost(), line: this.line(), end, gathered, pairs: this.pairs() };
+    surface.pen = isHand(tool) ? null : { ghost: this.ghost(), line: this.line(), end, gathered, pairs: this.pairs() };
     if (before || surface.pen) surface.repaint();
   }
 

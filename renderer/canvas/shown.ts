@@ -96,6 +96,8 @@ export interface Calls {
   onWires(pairs: readonly Pair[]): void;
   /** So many terminals are gathered for wires. */
   onGathered(count: number): void;
+  /** Something was taken up by a click, or is not carried any more. */
+  onCarrying(isCarrying: boolean): void;
   /** Clips a lead to a point, or puts jaws round a wire; `place` is its id. */
   onLead(tool: LeadTool, place: PointId | WireId): void;
   onWireToWire(from: PointId, wire: WireId, spot: Spot): void;

@@ -29,11 +29,19 @@ export interface LeadTool {
   readonly from: string | null;
 }
 
-/** What a press on the drawing does: throw and choose, place what was taken from the catalogue, draw wires, or clip a lead. */
-export type Tool = { readonly is: "hand" } | Dropping | WireTool | LeadTool;
+/** What a press on the drawing does: throw and choose, carry, place what was taken from the catalogue, draw wires, or clip a lead. */
+export type Tool = { readonly is: "hand" | "carry" } | Dropping | WireTool | LeadTool;
 
 /** The tool one starts with. */
 export const HAND: Tool = { is: "hand" };
+
+/** Carries by two clicks what a drag carries: on what is to move, and on where it goes. */
+export const CARRY: Tool = { is: "carry" };
+
+/** True where a tool is the bare hand, which chooses and carries, and has nothing of its own under way. */
+export function isHand({ is }: Tool): boolean {
+  return is === "hand" || is === "carry";
+}
 
 /** Whether a tool places something from the catalogue. */
 export function isDropping(tool: Tool): tool is Dropping {

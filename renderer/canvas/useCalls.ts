@@ -41,6 +41,7 @@ export function useCalls(
   onMenu: (menu: OpenMenu) => void,
   onDrawn: (wires: readonly string[]) => void,
   onGathered: (count: number) => void,
+  onCarrying: (isCarrying: boolean) => void,
 ): Calls {
   const store = useAppStore();
   return useMemo((): Calls => {
@@ -81,6 +82,7 @@ export function useCalls(
         draw((bench) => drawWire(bench, from, to, { bends: corners.map(({ x, y }) => [x, y] as const) })),
       onWires: (pairs) => draw((bench) => drawWires(bench, pairs), pairs.length),
       onGathered,
+      onCarrying,
       onLead: (tool, place) => clipOn(store, tool, place),
       onWireToWire: (from, wire, spot) => draw((bench) => drawWireToWire(bench, from, wire, spot)),
       onCopy: (isCut) => {
@@ -149,7 +151,7 @@ export function useCalls(
       onMenu: (thing, at) => onMenu({ thing, at }),
       onCard,
     };
-  }, [store, onCard, onMenu, onDrawn, onGathered]);
+  }, [store, onCard, onMenu, onDrawn, onGathered, onCarrying]);
 }
 
 /** Clips a lead on; a red one that is on is followed by a black one that still hangs free. */

@@ -5,6 +5,7 @@ import { flipThings } from "../../core/edit/commands/flipThings.ts";
 import { pinParts } from "../../core/edit/commands/pinParts.ts";
 import { removeThings } from "../../core/edit/commands/removeThings.ts";
 import { turnThings } from "../../core/edit/commands/turnThings.ts";
+import { CARRY, HAND } from "../canvas/tool.ts";
 import { useKeyOf } from "../keys/useKeyOf.ts";
 import { Icon } from "../panels/Icon.tsx";
 import { Popover } from "../panels/Popover.tsx";
@@ -34,6 +35,7 @@ export function SelectionBar() {
   const store = useAppStore();
   const { dispatch } = store;
   const chosen = useApp(chosenNow);
+  const tool = useApp(({ open }) => open?.tool ?? HAND);
   const parts = chosen.flatMap(({ is, id }) => (is === "part" ? [id] : []));
   const arePinned = useApp((state) => parts.every((id) => circuitNow(state)?.placement.parts[id]?.pinned === true));
   const wires = chosen.flatMap(({ is, id }) => (is === "wire" ? [id] : []));
@@ -52,6 +54,16 @@ export function SelectionBar() {
           Edit
         </button>
       )}
+      <button
+        type="button"
+        className={tool.is === "carry" ? "icon-button is-small is-on" : "icon-button is-small"}
+        aria-pressed={tool.is === "carry"}
+        aria-label="Move by two clicks"
+        title="Move by two clicks: on what is to move, and on where it goes"
+        onClick={() => dispatch({ do: "use-tool", tool: tool.is === "carry" ? HAND : CARRY })}
+      >
+        <Icon name="move" size={16} />
+      </button>
       {parts.length > 0 && (
         <>
           <Act

@@ -25,7 +25,11 @@ export function KeyRow({ line, onTake }: Shown) {
   return (
     <div className="key-line">
       <dt>{words}</dt>
-      {changes === null ? <dd>{caps}</dd> : <Changing id={changes} words={words} caps={caps} onTake={onTake} />}
+      {changes === null ? (
+        <dd>{caps.length > 0 ? caps : <span className="unseen">no key</span>}</dd>
+      ) : (
+        <Changing id={changes} words={words} caps={caps} onTake={onTake} />
+      )}
     </div>
   );
 }

@@ -82,6 +82,7 @@ function callsOf({ dispatch, getState }: AppStore, onMenu: (menu: OpenMenu) => v
     onWire: nothing,
     onWires: nothing,
     onGathered: nothing,
+    onCarrying: nothing,
     onLead: nothing,
     onWireToWire: nothing,
     onCopy: () => null,

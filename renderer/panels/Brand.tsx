@@ -5,10 +5,15 @@ import { Mark } from "./Mark.tsx";
 export function Brand() {
   const { dispatch } = useAppStore();
   return (
-    <button type="button" className="brand" title="Back to the library" onClick={() => dispatch({ do: "close" })}>
+    <button
+      type="button"
+      className="brand"
+      aria-label="Wirefathom, back to the library"
+      title="Back to the library"
+      onClick={() => dispatch({ do: "close" })}
+    >
       <Mark />
       <span className="brand-name">Wirefathom</span>
-      <span className="unseen">, back to the library</span>
     </button>
   );
 }

@@ -30,6 +30,7 @@ const PATHS = {
   part: "M6 7h8v6H6zM2 10h4M14 10h4",
   wire: "M3 5h6v10h8",
   edit: "M4 16h3l9-9-3-3-9 9zM11 6l3 3",
+  move: "M10 3v14M3 10h14M8 5l2-2 2 2M8 15l2 2 2-2M5 8l-2 2 2 2M15 8l2 2-2 2",
   left: "M4 3v14M7 6h9v3H7zM7 12h5v3H7z",
   arrange: "M7 3h6v4H7zM3 13h5v4H3zM12 13h5v4h-5zM10 7v3M5.5 13v-3h9v3",
   across: "M3 4v12M17 4v12M8 7h4v6H8z",

@@ -17,16 +17,17 @@ const WORDS: Readonly<Record<Adjusting["how"], { readonly title: string; readonl
   lay: {
     title: "Move and scale",
     words:
-      "Drag the page to move it, a corner to scale it; with Shift that corner moves alone. Arrow keys move what has the focus, with Shift ten times as far; + and - scale.",
+      "Drag the page to move it, a corner to scale it, or click the handle and then where it goes; with Shift that corner moves alone. Arrow keys move what has the focus, with Shift ten times as far; + and - scale.",
   },
   square: {
     title: "Make square",
     words:
-      "Put each handle on the corner of the paper in the photograph, or on four spots that make a rectangle. Below it is shown as it will lie.",
+      "Put each handle on the corner of the paper in the photograph, or on four spots that make a rectangle: drag it, or click it and then the spot. Below it is shown as it will lie.",
   },
   crop: {
     title: "Crop",
-    words: "Drag the corners to what you want to keep. The menu of the page brings back what was cut off.",
+    words:
+      "Drag the corners to what you want to keep, or click a corner and then where it goes. The menu of the page brings back what was cut off.",
   },
 };
 

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useReducer, useRef } from "react";
+import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useReducer, useRef, useState } from "react";
 import type { Page, Underlay } from "../../core/circuit/circuit.ts";
 import { underlayAt } from "../../core/circuit/underlays.ts";
 import type { Corner } from "../../core/drawing/projection.ts";
@@ -14,6 +14,8 @@ import { useTake } from "./useTake.ts";
 const NAMES = ["Top left corner", "Top right corner", "Bottom right corner", "Bottom left corner"];
 /** How far an arrow key moves, millimetres. */
 const STEPS = { "print-arrow": 1, "print-far": 10, "print-fine": 0.2 } as const;
+/** A press that moves less than this is a click, pixels. */
+const STILL = 4;
 /** How much + and - scale. */
 const LARGER = 1.02;
 
@@ -56,12 +58,25 @@ interface Framed {
   readonly underlay: Underlay;
 }
 
-/** Four corners to drag or to move by arrow keys, and the page between them. Enter takes it, Escape leaves it as it was. */
+/** A handle that is moved: which one, -1 for all of the page, and where and what it was when it was taken. */
+interface Taken {
+  readonly at: number;
+  readonly from: Corner;
+  readonly pixel: readonly [number, number];
+  readonly was: Adjusting;
+}
+
+/**
+ * Four corners to drag, to take by one click and put down by the next, or to move by arrow keys, and the page between them. Enter
+ * takes it, Escape leaves it as it was.
+ */
 function Frame({ box, surface, adjusting, page, underlay }: Framed) {
   const { dispatch, getState } = useAppStore();
   const { take, leave } = useTake();
   const frame = useRef<HTMLElement>(null);
-  const dragged = useRef<{ readonly at: number; readonly from: Corner; readonly was: Adjusting } | null>(null);
+  const dragged = useRef<Taken | null>(null);
+  // Clicked without being dragged, a handle goes along with the pointer until the next click.
+  const [held, setHeld] = useState<Taken | null>(null);
   const [, follow] = useReducer((count: number) => count + 1, 0);
   useEffect(() => {
     surface.followers.add(follow);
@@ -81,10 +96,10 @@ function Frame({ box, surface, adjusting, page, underlay }: Framed) {
   const press = (event: PointerEvent, at: number): void => {
     if (event.button !== 0) return;
     event.currentTarget.setPointerCapture(event.pointerId);
-    dragged.current = { at, from: spotOf(event), was: adjusting };
+    dragged.current = { at, from: spotOf(event), pixel: [event.clientX, event.clientY], was: adjusting };
   };
   const move = (event: PointerEvent): void => {
-    const drag = dragged.current;
+    const drag = dragged.current ?? held;
     if (!drag) return;
     const [x, y] = spotOf(event);
     const [dx, dy] = [x - drag.from[0], y - drag.from[1]];
@@ -98,12 +113,26 @@ function Frame({ box, surface, adjusting, page, underlay }: Framed) {
   const release = (): void => {
     dragged.current = null;
   };
+  const lift = (event: PointerEvent): void => {
+    const drag = dragged.current;
+    release();
+    if (drag && Math.hypot(event.clientX - drag.pixel[0], event.clientY - drag.pixel[1]) < STILL) setHeld(drag);
+  };
+  const putDown = (event: PointerEvent): void => {
+    move(event);
+    setHeld(null);
+  };
   const key = (event: KeyboardEvent, at: number): void => {
     const id = bound("print", event, getState().settings.keys);
     if (id === null) return;
     event.preventDefault();
     event.stopPropagation();
     const now = getState().open?.adjusting ?? adjusting;
+    setHeld(null);
+    if (held && id === "print-leave") {
+      set(held.was);
+      return;
+    }
     if (id === "print-take") take();
     else if (id === "print-leave") leave();
     else if (id === "print-larger") set(allScaled(now, LARGER));
@@ -143,7 +172,7 @@ function Frame({ box, surface, adjusting, page, underlay }: Framed) {
           aria-label="The whole page"
           onPointerDown={(event) => press(event, -1)}
           onPointerMove={move}
-          onPointerUp={release}
+          onPointerUp={lift}
           onPointerCancel={release}
           onKeyDown={(event) => key(event, -1)}
         />
@@ -157,11 +186,12 @@ function Frame({ box, surface, adjusting, page, underlay }: Framed) {
           aria-label={`${NAMES[at]}, ${Math.round(adjusting.quad[at]![0])}, ${Math.round(adjusting.quad[at]![1])} mm`}
           onPointerDown={(event) => press(event, at)}
           onPointerMove={move}
-          onPointerUp={release}
+          onPointerUp={lift}
           onPointerCancel={release}
           onKeyDown={(event) => key(event, at)}
         />
       ))}
+      {held && <div className="paper-catch" aria-hidden="true" onPointerMove={move} onPointerUp={putDown} />}
     </section>
   );
 }

@@ -8,7 +8,7 @@ import { cancel, type Desk, keep, mark, perform, redo, undo } from "../../core/e
 import { nextComing, timePassed } from "../../core/edit/timePassed.ts";
 import type { Play } from "../../core/lesson/play.ts";
 import { raised, revealed, takenBack } from "../../core/lesson/predict.ts";
-import { HAND } from "../canvas/tool.ts";
+import { HAND, isHand } from "../canvas/tool.ts";
 import { withAsked, withNext, withQuestion } from "../class/asking.ts";
 import { reduceCupboard } from "../instructor/cupboard.ts";
 import type { BenchAction, Command } from "./action.ts";
@@ -223,7 +223,7 @@ function seen(open: Open, action: Sight): Open {
     case "choose-all":
       return { ...open, chosen: action.things[0] ?? null, also: action.things.slice(1) };
     case "use-tool":
-      return { ...open, tool: action.tool, ...(action.tool.is !== "hand" && { chosen: null, also: NONE }) };
+      return { ...open, tool: action.tool, ...(!isHand(action.tool) && { chosen: null, also: NONE }) };
     case "edit-part":
       return { ...open, editing: action.part };
     case "add":

@@ -195,6 +195,21 @@ story(
     await page.keyboard.press("Control+z");
     await rows.first().getByRole("button", { name: "Move and scale" }).click();
     expect(await leftOf()).toBe(left);
+    // The handle in the middle is clicked, and the page goes along until the next click; Escape puts it back.
+    const middle = page.getByRole("button", { name: "The whole page" });
+    const whole = (await middle.boundingBox())!;
+    const [x, y] = [whole.x + whole.width / 2, whole.y + whole.height / 2];
+    await middle.click();
+    await page.mouse.move(x + 60, y);
+    await expect.poll(leftOf).toBeGreaterThan(left + 10);
+    await page.keyboard.press("Escape");
+    await expect.poll(leftOf).toBe(left);
+    await middle.click();
+    await page.mouse.click(x + 60, y);
+    const there = await leftOf();
+    expect(there).toBeGreaterThan(left + 10);
+    await page.mouse.move(x, y);
+    expect(await leftOf()).toBe(there);
     await page.keyboard.press("Escape");
     await expect(rows.last().getByText("45\u00a0%")).toBeVisible();
   },

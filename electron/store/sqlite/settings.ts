@@ -1,7 +1,7 @@
 import type { Json } from "../../../schemas/json.ts";
 import { type Settings, settingsShape } from "../../../schemas/settings.ts";
 import { NOTE, settingsFrom, valueIn } from "../settingsFrom.ts";
-import type { Store } from "./open.ts";
+import type { Store } from "./store.ts";
 
 /** All settings; one that was never set, or that does not fit any more, is as at a first start. */
 export function settingsOf(store: Store): Settings {
