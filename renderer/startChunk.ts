@@ -12,7 +12,8 @@ export function startChunks(starts: Readonly<Record<string, string>>) {
   let reached: ReadonlyMap<string, ReadonlySet<string>> | null = null;
   return (id: string, told: Told): string | null => {
     reached ??= new Map(Object.entries(starts).map(([name, start]) => [name, reachedFrom(start, told)]));
-    if (Object.values(starts).includes(id)) return null;
+    // Styles stay with the page that asks for them: in a chunk of the wall they would come over those of the program, by its side.
+    if (Object.values(starts).includes(id) || id.endsWith(".css")) return null;
     const by = [...reached].flatMap(([name, modules]) => (modules.has(id) ? [name] : []));
     return by.length === 0 ? null : by.join("-and-");
   };

@@ -82,4 +82,12 @@ describe("what is built", () => {
       expect(text.match(GOES_THERE), text).not.toBeNull();
     }
   });
+
+  it("brings the styles of the wall into the window of the class alone: in the program they would come over its own", () => {
+    const page = join(ROOT, "out", "renderer");
+    const styles = [...readFileSync(join(page, "class.html"), "utf8").matchAll(/[\w-]+\.css/g)].map(([name]) => name);
+    expect(styles.length).toBeGreaterThan(0);
+    const asks = files(page).filter((path) => !path.endsWith("class.html") && !path.endsWith(".css"));
+    for (const path of asks) for (const name of styles) expect(readFileSync(path, "utf8"), path).not.toContain(name);
+  });
 });
