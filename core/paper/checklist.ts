@@ -8,8 +8,9 @@ import { checklistCautions } from "./cautions.ts";
 import { type Drawn, inCell, ruled, stroke, together } from "./cell.ts";
 import { clearedBlock } from "./cleared.ts";
 import { fillSheets, type Laid, type Place } from "./fill.ts";
-import { type Block, glued } from "./grid.ts";
+import { type Block, gapBlock, glued } from "./grid.ts";
 import { lineMark } from "./lines.ts";
+import { listed } from "./listed.ts";
 import { orderFacts } from "./orderFacts.ts";
 import { BODY_BOTTOM, type CodedSheet, SHEET } from "./page.ts";
 import { patternBlock } from "./patternBlock.ts";
@@ -20,6 +21,7 @@ import { bodyTops, sheetsOf } from "./sheets.ts";
 import { signOff } from "./signOff.ts";
 import { TYPE } from "./sizes.ts";
 import { thrownIn } from "./throws.ts";
+import { wordsRow } from "./wordsRow.ts";
 
 /** What a checklist is printed from. */
 export interface ChecklistInput {
@@ -57,13 +59,27 @@ export function checklistSheets(input: ChecklistInput): readonly CodedSheet[] {
     firstTop: first,
     laterTop: later,
     bottom: BODY_BOTTOM,
-    first: glued(cautionFrame(cautions), beforeBlock(order.before), clearedBlock(circuit, order), columnTitles()),
+    first: glued(cautionFrame(cautions), beforeBlock(order.before), clearedBlock(circuit, order), rowsHead(order)),
     later: columnTitles(),
     places: placeBlocks(setting, placesOf(circuit, order), rowBlocks),
     endingHeight: signOff(circuit, order).height,
     ending: (room) => signOff(circuit, order, room),
   });
   return sheetsOf(facts, laid.map(drawBody));
+}
+
+/** More suspects than these are counted. */
+const MOST_LEFT = 3;
+
+/** What stands over the rows: their columns, or what is left where no row tells more. */
+function rowsHead({ steps, suspects }: ProbeOrder): Block {
+  if (steps.length > 0) return columnTitles();
+  const left = listed(
+    suspects.map(({ title }) => title),
+    "; ",
+    MOST_LEFT,
+  );
+  return glued(gapBlock(1), wordsRow(WORDS.noRowLeft, WORDS.proveLeft(left)), gapBlock(1));
 }
 
 /**

@@ -32,7 +32,7 @@ export function JobVerdict({ job }: { readonly job: JobAbout }) {
       <ValueField
         label="Verdict"
         value={verdict?.suspect ?? ""}
-        usual="none yet, such as W14:open"
+        usual="such as W14:open"
         offers={offers}
         change={filed}
       />

@@ -3,6 +3,7 @@ import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { CircuitEntry } from "./CircuitEntry.tsx";
 import { Deleted } from "./Deleted.tsx";
+import { LibraryPlace } from "./LibraryPlace.tsx";
 import { useFollowing } from "./useFollowing.ts";
 
 /** The circuits of the library, newest first; those that a search found, or what keeps the library shut. */
@@ -10,22 +11,13 @@ export function CircuitList({ trouble }: { readonly trouble: string | null }) {
   const { dispatch } = useAppStore();
   const circuits = useApp(({ shelf }) => shelf.circuits);
   const search = useApp(({ shelf }) => shelf.search);
-  const sharedAs = useApp(({ shelf }) => shelf.sharedAs);
   const following = useFollowing(circuits);
   const isSearching = search.trim() !== "";
   return (
     <section className="library-circuits">
       <h2 className="section-title">
         Circuits <span className="caption figures">{isSearching ? `${circuits.length} found` : circuits.length}</span>
-        <span className="caption library-place">
-          {sharedAs === null ? (
-            "on this machine"
-          ) : (
-            <>
-              shared: <bdi>{sharedAs}</bdi>
-            </>
-          )}
-        </span>
+        <LibraryPlace />
       </h2>
       {trouble !== null && (
         <div className="error" role="alert">

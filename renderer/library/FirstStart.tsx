@@ -2,6 +2,7 @@ import { choosePrinted } from "../printed/choosePrinted.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { isLesson } from "../words/library.ts";
 import { Deleted } from "./Deleted.tsx";
+import { LibraryPlace } from "./LibraryPlace.tsx";
 import { Samples } from "./Samples.tsx";
 import { FaultPicture, ProbePicture, ThrowPicture } from "./TeachPictures.tsx";
 
@@ -27,11 +28,17 @@ const TEACH = [
 export function FirstStart() {
   const { dispatch } = useAppStore();
   const hasLessons = useApp(({ shelf }) => shelf.samples.some(isLesson));
+  const isShared = useApp(({ shelf }) => shelf.sharedAs !== null);
   return (
     <>
       <section>
         <div className="hero-row">
           <h2 className="hero">See where every wire gets its feed and its ground</h2>
+          {isShared && (
+            <p>
+              Nothing is in this library yet <LibraryPlace />
+            </p>
+          )}
           <div className="hero-acts">
             <button type="button" className="button is-main" onClick={() => showTiles("vehicles")}>
               Open a sample

@@ -37,6 +37,14 @@ describe("the pictured checklist", () => {
     expect(sheets.map((sheet) => wordsIn(sheet, "place letter"))).toEqual([["A"], ["B", "C"]]);
   });
 
+  test("says what is left in place of rows where no row tells more", () => {
+    const done = checklistSheets({ ...VENT, order: { ...VENT_ORDER, steps: [] } });
+    expect(done.flatMap(faultsOf)).toEqual([]);
+    const words = done.map(allWords).join(" ");
+    expect(words).toContain(`Left: ${VENT_ORDER.suspects[0]!.title}`);
+    expect(done.flatMap((sheet) => wordsIn(sheet, "column titles"))).toEqual([]);
+  });
+
   test("is laid out without a fault", () => {
     expect(sheets.flatMap(faultsOf)).toEqual([]);
   });

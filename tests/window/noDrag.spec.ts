@@ -35,7 +35,9 @@ story("a part is moved by two clicks, where a drag would move it, and put back b
 
   // A plain click chooses; the bar beside the tools then offers to move.
   await click(0.6, 0.4);
-  const move = page.getByRole("toolbar", { name: "What is chosen" }).getByRole("button", { name: "Move by two clicks" });
+  const move = page
+    .getByRole("toolbar", { name: "What is chosen" })
+    .getByRole("button", { name: "Move by two clicks" });
   await move.click();
   await expect(move).toHaveAttribute("aria-pressed", "true");
   const hint = page.locator(".wire-hint");

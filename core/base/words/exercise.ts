@@ -7,7 +7,8 @@ export const EXERCISE_WORDS = {
   "exercise-works": "{check} works in spite of {fault}, so there would be nothing to complain of.",
   "exercise-access": "There is no access group {group}; this circuit has {groups}.",
   "exercise-instruments": "An exercise must allow at least one instrument.",
-  "exercise-format": 'This is not an exercise file: its format says {format}, not "wirefathom/exercise".',
+  "exercise-format":
+    'This is not an exercise file: where one says "wirefathom/exercise" as its format, it says {format}.',
   "exercise-ending": "{file} must end in .exercise.json.",
   "exercise-changed":
     "This exercise was changed after it was sealed: circuit, complaint or rules are not those that it was made with.",
@@ -24,7 +25,7 @@ export const EXERCISE_WORDS = {
   "access-spelling": "{text} is no time for trim; write GROUP=MINUTES, such as fuse-box=3.",
   "exercise-version":
     "This exercise was made by another version of the program or of the circuit; ask for it to be made anew.",
-  "handin-format": 'This is not a hand-in: its format says {format}, not "wirefathom/handin".',
+  "handin-format": 'This is not a hand-in: where one says "wirefathom/handin" as its format, it says {format}.',
   "handin-ending": "{file} must end in .handin.json.",
   "learner-name": "A name is one line of at most {most} plain signs.",
   "learner-other": "This hand-in is {learner}'s; it goes on under that name only.",

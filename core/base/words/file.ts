@@ -8,7 +8,7 @@ export const FILE_WORDS = {
   "file-name-twice": '"{name}" stands twice in the same place; one of the two would be lost.',
   "file-name": '"{name}" cannot be used as a name.',
   "file-too-deep": "Lists within lists go deeper than {limit}.",
-  "file-format": 'This is not a circuit file: its format says {format}, not "wirefathom/circuit".',
+  "file-format": 'This is not a circuit file: where one says "wirefathom/circuit" as its format, it says {format}.',
   "file-newer": "The file was written by a newer program (version {version}); this one reads up to version {known}.",
   "file-field-unknown": 'The field "{field}" is not known.',
   "file-field-missing": 'The field "{field}" is missing.',

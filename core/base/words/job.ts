@@ -3,7 +3,7 @@ export const JOB_WORDS = {
   "job-shape": "What is known of the job cannot be understood.",
   "job-open": "A job is in hand; put it away first.",
   "job-none": "No job is in hand; begin one first.",
-  "job-format": 'This is not a job file: its format says {format}, not "wirefathom/job".',
+  "job-format": 'This is not a job file: where one says "wirefathom/job" as its format, it says {format}.',
   "job-ending": "{file} must end in .job.json.",
   "job-changed-elsewhere":
     "The job in {file} was changed by another command meanwhile, so nothing was written. Go on from that file, or name another.",

@@ -102,7 +102,9 @@ export const PAPER_WORDS = {
 
   // ---------------------------------------------------------------- checklist
   columns: ["Row", "Probe (face seen from the wire side)", "Set", "Expect, good circuit", "Reading", "Notes"],
-  noRowsFor: "No rows for these; what works clears them:",
+  noRowsFor: "No rows for these, cleared by what works or was read:",
+  noRowLeft: "No row tells more.",
+  proveLeft: (left: string) => `Left: ${left}. Prove it before a part is ordered: print the proof run.`,
   andMore: (names: string, more: number) => `${names} and ${more} more`,
   sorts: { wire: "wire", plug: "plug" },
   continued: "(continued; already open)",
