@@ -1,6 +1,7 @@
 import { sentence } from "../../core/base/words.ts";
 import type { Host } from "../host/host.ts";
 import { GONE_WORDS } from "../words/gone.ts";
+import { ofLibrary } from "../words/saving.ts";
 import type { AppStore } from "./store.ts";
 
 /** Asks the host what to show first: settings, what must be told, the samples, the library, and what was open. */
@@ -15,8 +16,7 @@ async function started(host: Host, { dispatch }: AppStore): Promise<void> {
     const { settings, library, notices, open, exercise } = start.value;
     dispatch({ do: "settled", settings });
     dispatch({ do: "library-named", name: library.name });
-    for (const refusal of notices)
-      dispatch({ do: "tell", notice: { title: "Note.", words: sentence(refusal), isError: true } });
+    for (const refusal of notices) dispatch({ do: "tell", notice: ofLibrary(refusal) });
     if (exercise)
       dispatch("id" in exercise ? { do: "open-attempt", id: exercise.id } : { do: "open-exercise", ...exercise });
     else dispatch(open === null ? { do: "retry" } : { do: "open-circuit", id: open });

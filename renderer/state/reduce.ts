@@ -202,14 +202,25 @@ export function refused(refusal: Refusal, title = "Not done."): Omit<Notice, "id
 
 const MOST_NOTICES = 3;
 
-/** A notice more; the oldest go. The same words twice are one, and a success takes errors of its kind away. */
+/**
+ * A notice more; the oldest go, errors last. The same words twice are one, two errors under one title or another too, and a success takes
+ * errors of its kind away.
+ */
 export function told(state: AppState, notice: Omit<Notice, "id">): AppState {
   const current = notice.isError ? state.notices : succeeded(state, notice.kind).notices;
-  const isOld = ({ words, title, isOfOthers = false }: Notice): boolean =>
-    (words === notice.words && title === notice.title) || (isOfOthers && notice.isOfOthers === true);
+  const isOld = ({ words, title, isError, isOfOthers = false }: Notice): boolean =>
+    (words === notice.words && (title === notice.title || (isError && notice.isError))) ||
+    (isOfOthers && notice.isOfOthers === true);
   const others = current.filter((each) => !isOld(each));
   const id = Math.max(0, ...state.notices.map((each) => each.id)) + 1;
-  return { ...state, notices: [...others, { ...notice, id }].slice(-MOST_NOTICES) };
+  const leaves =
+    others.length < MOST_NOTICES
+      ? -1
+      : Math.max(
+          0,
+          others.findIndex(({ isError }) => !isError),
+        );
+  return { ...state, notices: [...others.filter((_, index) => index !== leaves), { ...notice, id }] };
 }
 
 function withSettings(state: AppState, settings: Settings): AppState {

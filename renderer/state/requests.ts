@@ -2,6 +2,7 @@ import { sentence } from "../../core/base/words.ts";
 import type { WindowRequest } from "../../schemas/calls.ts";
 import type { Host } from "../host/host.ts";
 import { takeHandin } from "../instructor/handinFiles.ts";
+import { ofLibrary } from "../words/saving.ts";
 import type { Action } from "./action.ts";
 import type { AppStore } from "./store.ts";
 
@@ -35,7 +36,7 @@ export function actionFor(request: WindowRequest): Action {
       return {
         do: "tell",
         notice: request.refusal.code.startsWith("store-")
-          ? { title: "Note.", words: sentence(request.refusal), isError: true }
+          ? ofLibrary(request.refusal)
           : { title: "That file was not opened.", words: sentence(request.refusal), isError: true, kind: "open" },
       };
     case "mishap":

@@ -187,7 +187,7 @@ export interface Notice {
   readonly words: string;
   readonly isError: boolean;
   /** What was tried: an error goes with the next of its kind that succeeds. */
-  readonly kind?: "edit" | "open" | "file";
+  readonly kind?: "edit" | "open" | "file" | "library";
   /** True where it tells of what somebody else did to the open circuit: the next such takes its place. */
   readonly isOfOthers?: boolean;
   /** True where it goes by itself once all changes are kept. */

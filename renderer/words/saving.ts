@@ -105,6 +105,13 @@ export function keptAsCopy({ desk }: Open): Omit<Notice, "id"> {
   };
 }
 
+/** What the library has to say of itself. That it can be written again takes away that it could only be read. */
+export function ofLibrary(refusal: Refusal): Omit<Notice, "id"> {
+  const isAgain = refusal.code === "store-own-again";
+  const kind = isAgain || refusal.code === "store-looked-at" ? ({ kind: "library" } as const) : {};
+  return { title: "Note.", words: sentence(refusal), isError: !isAgain, ...kind };
+}
+
 /** That a circuit is whole, but what stood on its bench is not. */
 export function benchLost(title: string): Omit<Notice, "id"> {
   return {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { refuse } from "../../core/base/outcome.ts";
 import { NO_ORDER } from "../../core/diagnose/order.ts";
 import { changeLength } from "../../core/edit/commands/changeLength.ts";
 import { chooseComplaint } from "../../core/edit/commands/chooseComplaint.ts";
@@ -10,6 +11,7 @@ import type { Action } from "../../renderer/state/action.ts";
 import { reduce } from "../../renderer/state/reduce.ts";
 import { createAppStore } from "../../renderer/state/store.ts";
 import { conditionNow, redoName, showsFaults, undoName } from "../../renderer/state/views.ts";
+import { notKept, ofLibrary } from "../../renderer/words/saving.ts";
 import { VENTS } from "../edit/given.ts";
 import { openAfter, openIn, stateAfter } from "./stage.ts";
 
@@ -264,6 +266,22 @@ describe("notices", () => {
         .notices.map((notice) => notice.words);
     expect(words("a", "b", "c", "d")).toEqual(["b", "c", "d"]);
     expect(words("a", "b", "a")).toEqual(["b", "a"]);
+  });
+
+  test("what the library says stays while notes of successes come and go, once, and until it can be written again", () => {
+    const lost: Action = { do: "tell", notice: ofLibrary(refuse("store-edits-lost", { kept: "x.db" }).refusal) };
+    const looked: Action = { do: "tell", notice: ofLibrary(refuse("store-looked-at").refusal) };
+    const again: Action = { do: "tell", notice: ofLibrary(refuse("store-own-again").refusal) };
+    const after = (...actions: readonly Action[]) =>
+      actions.reduce(reduce, stateAfter(VENTS)).notices.map(({ title, words }) => (title === "Note." ? words : title));
+    const [first] = after(lost);
+    expect(after(lost, tell("a"), tell("b"), tell("c"))).toEqual([first, "b", "c"]);
+    const unkept: Action = {
+      do: "tell",
+      notice: notKept(openIn(stateAfter(VENTS)), refuse("store-looked-at").refusal, false),
+    };
+    expect(after(looked, unkept)).toEqual([expect.stringMatching(/not kept yet/)]);
+    expect(after(lost, looked, again)).toEqual([first, expect.stringMatching(/kept again/)]);
   });
 
   test("an error goes with the next success of its kind, and no other", () => {

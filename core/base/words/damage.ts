@@ -5,7 +5,7 @@ export const DAMAGE_WORDS: Readonly<Record<string, string>> = {
   "store-mended":
     "The library was damaged. It was put right from its copy of {time} and from what could still be read: nothing is known to be missing. The damaged file is kept: {kept}.",
   "store-mended-partly":
-    "The library was damaged. It was put right from its copy of {time} and from what could still be read. Missing are the changes after {time} to: {missing}. The damaged file is kept: {kept}.",
+    "The library was damaged. It was put right from its copy of {time} and from what could still be read. Missing, or as it was then: {missing}. The damaged file is kept: {kept}.",
   "store-read-out":
     "The library was damaged and had no good copy. All that it told of could still be read and is here. The damaged file is kept: {kept}.",
   "store-read-out-partly":
