@@ -106,7 +106,7 @@ function keepBeforeLeaving({ name }: Host, saving: Autosave): void {
   });
   // Windows can stand side by side, and none of them is ever hidden.
   window.addEventListener("focus", () => void saving.look());
-  window.addEventListener("pagehide", () => void saving.flush());
+  window.addEventListener("pagehide", () => saving.leave());
   if (name === "electron") return;
   window.addEventListener("beforeunload", (event) => {
     if (saving.isAllKept()) return;

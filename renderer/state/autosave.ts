@@ -26,6 +26,8 @@ export interface Autosave {
   readonly reaction: Reaction;
   /** Resolves when all that waited is kept, or could not be. */
   flush(): Promise<void>;
+  /** Sends what waits at once, without waiting for the save before it: a page that goes does not hear how that ended. */
+  leave(): void;
   /** Asks whether what is on the bench was changed in another window; if so, and nothing waits here, it is shown. */
   look(): Promise<void>;
   /** False while something waits to be kept, or could not be. */
@@ -70,6 +72,7 @@ export function autosave(host: Host, later: (run: () => void, ms: number) => () 
   };
   const keep = async (keeping: Keeping, store: AppStore): Promise<void> => {
     const { open, id, jobs } = keeping;
+    keeping.sent = open;
     const outcome = await saved(host, keeping);
     if (!outcome.ok) return failed(keeping, outcome.refusal, store);
     keeping.jobs = keeping.jobs.filter((job) => !jobs.includes(job));
@@ -138,11 +141,17 @@ export function autosave(host: Host, later: (run: () => void, ms: number) => () 
     await quietly(host.ask("circuits.remove", { id, isForGood: words === "" }));
     if (words !== "") store.dispatch({ do: "tell", notice: trialEnded(keeping.open, words, id) });
   };
+  /** The host knows this page's saves by their mark: it goes on from the one before, wherever that was kept. */
+  const leave = (): void => {
+    for (const keeping of [...away.filter(({ open }) => !open.isTrial), ...(current ? [current] : [])])
+      if (keeping.sent !== keeping.open && isWorthKeeping(keeping)) void saved(host, keeping);
+  };
   const isFailing = (): boolean => [...away, ...(current ? [current] : [])].some((keeping) => keeping.isFailing);
   const isAllKept = (): boolean => away.length === 0 && !(current && isWorthKeeping(current));
 
   return {
     flush,
+    leave,
     look,
     isAllKept,
     reaction: (action, _state, before, store) => {

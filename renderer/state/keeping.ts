@@ -24,6 +24,8 @@ export interface Keeping {
   /** The bench and the circuit as the host has them. */
   kept: Open | null;
   keptCircuit: Circuit | null;
+  /** The bench as it was sent last, kept or not. */
+  sent: Open | null;
   /** Jobs that were put away since the last save, as they were then. */
   jobs: readonly Job[];
   /** True from a save that failed to the next that does not. */
@@ -34,12 +36,23 @@ export interface Keeping {
 export function keepingOf(open: Open): Keeping {
   const { id, version, benchVersion } = open;
   const keptCircuit = id === null ? null : open.desk.bench.circuit;
-  return { open, mark: newMark(), id, version, benchVersion, kept: open, keptCircuit, jobs: [], isFailing: false };
+  return {
+    open,
+    mark: newMark(),
+    id,
+    version,
+    benchVersion,
+    kept: open,
+    keptCircuit,
+    sent: null,
+    jobs: [],
+    isFailing: false,
+  };
 }
 
 /** The same bench as one that the host has nothing of: kept next, it is a circuit of its own. */
 export function asCopy({ open, jobs }: Keeping): Keeping {
-  const nothing = { id: null, version: 0, benchVersion: 0, kept: null, keptCircuit: null };
+  const nothing = { id: null, version: 0, benchVersion: 0, kept: null, keptCircuit: null, sent: null };
   return { open, mark: newMark(), ...nothing, jobs, isFailing: false };
 }
 

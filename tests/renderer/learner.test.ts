@@ -53,6 +53,7 @@ function benchOn(host = memoryHost(new Map(), () => "2026-03-02T08:00:00Z")) {
   const autosave = {
     reaction: () => undefined,
     flush: async () => undefined,
+    leave: () => {},
     look: async () => undefined,
     isAllKept: () => true,
   };

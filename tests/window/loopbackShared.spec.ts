@@ -88,6 +88,37 @@ test("two benches on one library: each sees the other's circuits, and one change
   await ben.close();
 });
 
+test("a page is closed right after a change that met another's: both are there, each once, and what was done last", async ({
+  browser,
+}) => {
+  const library = server.newDatabase();
+  const ann = await benchOf(browser, "ann", library, HORN);
+  await expect(ann.page).toHaveTitle(/Horn/);
+  const ben = await benchOf(browser, "ben", library, null);
+  await ben.page.locator(".entry-open").first().click();
+  await expect(ben.page).toHaveTitle(/Horn/);
+  for (const { page } of [ann, ben]) await openView(page, "Circuit");
+  await retitle(ben.page, "Horn of ben");
+  await expect(notes(ann.page)).toContainText("ben changed");
+
+  // The first change finds that of ben; the page goes while that is on its way, with one more that was never sent.
+  const sent = ann.page.waitForRequest(/\/call\/circuits\.save$/);
+  await retitle(ann.page, "Horn of ann");
+  await sent;
+  await retitle(ann.page, "Horn of ann, the last");
+  await ann.page.close({ runBeforeUnload: true });
+  await ben.page.getByRole("button", { name: /back to the library/ }).click();
+  await expect(ben.page.locator(".entry", { hasText: "Horn of ann, the last" })).toContainText("Kept beside by ann");
+  await expect(ben.page.locator(".entry")).toHaveCount(2);
+  await expect(ben.page.locator(".entry", { hasText: "Horn of ben" })).toHaveCount(1);
+  await ann.close();
+  // Who comes back goes on where the page was left.
+  const again = await benchOf(browser, "ann", library, null);
+  await expect(again.page.locator(".entry")).toHaveCount(2);
+  await again.close();
+  await ben.close();
+});
+
 test("the server goes away while a bench is worked at: what is changed waits, and is kept once it is back", async ({
   browser,
 }) => {
