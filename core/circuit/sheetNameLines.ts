@@ -53,8 +53,13 @@ export class NameForm {
   }
 
   /** True where every word, grown by `margin`, is free in the room. */
-  isFreeAt(place: NamePlace, room: SheetRoom, margin: GridUnits): boolean {
-    const boxes = this.boxesAt(place);
+  isFreeAt([{ x, y }, anchor]: NamePlace, room: SheetRoom, margin: GridUnits): boolean {
+    return this.isFree(x, y, anchor, room, margin);
+  }
+
+  /** The same for a place by its numbers. */
+  isFree(x: GridUnits, y: GridUnits, anchor: Anchor, room: SheetRoom, margin: GridUnits): boolean {
+    const boxes = this.boxesAt(x, y, anchor);
     for (let i = 0; i < boxes.length; i += 4) {
       if (!room.hasRoom(boxes[i]! - margin, boxes[i + 1]! - margin, boxes[i + 2]! + margin, boxes[i + 3]! + margin))
         return false;
@@ -63,8 +68,8 @@ export class NameForm {
   }
 
   /** True where every word is nearer to its own part than to any other. */
-  isNearestAt(place: NamePlace, own: Bounds, others: readonly Bounds[]): boolean {
-    const boxes = this.boxesAt(place);
+  isNearestAt([{ x, y }, anchor]: NamePlace, own: Bounds, others: readonly Bounds[]): boolean {
+    const boxes = this.boxesAt(x, y, anchor);
     for (let i = 0; i < boxes.length; i += 4) {
       const word = { left: boxes[i]!, top: boxes[i + 1]!, right: boxes[i + 2]!, bottom: boxes[i + 3]! };
       const away = gapBetween(word, own);
@@ -73,13 +78,13 @@ export class NameForm {
     return true;
   }
 
-  private boxesAt([at, anchor]: NamePlace): readonly GridUnits[] {
+  private boxesAt(at: GridUnits, first: GridUnits, anchor: Anchor): readonly GridUnits[] {
     const { boxes } = this;
-    let y = at.y;
+    let y = first;
     let count = 0;
     for (const line of this.measured) {
       y += line.lead;
-      let x = leftOf(line, at.x, anchor);
+      let x = leftOf(line, at, anchor);
       for (const { width, up, down } of line.words) {
         boxes[count++] = x;
         boxes[count++] = y - up;

@@ -1,7 +1,7 @@
 import type { GridUnits } from "../base/units.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import { NameForm, type NameLines, type NamePlace } from "./sheetNameLines.ts";
-import { around, homes, inside, NAME_GAP } from "./sheetNamePlaces.ts";
+import { homes, inside, NAME_GAP, type Round, rounds, someOnRound } from "./sheetNamePlaces.ts";
 import { boxRound, FARTHEST, NO_BOX, type SheetRoom } from "./sheetRoom.ts";
 import type { SheetPart } from "./sheetSetup.ts";
 
@@ -37,7 +37,7 @@ export class OpenPlaces {
   private readonly ground: SheetRoom;
   private readonly wanted: Wanted;
   private made: readonly NameForm[] | null = null;
-  private rest: Iterator<OpenPlace> | null = null;
+  private rest: Iterator<unknown> | null = null;
   private looked: Bounds = NO_BOX;
 
   /** On `ground`, where nothing comes or goes as long as places are sought. */
@@ -60,30 +60,42 @@ export class OpenPlaces {
   /** All places from the best on. */
   *inOrder(): Generator<OpenPlace> {
     for (let index = 0; ; index++) {
-      const place = this.found[index] ?? this.next();
-      if (place === null) return;
-      yield place;
+      while (index >= this.found.length) if (!this.findMore()) return;
+      yield this.found[index]!;
     }
   }
 
-  private next(): OpenPlace | null {
+  /** Looks at the next few places; false where there are no more. */
+  private findMore(): boolean {
     this.rest ??= this.seek();
     this.ground.begin();
-    const { done, value } = this.rest.next();
+    const isOver = this.rest.next().done === true;
     this.looked = boxRound(this.looked, this.ground.seen());
-    if (done) return null;
-    this.found.push(value);
-    return value;
+    return !isOver;
   }
 
-  private *seek(): Generator<OpenPlace> {
-    const { part, ground, wanted } = this;
+  /** Puts what is open where it was found, and halts after every few places. */
+  private *seek(): Generator<void> {
+    const { part, ground, wanted, found } = this;
+    const own = part.shape.outline;
     const neighbours = wanted.neighbours();
-    for (const { form, places, margin, isAnyones } of withoutRepeats(triesOf(part, this.forms, wanted.isAnyones))) {
-      for (const place of places) {
-        if (!form.isFreeAt(place, ground, margin)) continue;
-        const isNearest = form.isNearestAt(place, part.shape.outline, neighbours);
-        if (isNearest || isAnyones) yield { form, place, margin, isNearest };
+    for (const { form, places, around, margin, isAnyones } of withoutRepeats(
+      triesOf(part, this.forms, wanted.isAnyones),
+    )) {
+      const put = (place: NamePlace): void => {
+        const isNearest = form.isNearestAt(place, own, neighbours);
+        if (isNearest || isAnyones) found.push({ form, place, margin, isNearest });
+      };
+      for (const place of places ?? []) {
+        if (form.isFreeAt(place, ground, margin)) put(place);
+        yield;
+      }
+      for (const round of around ?? []) {
+        someOnRound(round, (x, y, anchor) => {
+          if (form.isFree(x, y, anchor, ground, margin)) put([{ x, y }, anchor]);
+          return false;
+        });
+        yield;
       }
     }
   }
@@ -91,7 +103,8 @@ export class OpenPlaces {
 
 interface Try {
   readonly form: NameForm;
-  readonly places: Iterable<NamePlace>;
+  readonly places?: Iterable<NamePlace>;
+  readonly around?: Iterable<Round>;
   readonly margin: GridUnits;
   /** True where it may also stand nearer to another part, if nothing better is found. */
   readonly isAnyones?: boolean;
@@ -104,10 +117,10 @@ function triesOf(part: SheetPart, forms: readonly NameForm[], isAnyones: boolean
   return [
     ...full.map((form) => ({ form, places: inside(part, form.lines), margin: 0.4 })),
     ...full.map((form) => ({ form, places: homes(part, form.lines), margin: 0.15 })),
-    ...full.map((form) => ({ form, places: around(part, form.lines, NAME_GAP, NEAR), margin: 0.1 })),
+    ...full.map((form) => ({ form, around: rounds(part, form.lines, NAME_GAP, NEAR), margin: 0.1 })),
     { form: least, places: homes(part, least.lines), margin: 0.15 },
-    { form: least, places: around(part, least.lines, NAME_GAP, FARTHEST), margin: 0, isAnyones },
-    { form: inOneLine, places: around(part, inOneLine.lines, NAME_GAP, FARTHEST), margin: 0 },
+    { form: least, around: rounds(part, least.lines, NAME_GAP, FARTHEST), margin: 0, isAnyones },
+    { form: inOneLine, around: rounds(part, inOneLine.lines, NAME_GAP, FARTHEST), margin: 0 },
   ];
 }
 

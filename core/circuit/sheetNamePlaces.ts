@@ -1,4 +1,5 @@
 import type { GridUnits } from "../base/units.ts";
+import type { Anchor } from "../drawing/mark.ts";
 import type { Bounds } from "../drawing/measure.ts";
 import type { NameLines, NamePlace } from "./sheetNameLines.ts";
 import type { SheetPart } from "./sheetSetup.ts";
@@ -41,36 +42,45 @@ export function* inside(part: SheetPart, lines: NameLines): Generator<NamePlace>
 /** Places are tried so far apart, or by a third of the height of the first line where words are as large as that on a small sheet. */
 const STEP: GridUnits = 1;
 
-/** Right, left, above and below, ever farther away. */
-export function* around(part: SheetPart, lines: NameLines, from: GridUnits, to: GridUnits): Generator<NamePlace> {
-  const { up, foot } = heights(lines);
-  const step = Math.max(STEP, up / 3);
-  for (let away = from; away <= to; away += step) yield* ring(part.shape.outline, { away, step, up, foot });
+/** All places round an outline at one distance. */
+export interface Round {
+  readonly outline: Bounds;
+  readonly away: GridUnits;
+  readonly step: GridUnits;
+  /** Height of the words above their first baseline, and below it. */
+  readonly up: GridUnits;
+  readonly foot: GridUnits;
 }
 
-/** Places round an outline at one distance; each side is tried from its middle outwards. */
-function* ring(
-  outline: Bounds,
-  { away, step, up, foot }: Readonly<Record<"away" | "step" | "up" | "foot", GridUnits>>,
-): Generator<NamePlace> {
+/** Round a part, ever farther away. */
+export function* rounds(part: SheetPart, lines: NameLines, from: GridUnits, to: GridUnits): Generator<Round> {
+  const { up, foot } = heights(lines);
+  const step = Math.max(STEP, up / 3);
+  for (let away = from; away <= to; away += step) yield { outline: part.shape.outline, away, step, up, foot };
+}
+
+/** Says whether words may stand with their first baseline here. */
+export type WillDo = (x: GridUnits, y: GridUnits, anchor: Anchor) => boolean;
+
+/**
+ * Tries the places of a round, right, left, above and below, each side from its middle outwards; true as soon as one will
+ * do. No place is made an object of: there are many, and most will not do.
+ */
+export function someOnRound({ outline, away, step, up, foot }: Round, willDo: WillDo): boolean {
   const { left, top, right, bottom } = outline;
   const middleX = (left + right) / 2;
   const middleY = (top + bottom) / 2 + (up - foot) / 2;
-  for (const shift of fromMiddle((bottom - top) / 2 + away, step)) {
-    yield [{ x: right + away, y: middleY + shift }, "start"];
-    yield [{ x: left - away, y: middleY + shift }, "end"];
+  const beside = (shift: GridUnits) =>
+    willDo(right + away, middleY + shift, "start") || willDo(left - away, middleY + shift, "end");
+  if (beside(0)) return true;
+  for (let shift = step; shift <= (bottom - top) / 2 + away; shift += step) {
+    if (beside(-shift) || beside(shift)) return true;
   }
-  for (const shift of fromMiddle((right - left) / 2 + away, step)) {
-    const anchor = shift === 0 ? "middle" : shift < 0 ? "end" : "start";
-    yield [{ x: middleX + shift, y: top - away - foot }, anchor];
-    yield [{ x: middleX + shift, y: bottom + away + up }, anchor];
+  const over = (shift: GridUnits, anchor: Anchor) =>
+    willDo(middleX + shift, top - away - foot, anchor) || willDo(middleX + shift, bottom + away + up, anchor);
+  if (over(0, "middle")) return true;
+  for (let shift = step; shift <= (right - left) / 2 + away; shift += step) {
+    if (over(-shift, "end") || over(shift, "start")) return true;
   }
-}
-
-function* fromMiddle(most: GridUnits, step: GridUnits): Generator<GridUnits> {
-  yield 0;
-  for (let shift = step; shift <= most; shift += step) {
-    yield -shift;
-    yield shift;
-  }
+  return false;
 }

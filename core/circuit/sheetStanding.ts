@@ -5,7 +5,7 @@ import type { TextMark } from "../drawing/mark.ts";
 import { boundsOf } from "../drawing/measure.ts";
 import { type OffRest, offRest, standingOn } from "./sheetCondition.ts";
 import { BETWEEN_WORDS, NameForm, type NamePlace } from "./sheetNameLines.ts";
-import { around, NAME_GAP } from "./sheetNamePlaces.ts";
+import { NAME_GAP, rounds, someOnRound } from "./sheetNamePlaces.ts";
 import type { SheetRoom } from "./sheetRoom.ts";
 import type { SheetLive, SheetPart, SheetSetup } from "./sheetSetup.ts";
 import { lead, type SheetType } from "./sheetType.ts";
@@ -66,11 +66,16 @@ function firstFree(
 ): TextMark | null {
   const form = new NameForm([[word]]);
   const gap = Math.max(BETWEEN_WORDS, sight.besideGlyph);
-  const beside = besideName(name, word.type, part, gap);
-  for (const places of [beside, around(part, form.lines, NAME_GAP, sight.farthestState)]) {
-    for (const place of places) {
-      if (form.isFreeAt(place, room, 0)) return form.marksAt(place, part.part.id)[0]!;
-    }
+  const setAt = (place: NamePlace) => form.marksAt(place, part.part.id)[0]!;
+  const beside = besideName(name, word.type, part, gap).find((place) => form.isFreeAt(place, room, 0));
+  if (beside !== undefined) return setAt(beside);
+  for (const round of rounds(part, form.lines, NAME_GAP, sight.farthestState)) {
+    let mark: TextMark | null = null;
+    someOnRound(round, (x, y, anchor) => {
+      if (form.isFree(x, y, anchor, room, 0)) mark = setAt([{ x, y }, anchor]);
+      return mark !== null;
+    });
+    if (mark !== null) return mark;
   }
   return null;
 }
