@@ -36,13 +36,21 @@ export async function startHost(...file: readonly string[]): Promise<RunningHost
   return started([], file);
 }
 
+/** The same without a file, on a library that is there already and stays. */
+export async function startHostOn(library: string): Promise<RunningHost> {
+  return started([], [], { path: library, remove: () => undefined });
+}
+
 /** The same with an inspector, by which its memory can be looked at from outside. */
 export async function startInspected(): Promise<RunningHost> {
   return started(["--inspect=127.0.0.1:0"], []);
 }
 
-async function started(switches: readonly string[], file: readonly string[]): Promise<RunningHost> {
-  const folder = freshFolder();
+async function started(
+  switches: readonly string[],
+  file: readonly string[],
+  folder = freshFolder(),
+): Promise<RunningHost> {
   const host = spawn(process.execPath, [...switches, join(ROOT, "electron", "run.cjs"), "open", ...file], {
     stdio: ["ignore", "pipe", "pipe"],
     env: { ...process.env, WIREFATHOM_DATA: folder.path, DISPLAY: undefined, WAYLAND_DISPLAY: undefined },

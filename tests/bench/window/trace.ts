@@ -57,9 +57,14 @@ export function clicksToDraws(trace: Traced, layer: number): readonly ClickToDra
 }
 
 /** The same for another event that a page is told of, by its name. */
-export function eventsToDraws({ events, tasks }: Traced, event: string, layer: number): readonly ClickToDraw[] {
+export function eventsToDraws(trace: Traced, event: string, layer: number): readonly ClickToDraw[] {
+  return eventsToMarks(trace, event, `layer ${layer}`);
+}
+
+/** The same up to another mark that `watch.js` sets. */
+export function eventsToMarks({ events, tasks }: Traced, event: string, mark: string): readonly ClickToDraw[] {
   const clicks = events.filter(({ name, args }) => name === "EventDispatch" && args?.data?.type === event);
-  const draws = events.filter(({ name }) => name === `layer ${layer}`);
+  const draws = events.filter(({ name }) => name === mark);
   return clicks.flatMap((click) => {
     const draw = draws.find(({ ts }) => ts > click.ts);
     if (!draw) return [];

@@ -5,10 +5,12 @@ import { extname } from "node:path";
 import type { Page } from "@playwright/test";
 import type { Circuit } from "../../../core/circuit/circuit.ts";
 import { terminalSpots } from "../../../core/circuit/placeSymbol.ts";
+import { onceScript } from "./opening.ts";
 
 const FILES: Readonly<Record<string, URL>> = {
   "/empty.html": new URL("page/empty.html", import.meta.url),
   "/bare.html": new URL("page/bare.html", import.meta.url),
+  "/once.html": new URL("page/once.html", import.meta.url),
   "/bare.js": new URL("page/bare.js", import.meta.url),
   "/konva.js": new URL("../../../node_modules/konva/konva.min.js", import.meta.url),
 };
@@ -18,20 +20,22 @@ const TYPES: Readonly<Record<string, string>> = { ".html": "text/html", ".js": "
 export interface Yardsticks {
   readonly empty: string;
   readonly bare: string;
+  readonly once: string;
   stop(): void;
 }
 
 /** Serves them. */
 export async function serveYardsticks(): Promise<Yardsticks> {
+  const script = await onceScript();
   const server = createServer(({ url = "" }, response) => {
-    const file = FILES[url];
-    if (!file) response.writeHead(404).end();
-    else response.writeHead(200, { "content-type": TYPES[extname(url)] }).end(readFileSync(file));
+    const content = url === "/once.js" ? script : FILES[url] && readFileSync(FILES[url]);
+    if (!content) response.writeHead(404).end();
+    else response.writeHead(200, { "content-type": TYPES[extname(url)] }).end(content);
   });
   await new Promise<void>((ready) => server.listen(0, "127.0.0.1", ready));
   const { port } = server.address() as AddressInfo;
   const at = (name: string): string => `http://127.0.0.1:${port}/${name}`;
-  return { empty: at("empty.html"), bare: at("bare.html"), stop: () => server.close() };
+  return { empty: at("empty.html"), bare: at("bare.html"), once: at("once.html"), stop: () => server.close() };
 }
 
 /** Room at the edges of the bare drawing, pixels. */

@@ -1,6 +1,6 @@
 // Counts, from outside, what a page renders and draws; runs in it before anything of its own. The program knows nothing
 // of it: React tells whoever poses as its developer tools of every commit, and konva clears a layer's canvas once for
-// each draw. Each clearing is also a mark in the browser's trace.
+// each draw. Each clearing is also a mark in the browser's trace, and so is the first line drawn after it.
 (() => {
   /** @type {{ commits: number, renders: number, draws: number[], mostInAFrame: number[] }} */
   let seen = nothing();
@@ -20,13 +20,20 @@
       inFrame = [];
       return taken;
     },
+    /** Resolves once there has been ink on a layer. */
+    async inked(layer) {
+      while (performance.getEntriesByName(`ink ${layer}`).length === 0)
+        await new Promise((again) => setTimeout(again, 50));
+    },
     /** Resolves once nothing has been drawn for 300 ms. */
     async still() {
       while (performance.now() - lastDraw < 300) await new Promise((again) => setTimeout(again, 50));
     },
   };
 
-  const { clearRect } = CanvasRenderingContext2D.prototype;
+  const { clearRect, stroke } = CanvasRenderingContext2D.prototype;
+  /** Canvases that have been cleared and have no line on them yet, with their layers. */
+  const bare = new Map();
   CanvasRenderingContext2D.prototype.clearRect = function (...box) {
     const layer = [...document.querySelectorAll("canvas")].indexOf(this.canvas);
     if (layer >= 0) {
@@ -38,8 +45,16 @@
       seen.draws[layer] = (seen.draws[layer] ?? 0) + 1;
       seen.mostInAFrame[layer] = Math.max(seen.mostInAFrame[layer] ?? 0, inFrame[layer]);
       performance.mark(`layer ${layer}`);
+      bare.set(this.canvas, layer);
     }
     return clearRect.apply(this, box);
+  };
+  CanvasRenderingContext2D.prototype.stroke = function (...path) {
+    if (bare.size > 0 && bare.has(this.canvas)) {
+      performance.mark(`ink ${bare.get(this.canvas)}`);
+      bare.delete(this.canvas);
+    }
+    return stroke.apply(this, path);
   };
 
   // React's tags of components: function, class, forwarded, remembered; and its flag of one that was rendered.
