@@ -1,8 +1,8 @@
 import type { GridUnits } from "../base/units.ts";
-import type { Bounds } from "../drawing/measure.ts";
+import { type Bounds, boxRound } from "../drawing/measure.ts";
 import { NameForm, type NameLines, type NamePlace } from "./sheetNameLines.ts";
 import { homes, inside, NAME_GAP, type Round, rounds, someOnRound } from "./sheetNamePlaces.ts";
-import { boxRound, FARTHEST, NO_BOX, type SheetRoom } from "./sheetRoom.ts";
+import { FARTHEST, NO_BOX, type SheetRoom } from "./sheetRoom.ts";
 import type { SheetPart } from "./sheetSetup.ts";
 
 /** How far a name stands off at most while it still says all. */

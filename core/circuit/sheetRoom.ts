@@ -308,16 +308,6 @@ export const NO_BOX: Bounds = {
   bottom: Number.NEGATIVE_INFINITY,
 };
 
-/** The box round two boxes. */
-export function boxRound(one: Bounds, other: Bounds): Bounds {
-  return {
-    left: Math.min(one.left, other.left),
-    top: Math.min(one.top, other.top),
-    right: Math.max(one.right, other.right),
-    bottom: Math.max(one.bottom, other.bottom),
-  };
-}
-
 /** True where two boxes share more than an edge. */
 export function overlaps(one: Bounds, other: Bounds): boolean {
   return one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;

@@ -34,18 +34,19 @@ export function boundsOf(mark: Mark): Bounds {
   }
 }
 
+/** The box round two boxes. */
+export function boxRound(one: Bounds, other: Bounds): Bounds {
+  return {
+    left: Math.min(one.left, other.left),
+    top: Math.min(one.top, other.top),
+    right: Math.max(one.right, other.right),
+    bottom: Math.max(one.bottom, other.bottom),
+  };
+}
+
 /** The box round several marks; undefined where there are none. */
 export function boundsOfAll(marks: readonly Mark[]): Bounds | undefined {
-  if (marks.length === 0) return undefined;
-  return boundsOfSpots(
-    marks.flatMap((mark) => {
-      const { left, top, right, bottom } = boundsOf(mark);
-      return [
-        { x: left, y: top },
-        { x: right, y: bottom },
-      ];
-    }),
-  );
+  return marks.length === 0 ? undefined : marks.map(boundsOf).reduce(boxRound);
 }
 
 /** Distance from a spot to the nearest ink of a mark, in grid units; 0 on it. The inside of a body counts as ink. */

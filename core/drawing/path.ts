@@ -85,12 +85,15 @@ export function isInside(spots: readonly Spot[], spot: Spot): boolean {
   return inside;
 }
 
+/** Most lines of a drawing are level or upright; the length of another takes many times as long to work out. */
 function gap(a: Spot, b: Spot): number {
-  return Math.hypot(b.x - a.x, b.y - a.y);
+  const [across, down] = [Math.abs(b.x - a.x), Math.abs(b.y - a.y)];
+  return across === 0 ? down : down === 0 ? across : Math.hypot(across, down);
 }
 
 function withoutRepeats(spots: readonly Spot[], closed = false): readonly Spot[] {
-  const run = spots.filter((spot, i) => i === 0 || gap(spots[i - 1]!, spot) > 1e-9);
+  const isRepeat = (spot: Spot, i: number) => i > 0 && gap(spots[i - 1]!, spot) <= 1e-9;
+  const run = spots.some(isRepeat) ? spots.filter((spot, i) => !isRepeat(spot, i)) : spots;
   return closed && run.length > 1 && gap(run[0]!, run.at(-1)!) <= 1e-9 ? run.slice(0, -1) : run;
 }
 

@@ -1,6 +1,5 @@
 import type { ConnectorId, PointId } from "../base/ids.ts";
 import { remember } from "../base/memo.ts";
-import { type Problem, problemsOf } from "../circuit/check.ts";
 import type { Circuit } from "../circuit/circuit.ts";
 import { pointAt } from "../circuit/points.ts";
 import { probeOrder } from "../diagnose/order.ts";
@@ -86,11 +85,4 @@ export function tableNow(bench: Bench, connector: ConnectorId): PositionTable {
   const table = tables.get(connector) ?? positionTable(wiring, connector, faults);
   tables.set(connector, table);
   return table;
-}
-
-// ---------------------------------------------------------------- loose ends
-
-/** What is not finished in the drawing; what is wrong in it comes first. */
-export function looseEnds({ circuit }: Bench): readonly Problem[] {
-  return problemsOf(circuit);
 }

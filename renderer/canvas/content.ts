@@ -1,7 +1,7 @@
 import { remember } from "../../core/base/memo.ts";
 import type { Circuit, Page } from "../../core/circuit/circuit.ts";
-import { sheetOf } from "../../core/circuit/sheet.ts";
-import { boundsOfAll, boundsOfSpots } from "../../core/drawing/measure.ts";
+import { sheetBox } from "../../core/circuit/sheetBox.ts";
+import { boundsOfSpots } from "../../core/drawing/measure.ts";
 import { boxAround, type Corner } from "../../core/drawing/projection.ts";
 import type { Look } from "../../core/parts/kind.ts";
 import { paperOf } from "./paperEdge.ts";
@@ -21,9 +21,8 @@ export function contentOf(circuit: Circuit, page: string, look: Look, level: num
   const key = `${look} ${level} ${page}`;
   const known = contents(circuit).get(key);
   if (known) return known;
-  const sheet = sheetOf({ circuit, page, look, framed: false, zoom: level });
-  const drawn = sheet.ok ? boundsOfAll(sheet.value.marks) : undefined;
-  const box = withPapers(pageAt(circuit, page), drawn ? paperBox(drawn) : null);
+  const drawn = sheetBox({ circuit, page, look, zoom: level });
+  const box = withPapers(pageAt(circuit, page), drawn.ok && drawn.value ? paperBox(drawn.value) : null);
   contents(circuit).set(key, box);
   return box;
 }

@@ -1,15 +1,18 @@
 import { sentence } from "../../core/base/words.ts";
+import { problemsOf } from "../../core/circuit/check.ts";
 import type { Problem } from "../../core/circuit/problem.ts";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { thingNamed } from "../state/places.ts";
-import { circuitNow, problemsNow } from "../state/views.ts";
+import { circuitNow } from "../state/views.ts";
 import { counted } from "../words/figures.ts";
 import { Icon } from "./Icon.tsx";
 import { Popover } from "./Popover.tsx";
+import { useRested } from "./useRested.ts";
 
 /** How many things of the drawing are wrong or not finished; opens the list, and a row goes there. Absent at none. */
 export function LooseEnds() {
-  const problems = useApp(problemsNow);
+  const circuit = useRested(useApp(circuitNow));
+  const problems = circuit ? problemsOf(circuit) : [];
   const wrong = problems.filter(({ severity }) => severity === "problem").length;
   const loose = problems.length - wrong;
   if (problems.length === 0) return null;

@@ -3,7 +3,6 @@ import type { Amps, Volts } from "../../core/base/units.ts";
 import { sentence } from "../../core/base/words.ts";
 import type { Circuit, Condition, FunctionCheck, Page } from "../../core/circuit/circuit.ts";
 import { type CircuitControl, controlsOf, partAt } from "../../core/circuit/points.ts";
-import type { Problem } from "../../core/circuit/problem.ts";
 import type { Circumstance } from "../../core/diagnose/comesAndGoes.ts";
 import { checkFor } from "../../core/diagnose/drain.ts";
 import type { JobAbout } from "../../core/diagnose/job.ts";
@@ -14,7 +13,6 @@ import { positionNow as positionOf } from "../../core/edit/commands/throwControl
 import { namesOf } from "../../core/edit/history.ts";
 import { instrumentsNow } from "../../core/edit/instrumentsNow.ts";
 import { liveNow } from "../../core/edit/liveNow.ts";
-import { looseEnds } from "../../core/edit/views.ts";
 import { wiringOf } from "../../core/edit/wiring.ts";
 import type { Differs } from "../../core/live/differences.ts";
 import type { Fault } from "../../core/live/fault.ts";
@@ -102,12 +100,6 @@ export function countsNow(state: AppState): readonly StateCount[] {
   const counts = known.get(open.page) ?? countsOn(open.desk.bench.circuit, open.page, live);
   known.set(open.page, counts);
   return counts;
-}
-
-/** Problems and loose ends of the drawing. */
-export function problemsNow(state: AppState): readonly Problem[] {
-  const bench = benchOf(state);
-  return bench ? looseEnds(bench) : NOTHING;
 }
 
 /** What undo would take back, or null. */

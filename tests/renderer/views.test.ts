@@ -20,7 +20,6 @@ import {
   hasFaults,
   meltedNow,
   partNow,
-  problemsNow,
   showsFaults,
   verdictOf,
 } from "../../renderer/state/views.ts";
@@ -57,7 +56,7 @@ describe("counts", () => {
 describe("views", () => {
   test("the library has none of the bench", () => {
     const state = createAppStore().getState();
-    expect([countsNow(state), problemsNow(state), meltedNow(state)]).toEqual([[], [], []]);
+    expect([countsNow(state), meltedNow(state)]).toEqual([[], []]);
     expect([complaintNow(state), verdictOf(state, "rear-open-own"), partNow(state, "M4")]).toEqual([null, null, ""]);
   });
 
