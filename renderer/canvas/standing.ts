@@ -1,14 +1,12 @@
 import type { PartId, PointId } from "../../core/base/ids.ts";
 import { remember } from "../../core/base/memo.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
-import { placeSymbol, type TerminalSpot } from "../../core/circuit/placeSymbol.ts";
+import type { TerminalSpot } from "../../core/circuit/placeSymbol.ts";
 import { terminalPoint, wireSideOf } from "../../core/circuit/points.ts";
-import { restPose } from "../../core/circuit/sheetPose.ts";
+import { sheetPage } from "../../core/circuit/sheetPage.ts";
 import type { Mark } from "../../core/drawing/mark.ts";
 import { type Bounds, boundsOfAll } from "../../core/drawing/measure.ts";
-import { kindOf } from "../../core/parts/catalogue.ts";
 import type { Kind, Look, Part, PartView } from "../../core/parts/kind.ts";
-import { viewOf } from "../../core/parts/view.ts";
 
 /** A part on its page: where it stands, and the box round its symbol at rest without its words. */
 export interface StandingPart {
@@ -40,25 +38,18 @@ export function standingOn(circuit: Circuit, page: string, look: Look): Standing
 }
 
 function stand(circuit: Circuit, page: string, look: Look): Standing {
+  const drawn = sheetPage(circuit, page, look);
   const parts = new Map<PartId, StandingPart>();
   const points = new Map<PointId, TerminalSpot>();
-  const spots = new Map<PointId, TerminalSpot>();
-  for (const part of circuit.parts) {
-    const place = circuit.placement.parts[part.id];
-    const kind = kindOf(part.kind);
-    if (place?.page !== page || !kind) continue;
-    const view = viewOf(kind, part, circuit.nominalVolts);
-    const shape = placeSymbol(kind.symbol(view, restPose(kind, view), look), place);
-    parts.set(part.id, { part, kind, view, box: boundsOfAll(shape.marks.filter(isDrawn)) ?? shape.outline });
-    for (const [terminal, spot] of Object.entries(shape.terminals)) {
-      const point = terminalPoint(part, terminal);
-      const at = { ...spot, part: part.id, terminal };
-      points.set(wireSideOf(circuit, point), at);
-      spots.set(point, at);
-      spots.set(wireSideOf(circuit, point), at);
+  for (const { part, kind, view, rest, placed } of drawn.parts) {
+    const { marks, outline, terminals } = placed(rest);
+    parts.set(part.id, { part, kind, view, box: boundsOfAll(marks.filter(isDrawn)) ?? outline });
+    for (const terminal of Object.keys(terminals)) {
+      const point = wireSideOf(circuit, terminalPoint(part, terminal));
+      points.set(point, drawn.spots.get(point)!);
     }
   }
-  return { parts, points, spots };
+  return { parts, points, spots: drawn.spots };
 }
 
 function isDrawn(mark: Mark): boolean {
