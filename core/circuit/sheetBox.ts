@@ -3,7 +3,7 @@ import { type Bounds, boundsOfAll } from "../drawing/measure.ts";
 import { sheetOf } from "./sheet.ts";
 import { layoutOf } from "./sheetLayout.ts";
 import { type SheetRequest, setUpSheet } from "./sheetSetup.ts";
-import { layWires } from "./sheetWire.ts";
+import { layWires } from "./sheetWireLaying.ts";
 import { dotMarks, lineMarks } from "./sheetWireMarks.ts";
 
 /** What of a sheet its box is asked for: a page at rest, on a screen. */

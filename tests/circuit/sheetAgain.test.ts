@@ -84,7 +84,7 @@ describe("a page drawn again", () => {
           }
         },
       ),
-      { numRuns: trials(10, 200), seed: 5 },
+      { numRuns: trials(10, 200), seed: 5, examples: [[[{ is: "move", which: 6, by: [0, -5] }], undefined]] },
     );
   });
 
