@@ -3,6 +3,7 @@ import { createRoot } from "react-dom/client";
 import { z } from "zod";
 import "./style/index.css";
 import { App } from "./App.tsx";
+import { firstPaint } from "./firstPaint.ts";
 import { chooseHost } from "./host/choose.ts";
 import { PicturesProvider } from "./printed/PicturesContext.tsx";
 import { picturesOf } from "./printed/pictures.ts";
@@ -32,4 +33,4 @@ createRoot(root).render(
 );
 
 // What is behind the first picture is read once that stands.
-requestAnimationFrame(() => setTimeout(readAhead));
+void firstPaint().then(readAhead);

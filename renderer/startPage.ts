@@ -2,6 +2,7 @@ import { startDrafting } from "./arrange/drafting.ts";
 import { channelName, lockName, ownClassId } from "./class/classId.ts";
 import { linkToClass } from "./class/link.ts";
 import { playingReaction } from "./class/playing.ts";
+import { firstPaint } from "./firstPaint.ts";
 import type { Host } from "./host/host.ts";
 import { cupboardReaction } from "./instructor/cupboardReaction.ts";
 import { handinsReaction } from "./instructor/handinsReaction.ts";
@@ -36,7 +37,7 @@ export function startPage(host: Host): AppStore {
     () => new Date(),
   );
   heedMishaps(window, mishaps);
-  const asker = workerAsker(
+  const asker = workerAsker(() =>
     watched(new Worker(new URL("./workers/diagnose.ts", import.meta.url), { type: "module" }), mishaps),
   );
   const drawer = workerDrawer(() =>
@@ -91,6 +92,7 @@ export function startPage(host: Host): AppStore {
   showLook(store.getState());
   store.subscribe(showLook);
   void begin(host, store);
+  void firstPaint().then(() => asker.begin());
   // A browser keeps few connections to one host.
   if (host.name === "electron") void listen(host, store, (ms) => new Promise((resolve) => setTimeout(resolve, ms)));
   return store;

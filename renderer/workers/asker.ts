@@ -8,6 +8,8 @@ export interface Asker {
     circuit: Circuit,
     question: Extract<Question, { ask: Kind }>,
   ): Promise<Answers[Kind] | null>;
+  /** Starts the worker before anything is asked, so that the first answer does not wait for it. */
+  begin(): void;
 }
 
 /** The part of a worker that an asker needs. */
@@ -25,8 +27,12 @@ interface Waiting {
   readonly failed: (trouble: Error) => void;
 }
 
-/** An asker before a worker: one question at a time is under way, and of each kind only the newest waits. */
-export function workerAsker(worker: WorkerPort): Asker {
+/**
+ * An asker before a worker, which is started once something is asked: one question at a time is under way, and of each kind
+ * only the newest waits.
+ */
+export function workerAsker(start: () => WorkerPort): Asker {
+  let worker: WorkerPort | null = null;
   const waiting = new Map<Question["ask"], Waiting>();
   let underWay: Waiting | null = null;
   let sent: Circuit | null = null;
@@ -40,7 +46,7 @@ export function workerAsker(worker: WorkerPort): Asker {
     underWay = asked;
     number += 1;
     const { circuit, question } = asked;
-    worker.postMessage({ number, question, ...(circuit !== sent && { circuit }) });
+    begun().postMessage({ number, question, ...(circuit !== sent && { circuit }) });
     sent = circuit;
   };
   const ended = (end: (asked: Waiting) => void): void => {
@@ -49,17 +55,23 @@ export function workerAsker(worker: WorkerPort): Asker {
     if (asked) end(asked);
     next();
   };
-  worker.onmessage = ({ data }) =>
-    ended(({ done, failed }) => {
-      if (data.trouble !== undefined) failed(troubleOf(data.trouble, data.at));
-      else done(data.answer ?? null);
-    });
-  worker.onerror = ({ message }) => {
-    // What it was sent last may not have reached it.
-    sent = null;
-    ended(({ failed }) => failed(new Error(message || "the worker does not answer")));
+  const begun = (): WorkerPort => {
+    if (worker) return worker;
+    worker = start();
+    worker.onmessage = ({ data }) =>
+      ended(({ done, failed }) => {
+        if (data.trouble !== undefined) failed(troubleOf(data.trouble, data.at));
+        else done(data.answer ?? null);
+      });
+    worker.onerror = ({ message }) => {
+      // What it was sent last may not have reached it.
+      sent = null;
+      ended(({ failed }) => failed(new Error(message || "the worker does not answer")));
+    };
+    return worker;
   };
   return {
+    begin: () => void begun(),
     ask: (circuit, question) =>
       new Promise((resolve, reject) => {
         waiting.get(question.ask)?.done(null);

@@ -164,7 +164,7 @@ describe("the worker's queue", () => {
 
   test("one question is under way, and of each kind only the newest waits", async () => {
     const { port, sent, reply } = fakeWorker();
-    const asker = workerAsker(port);
+    const asker = workerAsker(() => port);
     const answers = ["X3", "X4", "X5"].map((connector) => asker.ask(VENTS, table(connector)));
     expect(sent.map(({ question }) => question)).toEqual([table("X3")]);
     await reply({ number: 1, answer: ["of X3"] });
@@ -175,7 +175,7 @@ describe("the worker's queue", () => {
 
   test("the circuit travels once, as long as it is the same", async () => {
     const { port, sent, reply } = fakeWorker();
-    const asker = workerAsker(port);
+    const asker = workerAsker(() => port);
     void asker.ask(VENTS, table("X3"));
     void asker.ask(VENTS, verdicts);
     await reply({ number: 1, answer: [] });
@@ -186,7 +186,7 @@ describe("the worker's queue", () => {
 
   test("a question that fails is told, and the next goes on", async () => {
     const { port, sent, reply } = fakeWorker();
-    const asker = workerAsker(port);
+    const asker = workerAsker(() => port);
     const first = asker.ask(VENTS, table("X3"));
     const second = asker.ask(VENTS, verdicts);
     const failing = expect(first).rejects.toThrow("no convergence");
@@ -199,7 +199,7 @@ describe("the worker's queue", () => {
 
   test("a worker that fails outside a question leaves none waiting, and is sent the circuit anew", async () => {
     const { port, sent } = fakeWorker();
-    const asker = workerAsker(port);
+    const asker = workerAsker(() => port);
     const first = asker.ask(VENTS, table("X3"));
     const failing = expect(first).rejects.toThrow("the worker does not answer");
     port.onerror?.({ message: "" } as ErrorEvent);
