@@ -14,16 +14,17 @@ export function inverseDiagonal(
   diagonal: Float64Array = new Float64Array(pattern.unknowns),
   off: Float64Array = new Float64Array(pattern.edges),
 ): Float64Array {
-  const { unknowns, columnStart, rowOf, targetStart, target } = pattern;
+  const { unknowns, columnStart, rowOf, targetStart, target, betweenOf } = pattern;
   const { share, ohms } = factor;
   for (let j = unknowns - 1; j >= 0; j--) {
     const start = columnStart[j]!;
     const end = columnStart[j + 1]!;
-    if (end === start + 2) {
+    const middle = betweenOf[j]!;
+    if (middle >= 0) {
       // Nearly all columns of a harness have two edges, with one entry between them.
       const one = share[start]!;
       const other = share[start + 1]!;
-      const between = off[target[targetStart[start]!]!]!;
+      const between = off[middle]!;
       const near = one * diagonal[rowOf[start]!]! + other * between;
       const far = other * diagonal[rowOf[start + 1]!]! + one * between;
       off[start] = near;

@@ -36,6 +36,8 @@ export interface Pattern {
   /** For edge p = (i, j) and each later edge (k, j) of its column in turn: the edge (k, i). Sizes m and all pairs. */
   readonly targetStart: Int32Array;
   readonly target: Int32Array;
+  /** Of columns with two edges, the edge between their rows; -1 of others. Size n. */
+  readonly betweenOf: Int32Array;
   /** What this one was extended from; null where it was compiled. */
   readonly base: Base | null;
 }
@@ -188,7 +190,7 @@ function rowsOf(n: number, columns: Columns): Rows {
 }
 
 /** Runs of targets lie in the order in which the factor reads them: by row, then by column. */
-function targetsOf(columns: Columns, rows: Rows): Pick<Pattern, "targetStart" | "target"> {
+function targetsOf(columns: Columns, rows: Rows): Pick<Pattern, "targetStart" | "target" | "betweenOf"> {
   const { columnStart, rowOf, columnOf } = columns;
   const { rowStart, edgeInRow } = rows;
   const n = columnStart.length - 1;
@@ -208,7 +210,12 @@ function targetsOf(columns: Columns, rows: Rows): Pick<Pattern, "targetStart" | 
       for (let q = p + 1, t = targetStart[p]!; q < end; q++, t++) target[t] = edgeAtRow[rowOf[q]!]!;
     }
   }
-  return { targetStart, target };
+  const betweenOf = new Int32Array(n).fill(-1);
+  for (let j = 0; j < n; j++) {
+    const start = columnStart[j]!;
+    if (columnStart[j + 1]! === start + 2) betweenOf[j] = target[targetStart[start]!]!;
+  }
+  return { targetStart, target, betweenOf };
 }
 
 // ---------------------------------------------------------------- places of elements

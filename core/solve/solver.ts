@@ -339,17 +339,21 @@ export class Solver {
     }
   }
 
-  /** Fills in amps without sign of some elements; 0 for an element of -1. Throws for a joint. Sizes as many as are asked for. */
+  /** Fills in amps without sign of some elements; 0 for an element of -1 and for a joint. Sizes as many as are asked for. */
   readAmps(elements: Int32Array, amps: Float64Array): void {
     const { pattern, companion } = this;
     const { code } = companion.table;
     fillVolts(companion);
     for (let at = 0; at < elements.length; at++) {
       const e = elements[at]!;
-      if (e < 0) amps[at] = 0;
-      else if (code[e] === RESISTOR)
-        amps[at] = Math.abs(companion.siemens[e]! * voltsOver(pattern, companion.volts, e));
-      else amps[at] = Math.abs(this.amps(e));
+      if (e < 0) {
+        amps[at] = 0;
+        continue;
+      }
+      const across = voltsOver(pattern, companion.volts, e);
+      amps[at] = Math.abs(
+        code[e] === RESISTOR ? companion.siemens[e]! * across : ampsAcross(companion.table, e, across),
+      );
     }
   }
 

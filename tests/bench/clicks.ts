@@ -153,7 +153,7 @@ function sourceGoals({ nodes, inverseMs, sourceOhmsMs, refactorMs }: Row): reado
       name: `${nodes} nodes: the same with the dead network and its factor`,
       figure: sourceOhmsMs / refactorMs,
       best: "most",
-      goal: SOURCE.ceiling,
+      goal: SOURCE.goal,
       limit: SOURCE.ceiling,
     },
   ];
