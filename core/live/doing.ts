@@ -1,6 +1,7 @@
 import type { PartId } from "../base/ids.ts";
-import type { Doing } from "../parts/kind.ts";
-import type { PlacedPart } from "./network.ts";
+import { remember } from "../base/memo.ts";
+import { type Doing, doesNothing } from "../parts/kind.ts";
+import type { CircuitNetwork, PlacedPart } from "./network.ts";
 import type { Rig } from "./rig.ts";
 
 const NOTHING: Doing = { doing: "off", amps: 0, watts: 0, work: 0 };
@@ -10,10 +11,15 @@ export function doingIn(rig: Rig, id: PartId): Doing {
   return doingOf(rig, rig.network.parts.get(id)!) ?? NOTHING;
 }
 
+/** Parts of a network that may do something. */
+const doersIn = remember((parts: CircuitNetwork["parts"]) =>
+  [...parts.values()].filter(({ kind }) => kind.doing !== doesNothing),
+);
+
 /** What every part does that does anything, by part. */
 export function doingsIn(rig: Rig): ReadonlyMap<PartId, Doing> {
   const doing = new Map<PartId, Doing>();
-  for (const placed of rig.network.parts.values()) {
+  for (const placed of doersIn(rig.network.parts)) {
     const does = doingOf(rig, placed);
     if (does) doing.set(placed.part.id, does);
   }

@@ -1,4 +1,5 @@
 import type { PartId, PointId, WireId } from "../base/ids.ts";
+import { LazyMap, placesOf } from "../base/lazyMap.ts";
 import { remember } from "../base/memo.ts";
 import type { WireState } from "../base/states.ts";
 import type { Amps, Ohms, Volts, Watts } from "../base/units.ts";
@@ -65,7 +66,7 @@ export interface ClippedLive {
   readonly melted: boolean;
 }
 
-/** Live state of a circuit in a condition, with or without faults. */
+/** Live state of a circuit in a condition, with or without faults. What is said of one thing is put together when it is read. */
 export interface Live {
   readonly condition: Condition;
   /** False while something chatters or no operating point was found. */
@@ -165,7 +166,7 @@ function assemble(
 ): Live {
   const { network } = rig;
   const first = moments[0]!;
-  const { pointNodes, wireEnds, partIds } = namesOf(network);
+  const { points, pointNodes, wires, wireElements, parts, partIds } = namesOf(network);
   // Many points and ends of wires lie on one node, and show the same.
   const shown: (PointLive | undefined)[] = new Array(network.nodeCount);
   const pointAt = (node: NodeIndex): PointLive => {
@@ -173,38 +174,40 @@ function assemble(
     shown[node] = known;
     return known;
   };
-  const points = new Map<PointId, PointLive>();
-  for (const [name, node] of pointNodes) points.set(name, pointAt(node));
-  const wires = new Map<WireId, WireLive>();
-  for (const { id, elements, ends } of wireEnds)
-    wires.set(id, wireLive(rig, first, elements, pointAt(ends[0]), pointAt(ends[1])));
-  const parts = new Map<PartId, PartLive>();
-  for (const id of partIds) parts.set(id, partLive(first, id, good));
-  const clipped = network.attached.map((index) => clippedLive(network, moments, index));
-  return { condition, settled: settled.calm, points, wires, parts, clipped, happenings: settled.happenings, before };
+  const wireAt = ([one, other]: readonly [number, number]): WireLive => {
+    const [from, to] = [network.elements[one]!.element.a, network.elements[other]!.element.b];
+    return wireLive(first, one, other, pointAt(from), pointAt(to));
+  };
+  return {
+    condition,
+    settled: settled.calm,
+    points: new LazyMap(points, (place) => pointAt(pointNodes[place]!)),
+    wires: new LazyMap(wires, (place) => wireAt(wireElements[place]!)),
+    parts: new LazyMap(parts, (place) => partLive(first, partIds[place]!, good)),
+    clipped: network.attached.map((index) => clippedLive(network, moments, index)),
+    happenings: settled.happenings,
+    before,
+  };
 }
 
-/** Everything in a network that has a name for a person: points with their nodes, wires with their ends, parts. */
-const namesOf = remember(({ nodes, wires, parts, elements }: CircuitNetwork) => ({
-  pointNodes: [...nodes].filter(([name]) => !name.includes("~") && !name.startsWith("=")),
-  wireEnds: [...wires].map(([id, [from, to]]) => ({
-    id,
-    elements: [from, to] as const,
-    ends: [elements[from]!.element.a, elements[to]!.element.b] as const,
-  })),
-  partIds: [...parts.keys()].filter((id) => !id.startsWith("~")),
-}));
+/** Everything in a network that has a name for a person: points with their nodes, wires with their elements, parts. */
+const namesOf = remember(({ nodes, wires, parts }: CircuitNetwork) => {
+  const named = [...nodes].filter(([name]) => !name.includes("~") && !name.startsWith("="));
+  const partIds = [...parts.keys()].filter((id) => !id.startsWith("~"));
+  return {
+    points: placesOf<PointId>(named.map(([name]) => name)),
+    pointNodes: named.map(([, node]) => node),
+    wires: placesOf<WireId>(wires.keys()),
+    wireElements: [...wires.values()],
+    parts: placesOf<PartId>(partIds),
+    partIds,
+  };
+});
 
 /** Nothing ranges at either end of a wire. */
 const NO_RANGES: WireLive["range"] = [null, null];
 
-function wireLive(
-  { isOpen }: Rig,
-  { amps }: Snapshot,
-  [one, other]: readonly [number, number],
-  from: PointLive,
-  to: PointLive,
-): WireLive {
+function wireLive({ amps, isOpen }: Snapshot, one: number, other: number, from: PointLive, to: PointLive): WireLive {
   return {
     state: [from.state, to.state],
     volts: [from.volts, to.volts],

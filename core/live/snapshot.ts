@@ -13,6 +13,8 @@ export interface Snapshot {
   readonly volts: Float64Array;
   readonly sourceOhms: Float64Array;
   readonly amps: Float64Array;
+  /** 1 where an element passes nothing. */
+  readonly isOpen: Uint8Array;
   readonly nodes: NodeStates;
   readonly doing: ReadonlyMap<PartId, Doing>;
   readonly states: ReadonlyMap<PartId, string>;
@@ -28,8 +30,9 @@ export function snapshotOf(rig: Rig): Snapshot {
   solver.readOut(allNodes(solver.pattern), volts, sourceOhms);
   solver.readAllAmps(amps);
   const doing = doingsIn(rig);
-  const nodes = wireStates(network, rig.isOpen, volts, alwaysClosedOf(network));
-  return { volts, sourceOhms, amps, nodes, doing, states: new Map(rig.states), closed: rig.closedNow() };
+  const isOpen = rig.isOpen.slice();
+  const nodes = wireStates(network, isOpen, volts, alwaysClosedOf(network));
+  return { volts, sourceOhms, amps, isOpen, nodes, doing, states: new Map(rig.states), closed: rig.closedNow() };
 }
 
 /** Per element, whether it is a contact that no control opens: joined in every position, or a fuse's or breaker's own. */

@@ -1,6 +1,6 @@
 import type { Mark } from "../drawing/mark.ts";
 import { arc, filledBox, line, text } from "../drawing/shapes.ts";
-import type { Kind, Look, PartView } from "./kind.ts";
+import { doesNothing, type Kind, type Look, type PartView } from "./kind.ts";
 import { amount } from "./settings.ts";
 
 /** The number of a place: what is left of `1a` and `1b`. */
@@ -46,7 +46,7 @@ export const connector: Kind = {
   start: "",
   closed: () => [],
   next: (_view, state) => state,
-  doing: () => null,
+  doing: doesNothing,
   faults: () => [],
   symbol(view, _pose, look) {
     const places = placesOf(view);

@@ -2,7 +2,7 @@ import type { Amps, Volts } from "../base/units.ts";
 import type { Law } from "../solve/element.ts";
 import { FORWARD_DROPS } from "../trade/diodes.ts";
 import { diodeBody } from "./bodies.ts";
-import type { Kind } from "./kind.ts";
+import { doesNothing, type Kind } from "./kind.ts";
 import { opens, shorts } from "./loadFaults.ts";
 import { loadTestPoints, twoEnded } from "./outline.ts";
 import { choice } from "./settings.ts";
@@ -62,7 +62,7 @@ export const diode: Kind = {
   start: "",
   closed: () => [],
   next: (_view, state) => state,
-  doing: () => null,
+  doing: doesNothing,
   faults: () => [
     opens("junction", "open", WEIGHTS.diodeOpen),
     shorts("junction", "shorted, passes both ways", WEIGHTS.diodeShorted),

@@ -1,5 +1,5 @@
 import { line } from "../drawing/shapes.ts";
-import type { Kind } from "./kind.ts";
+import { doesNothing, type Kind } from "./kind.ts";
 import { addsOhms, opens } from "./loadFaults.ts";
 import { amount, choice } from "./settings.ts";
 import { WEIGHTS } from "./weights.ts";
@@ -36,7 +36,7 @@ export const ground: Kind = {
   start: "",
   closed: () => [],
   next: (_view, state) => state,
-  doing: () => null,
+  doing: doesNothing,
   faults: () => [
     {
       ...addsOhms("stud", "corroded, ohms added", WEIGHTS.groundCorroded, [2, 20, 0.3, 0.03], "corroded"),

@@ -126,6 +126,9 @@ export interface Doing {
   readonly work: number;
 }
 
+/** What a kind does that never does anything. */
+export const doesNothing = (): null => null;
+
 // ---------------------------------------------------------------- faults
 
 /** What a fault does to the model. */

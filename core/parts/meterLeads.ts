@@ -1,6 +1,6 @@
 import { circle, line, text } from "../drawing/shapes.ts";
 import { METER } from "../trade/instruments.ts";
-import type { Kind } from "./kind.ts";
+import { doesNothing, type Kind } from "./kind.ts";
 import { opens } from "./loadFaults.ts";
 import { loadTestPoints, twoEnded } from "./outline.ts";
 import { amount } from "./settings.ts";
@@ -31,7 +31,7 @@ export const meterLeads: Kind = {
   start: "",
   closed: () => [],
   next: (_view, state) => state,
-  doing: () => null,
+  doing: doesNothing,
   faults: () => [opens("meter", "lead broken", WEIGHTS.wireOpen)],
   symbol: (view) =>
     twoEnded(

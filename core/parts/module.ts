@@ -2,6 +2,7 @@ import { remember } from "../base/memo.ts";
 import type { Ohms, Volts } from "../base/units.ts";
 import {
   type Around,
+  doesNothing,
   type FaultMode,
   HIGH_INPUT,
   type Kind,
@@ -270,7 +271,7 @@ export const controlModule: Kind = {
     );
   },
   unset: (view, state, _sees, around) => unsetOutputs(view, state, around),
-  doing: () => null,
+  doing: doesNothing,
   faults(view) {
     const contacts = innerContacts(view);
     return [

@@ -1,5 +1,5 @@
 import { line, text } from "../drawing/shapes.ts";
-import type { Kind, PartView } from "./kind.ts";
+import { doesNothing, type Kind, type PartView } from "./kind.ts";
 
 const LETTER = 0.62;
 
@@ -21,7 +21,7 @@ export const pageLink: Kind = {
   start: "",
   closed: () => [],
   next: (_view, state) => state,
-  doing: () => null,
+  doing: doesNothing,
   faults: () => [],
   symbol(view) {
     const name = view.word("name");

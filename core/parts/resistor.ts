@@ -1,5 +1,5 @@
 import { resistorBody } from "./bodies.ts";
-import type { Kind } from "./kind.ts";
+import { doesNothing, type Kind } from "./kind.ts";
 import { addsOhms, opens } from "./loadFaults.ts";
 import { loadTestPoints, twoEnded } from "./outline.ts";
 import { amount } from "./settings.ts";
@@ -27,7 +27,7 @@ export const resistor: Kind = {
   start: "",
   closed: () => [],
   next: (_view, state) => state,
-  doing: () => null,
+  doing: doesNothing,
   faults: (view) => [
     opens("resistor", "burnt open", WEIGHTS.loadOpen),
     addsOhms("resistor", "drifted high", WEIGHTS.motorWorn / 3, [view.number("ohms")], "drifted"),

@@ -1,7 +1,7 @@
 import { box, circle, line, text } from "../drawing/shapes.ts";
 import { BLOWER_RESISTORS } from "../trade/motors.ts";
 import { resistorBody } from "./bodies.ts";
-import type { Kind, ModelElement, SymbolShape } from "./kind.ts";
+import { doesNothing, type Kind, type ModelElement, type SymbolShape } from "./kind.ts";
 import { opens } from "./loadFaults.ts";
 import { loadTestPoints } from "./outline.ts";
 import { amount } from "./settings.ts";
@@ -48,7 +48,7 @@ export const resistorPack: Kind = {
   start: "",
   closed: () => [],
   next: (_view, state) => state,
-  doing: () => null,
+  doing: doesNothing,
   faults: (view) => [
     opens("link", "thermal link melted, top speed only", WEIGHTS.loadOpen, "link-melted"),
     ...[1, 2, 3].map((number) =>

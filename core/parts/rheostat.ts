@@ -1,5 +1,5 @@
 import { arrow, resistorBody } from "./bodies.ts";
-import type { Kind } from "./kind.ts";
+import { doesNothing, type Kind } from "./kind.ts";
 import { addsOhms, opens } from "./loadFaults.ts";
 import { loadTestPoints, twoEnded } from "./outline.ts";
 import { amount } from "./settings.ts";
@@ -20,7 +20,7 @@ export const rheostat: Kind = {
   start: "",
   closed: (_view, _state, around) => [tapAt(around.positions[""])],
   next: (_view, state) => state,
-  doing: () => null,
+  doing: doesNothing,
   faults: () => [
     opens("wiper", "wiper lifted off its track", WEIGHTS.senderFault, "wiper-open"),
     addsOhms("wiper", "wiper dirty, ohms added", WEIGHTS.senderFault / 2, [50, 500], "wiper-dirty"),

@@ -1,6 +1,6 @@
 import { line } from "../drawing/shapes.ts";
 import { arrow, resistorBody } from "./bodies.ts";
-import type { Control, Kind, ModelElement, PartView } from "./kind.ts";
+import { type Control, doesNothing, type Kind, type ModelElement, type PartView } from "./kind.ts";
 import { addsOhms, opens } from "./loadFaults.ts";
 import { loadTestPoints, twoEnded } from "./outline.ts";
 import { amount } from "./settings.ts";
@@ -52,7 +52,7 @@ export const sender: Kind = {
   start: "",
   closed: (_view, _state, around) => [`at-${around.positions[""] ?? LEVELS[0]}`],
   next: (_view, state) => state,
-  doing: () => null,
+  doing: doesNothing,
   faults: (view) => [
     opens("arm", "open inside", WEIGHTS.senderFault),
     addsOhms("arm", "dirty track, ohms added", WEIGHTS.senderFault / 2, [20, 100, 5]),

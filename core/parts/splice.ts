@@ -1,6 +1,6 @@
 import type { Mark } from "../drawing/mark.ts";
 import { circle, filledBox, line, text } from "../drawing/shapes.ts";
-import type { FaultMode, Kind, PartView, SymbolShape } from "./kind.ts";
+import { doesNothing, type FaultMode, type Kind, type PartView, type SymbolShape } from "./kind.ts";
 import { addsOhms, opens } from "./loadFaults.ts";
 import { amount } from "./settings.ts";
 import { WEIGHTS } from "./weights.ts";
@@ -35,7 +35,7 @@ export const splice: Kind = {
   start: "",
   closed: () => [],
   next: (_view, state) => state,
-  doing: () => null,
+  doing: doesNothing,
   faults: (view) => view.terminals.flatMap(legFaults),
   symbol: (view) => (view.terminals.length > 4 || pitch(view) > 4 ? capsule(view) : dot(view.terminals)),
   testPoints: (view) => view.terminals.map((terminal) => ({ terminal, touches: "crimp" })),

@@ -1,5 +1,5 @@
 import { closedContacts, contactModel, drawnControls, switchFaults, terminalsIn } from "./contacts.ts";
-import type { Control, Kind, Part, SettingSpec } from "./kind.ts";
+import { type Control, doesNothing, type Kind, type Part, type SettingSpec } from "./kind.ts";
 import type { Operator } from "./operator.ts";
 import { loadTestPoints } from "./outline.ts";
 import { amount, choice } from "./settings.ts";
@@ -50,7 +50,7 @@ export function switchKind(spec: SwitchSpec): Kind {
     start: "",
     closed: (view, _state, around) => closedContacts(view, around),
     next: (_view, state) => state,
-    doing: () => null,
+    doing: doesNothing,
     faults: switchFaults,
     symbol: (view, pose) => switchSymbol(view, pose, spec.operator),
     testPoints: loadTestPoints,

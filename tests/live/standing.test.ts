@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { liveAfter } from "../../core/live/live.ts";
 import { Rig } from "../../core/live/rig.ts";
 import { reach } from "../../core/live/settle.ts";
 import { resume, statesOf } from "../../core/live/standing.ts";
@@ -46,6 +47,21 @@ describe("where a circuit stands", () => {
         );
     }
     expect(moved).toBeGreaterThan(20);
+  });
+
+  test("is told as it was by a live state that is read after the rig has gone on", () => {
+    for (let seed = 0; seed < 20; seed++) {
+      const lots = lotsOf(seed);
+      const circuit = harness(seed, 60);
+      const faults = lots.happens(0.5) ? randomFaults(circuit, lots) : [];
+      const [kept, fresh] = [new Rig(circuit, faults), new Rig(circuit, faults)];
+      const condition = randomCondition(circuit, lots);
+      const late = liveAfter(kept, condition);
+      const atOnce = liveAfter(fresh, condition);
+      const read = [...atOnce.points, ...atOnce.wires, ...atOnce.parts];
+      liveAfter(kept, randomCondition(circuit, lots));
+      expect([...late.points, ...late.wires, ...late.parts]).toEqual(read);
+    }
   });
 
   test("passes over a part that is no longer there", () => {
