@@ -42,7 +42,10 @@ function busiestPage(circuit: Circuit): string | undefined {
   return [...circuit.pages].sort((one, other) => loadsOn(other.id) - loadsOn(one.id))[0]?.id;
 }
 
-/** Lines and symbols alone, cut to what is drawn: type and glyphs would be dust at this size. */
+/** What is smaller than this share of the width of a picture would be less than half a pixel of the widest shown. */
+const DUST = 1 / 400;
+
+/** Lines and symbols alone, cut to what is drawn: type, glyphs and all that is too small would be dust at this size. */
 function trimmed({ marks }: Drawing): Drawing {
   const shown = marks.filter(isLarge);
   const bounds = shown.map(boundsOf).reduce<Bounds | null>(around, null);
@@ -51,7 +54,8 @@ function trimmed({ marks }: Drawing): Drawing {
   const height = width / SHAPE;
   const dx = (width - bounds.right - bounds.left) / 2;
   const dy = (height - bounds.bottom - bounds.top) / 2;
-  return { width, height, marks: shown.map((mark) => shifted(mark, dx, dy)) };
+  const isSeen = ({ left, top, right, bottom }: Bounds) => Math.max(right - left, bottom - top) > width * DUST;
+  return { width, height, marks: shown.filter((mark) => isSeen(boundsOf(mark))).map((mark) => shifted(mark, dx, dy)) };
 }
 
 function isLarge(mark: Mark): boolean {
@@ -69,7 +73,8 @@ function around(all: Bounds | null, one: Bounds): Bounds {
   };
 }
 
-function shifted(mark: Mark, dx: number, dy: number): Mark {
+/** Elsewhere, and of nothing: a tile is no place to ask what something is. */
+function shifted({ of: _, ...mark }: Mark, dx: number, dy: number): Mark {
   if (mark.mark === "line") return { ...mark, spots: mark.spots.map(({ x, y }) => ({ x: x + dx, y: y + dy })) };
   return { ...mark, at: { x: mark.at.x + dx, y: mark.at.y + dy } };
 }
