@@ -2,6 +2,7 @@ import type { AttemptRow } from "../../schemas/calls.ts";
 import { DeletedList } from "../library/DeletedList.tsx";
 import { Icon } from "../panels/Icon.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
+import { opensKey } from "../state/shelf.ts";
 import { counted, minutesText } from "../words/figures.ts";
 import { LEARNER_WORDS as SAY } from "../words/learner.ts";
 import { deletedWords, shownTitle, sinceWords } from "../words/library.ts";
@@ -42,7 +43,12 @@ function AttemptEntry({ row }: { readonly row: AttemptRow }) {
   const stands = moves === 0 ? SAY.notBegun : `${counted(moves, "act")}, ${minutesText(minutes)}`;
   return (
     <li className="entry">
-      <button type="button" className="entry-open is-exercise" onClick={() => dispatch({ do: "open-attempt", id })}>
+      <button
+        type="button"
+        className="entry-open is-exercise"
+        data-opens={opensKey({ exercise: id })}
+        onClick={() => dispatch({ do: "open-attempt", id })}
+      >
         <span className="entry-words">
           <b title={title}>
             <bdi>{shownTitle(title)}</bdi>

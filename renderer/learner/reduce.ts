@@ -15,7 +15,8 @@ export function reduceLearner(state: AppState, action: LearnerAction): AppState 
     case "attempt-opened": {
       const { kept, exercise, told } = action;
       const learning = learningOf(kept.id, exercise, { ...kept, told });
-      return { ...succeeded(state, "open"), open: null, learning, isFinding: false, said: "" };
+      const brought = state.brought + 1;
+      return { ...succeeded(state, "open"), open: null, learning, brought, isFinding: false, said: "" };
     }
     case "open-exercise":
     case "open-attempt":

@@ -82,7 +82,8 @@ function inSightOf(before: Open | null, open: Open): Open {
 }
 
 /** The shelf as somebody comes back to it from a bench. A sample on it is no circuit of the library. */
-function left({ open, shelf }: AppState): Shelf {
+function left({ open, learning, shelf }: AppState): Shelf {
+  if (learning !== null) return { ...shelf, last: opensKey({ exercise: learning.id }) };
   return open === null || open.id === null || open.isTrial ? shelf : { ...shelf, last: opensKey({ id: open.id }) };
 }
 

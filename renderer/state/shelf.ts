@@ -46,8 +46,11 @@ export const EMPTY_SHELF: Shelf = {
   last: null,
 };
 
-/** Key of what opens a circuit, or a sample: it is found by it on the page. */
-export function opensKey(what: { readonly id: string } | { readonly sample: string }): string {
+/** Key of what opens a circuit, a sample or an exercise: it is found by it on the page. */
+export function opensKey(
+  what: { readonly id: string } | { readonly sample: string } | { readonly exercise: string },
+): string {
+  if ("exercise" in what) return `exercise:${what.exercise}`;
   return "id" in what ? `circuit:${what.id}` : `sample:${what.sample}`;
 }
 

@@ -116,5 +116,5 @@ async function learner(page: Page, folder: string, look: Look): Promise<void> {
     await look(`learner's ${view}`);
   }
   await page.getByRole("button", { name: "back to the library" }).click();
-  await expect(page.locator(".library :focus")).toHaveCount(1);
+  await expect(page.locator(".entry-open.is-exercise")).toBeFocused();
 }

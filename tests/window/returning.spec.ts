@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { openSample } from "./acts.ts";
+import { exerciseFile } from "./exerciseFile.ts";
 import { ROOT } from "./machine.ts";
 import { expect, story } from "./story.ts";
 
@@ -109,3 +110,12 @@ story(
       expect((await entry.boundingBox())?.height ?? 1000).toBeLessThan(140);
   },
 );
+
+story("whoever began with the file of an exercise has the keys in the library on the way back", async ({ program }) => {
+  const file = await exerciseFile(program.folder, "4-horn", "low-horn", "W15:open");
+  await program.restart(file);
+  await program.page.locator(".learner-head").waitFor();
+  await program.page.getByRole("button", { name: "back to the library" }).focus();
+  await program.page.keyboard.press("Enter");
+  await expect(program.page.locator(".entry-open.is-exercise")).toBeFocused();
+});
