@@ -44,3 +44,26 @@ story(
     expect(hint.words).toBeLessThanOrEqual(hint.room);
   },
 );
+
+story(
+  "the card that says why stays while the pointer is on it, and goes once it is on neither",
+  async ({ program }) => {
+    const { page } = program;
+    await openSample(page, "Horn");
+    const drawing = page.getByRole("application");
+    const sheet = (await drawing.boundingBox())!;
+    const card = page.getByRole("tooltip");
+    // Across the page, until the pointer rests on a wire.
+    for (let x = sheet.x + 40; !(await card.isVisible()); x += 6) {
+      expect(x).toBeLessThan(sheet.x + sheet.width);
+      await page.mouse.move(x, sheet.y + sheet.height * 0.65);
+      await page.waitForTimeout(220);
+    }
+    const box = (await card.boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2, { steps: 4 });
+    await page.waitForTimeout(1_500);
+    await expect(card).toBeVisible();
+    await page.mouse.move(sheet.x + 5, sheet.y + sheet.height - 5, { steps: 4 });
+    await expect(card).toHaveCount(0);
+  },
+);

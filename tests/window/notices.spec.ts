@@ -32,7 +32,12 @@ story(
     await note.hover();
     await page.clock.runFor(30_000);
     await expect(note).toBeVisible();
+    // The focus holds it as the pointer does.
+    await note.getByRole("button", { name: "Put away" }).focus();
     await page.mouse.move(5, 700);
+    await page.clock.runFor(30_000);
+    await expect(note).toBeVisible();
+    await page.getByRole("searchbox").focus();
     await page.clock.runFor(16_000);
     await expect(note).toHaveCount(0);
   },

@@ -48,25 +48,22 @@ story("at twice the size every page can be reached, however long the title of th
   await expect(page.locator(".find-card")).toBeInViewport({ ratio: 1 });
 });
 
-story(
-  "at twice the size a learner reaches all that stands below the drawing, the verdict too",
-  async ({ program }) => {
-    const { page, folder } = program;
-    const file = await exerciseFile(folder, "4-horn", "low-horn", "W15:open");
-    await program.chooses(file, () => page.keyboard.press("Control+o"));
-    await page.locator(".learner-head").waitFor();
-    await page.setViewportSize({ width: 640, height: 400 });
-    const views = page.getByRole("navigation", { name: "Views" });
-    for (const view of ["Done so far", "On the vehicle", "Verdict"])
-      await views.getByRole("button", { name: view }).click();
-    const wrong = page.getByRole("combobox", { name: /^What is wrong|^What is faulty/ });
-    await wrong.click();
-    await expect(wrong).toBeInViewport({ ratio: 1 });
-    await expect(page.getByRole("button", { name: "Save your hand-in" })).toBeAttached();
-    await page.getByRole("textbox", { name: "Your name" }).click();
-    await expect(page.getByRole("textbox", { name: "Your name" })).toBeInViewport({ ratio: 1 });
-  },
-);
+story("at twice the size a learner reaches all that stands below the drawing, the verdict too", async ({ program }) => {
+  const { page, folder } = program;
+  const file = await exerciseFile(folder, "4-horn", "low-horn", "W15:open");
+  await program.chooses(file, () => page.keyboard.press("Control+o"));
+  await page.locator(".learner-head").waitFor();
+  await page.setViewportSize({ width: 640, height: 400 });
+  const views = page.getByRole("navigation", { name: "Views" });
+  for (const view of ["Done so far", "On the vehicle", "Verdict"])
+    await views.getByRole("button", { name: view }).click();
+  const wrong = page.getByRole("combobox", { name: /^What is wrong|^What is faulty/ });
+  await wrong.click();
+  await expect(wrong).toBeInViewport({ ratio: 1 });
+  await expect(page.getByRole("button", { name: "Save your hand-in" })).toBeAttached();
+  await page.getByRole("textbox", { name: "Your name" }).click();
+  await expect(page.getByRole("textbox", { name: "Your name" })).toBeInViewport({ ratio: 1 });
+});
 
 story(
   "in a small window and at twice the size the drawing keeps its share and every control can be thrown",
