@@ -7,6 +7,7 @@ import { firstPaint } from "./firstPaint.ts";
 import { chooseHost } from "./host/choose.ts";
 import { PicturesProvider } from "./printed/PicturesContext.tsx";
 import { picturesOf } from "./printed/pictures.ts";
+import { watched } from "./report/mishaps.ts";
 import { startPage } from "./startPage.ts";
 import { AppProvider } from "./state/AppContext.tsx";
 import { readAhead } from "./views.tsx";
@@ -17,10 +18,11 @@ z.config({ jitless: true });
 const root = document.querySelector("#app");
 if (!root) throw new Error("broken invariant: the page has no place for the program");
 const host = await chooseHost();
-const store = startPage(host);
+const { store, mishaps } = startPage(host);
 const pictures = picturesOf(
   host,
-  () => new Worker(new URL("./printed/paperWorker.ts", import.meta.url), { type: "module" }),
+  () => watched(new Worker(new URL("./printed/paperWorker.ts", import.meta.url), { type: "module" }), mishaps),
+  mishaps,
 );
 createRoot(root).render(
   <StrictMode>

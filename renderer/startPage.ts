@@ -8,7 +8,7 @@ import { cupboardReaction } from "./instructor/cupboardReaction.ts";
 import { handinsReaction } from "./instructor/handinsReaction.ts";
 import { learnerReaction } from "./learner/errands.ts";
 import { askVehicle } from "./learner/vehicle.ts";
-import { heedMishaps, mishapsOf, watched } from "./report/mishaps.ts";
+import { heedMishaps, type Mishaps, mishapsOf, watched } from "./report/mishaps.ts";
 import { arrangingReaction } from "./state/arranging.ts";
 import { askingReaction } from "./state/asking.ts";
 import { type Autosave, autosave } from "./state/autosave.ts";
@@ -27,8 +27,14 @@ import { windowTitle } from "./words/windowTitle.ts";
 import { workerAsker } from "./workers/asker.ts";
 import { workerDrawer } from "./workers/drawer.ts";
 
+/** A page that runs: its store, and what takes down faults of the program itself. */
+export interface StartedPage {
+  readonly store: AppStore;
+  readonly mishaps: Mishaps;
+}
+
 /** Makes the store of the page and joins it to host, workers, keyboard and system; the one place that knows them all. */
-export function startPage(host: Host): AppStore {
+export function startPage(host: Host): StartedPage {
   const dark = window.matchMedia("(prefers-color-scheme: dark)");
   const saving = autosave(host, later);
   const mishaps = mishapsOf(
@@ -58,7 +64,7 @@ export function startPage(host: Host): AppStore {
     picturingReaction(host, drawer),
     cupboardReaction(host, acts, startDesk),
     handinsReaction(host, acts, startDesk),
-    arrangingReaction(startDrafting),
+    arrangingReaction(() => startDrafting(mishaps)),
     besidesReaction(besides),
     learnerReaction(
       host,
@@ -95,7 +101,7 @@ export function startPage(host: Host): AppStore {
   void firstPaint().then(() => asker.begin());
   // A browser keeps few connections to one host.
   if (host.name === "electron") void listen(host, store, (ms) => new Promise((resolve) => setTimeout(resolve, ms)));
-  return store;
+  return { store, mishaps };
 }
 
 /**

@@ -4,7 +4,7 @@ declare module "elkjs/lib/elk-api.js" {
 
   // biome-ignore lint/style/noDefaultExport: the library has one
   export default class ELK {
-    constructor(options: { readonly workerUrl: string });
+    constructor(options: { readonly workerFactory: () => Worker });
     layout(graph: ElkGraph): Promise<ElkGraph>;
     terminateWorker(): void;
   }

@@ -1,6 +1,7 @@
 import type { ArrangeAnswer, ArrangeQuestion } from "../../core/circuit/arrange.ts";
 import { type Attempt, attemptFrom, refinedAttempt } from "../../core/edit/arranging.ts";
 import type { Bench } from "../../core/edit/bench.ts";
+import { type Trouble, troubleIn } from "../workers/trouble.ts";
 
 /** A layout on its way to be straightened and measured, or the best attempt on its way to be bettered. */
 export interface StraightenAsked {
@@ -9,10 +10,9 @@ export interface StraightenAsked {
   readonly from: { readonly answer: ArrangeAnswer | null } | { readonly best: Attempt | null };
 }
 
-/** The attempt on its way back. `trouble` tells the program's own error. */
-export interface Straightened {
+/** The attempt on its way back, or the program's own error. */
+export interface Straightened extends Partial<Trouble> {
   readonly attempt: Attempt | null;
-  readonly trouble?: string;
 }
 
 self.onmessage = ({ data }: MessageEvent<StraightenAsked>) => {
@@ -24,6 +24,6 @@ function straightened({ bench, question, from }: StraightenAsked): Straightened 
     if ("best" in from) return { attempt: refinedAttempt(bench, question, from.best) };
     return { attempt: attemptFrom(bench, question, from.answer) };
   } catch (error) {
-    return { attempt: null, trouble: error instanceof Error ? error.message : String(error) };
+    return { attempt: null, ...troubleIn(error) };
   }
 }

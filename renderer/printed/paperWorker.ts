@@ -1,4 +1,5 @@
 import { projectionOf } from "../../core/drawing/projection.ts";
+import { type Trouble, troubleIn } from "../workers/trouble.ts";
 import { isStraight, type Lay } from "./lay.ts";
 import { halved, laidDown, type Pixels, treat } from "./pixels.ts";
 
@@ -9,8 +10,8 @@ export interface LayAsked {
   readonly file: Blob;
 }
 
-/** It on its way back: the picture, then halves of it for views further away; none where it could not be decoded. */
-export interface LayAnswered {
+/** It on its way back: the picture, then halves of it for views further away; none where it could not be decoded or the program itself erred. */
+export interface LayAnswered extends Partial<Trouble> {
   readonly number: number;
   readonly levels: readonly ImageBitmap[];
 }
@@ -22,10 +23,22 @@ const LEAST_LEVEL = 300;
 let last: { readonly sha256: string; readonly bitmap: ImageBitmap } | null = null;
 
 self.onmessage = async ({ data: { number, lay, file } }: MessageEvent<LayAsked>) => {
-  const levels = await ready(lay, file).catch(() => []);
-  const answer: LayAnswered = { number, levels };
-  self.postMessage(answer, { transfer: [...levels] });
+  const answer = await answered(number, lay, file);
+  self.postMessage(answer, { transfer: [...answer.levels] });
 };
+
+async function answered(number: number, lay: Lay, file: Blob): Promise<LayAnswered> {
+  try {
+    return { number, levels: await ready(lay, file) };
+  } catch (error) {
+    return { number, levels: [], ...(isUndecoded(error) ? {} : troubleIn(error)) };
+  }
+}
+
+/** A picture that is none is told by the browser in a way of its own (HTML, createImageBitmap). */
+function isUndecoded(error: unknown): boolean {
+  return error instanceof DOMException && error.name === "InvalidStateError";
+}
 
 async function ready(lay: Lay, file: Blob): Promise<readonly ImageBitmap[]> {
   if (last?.sha256 !== lay.sha256) {

@@ -2,6 +2,8 @@ import type { Outcome } from "../../core/base/outcome.ts";
 import type { Picture } from "../../core/circuit/circuit.ts";
 import { base64Of, bytesOf } from "../host/base64.ts";
 import type { Host } from "../host/host.ts";
+import type { Mishaps } from "../report/mishaps.ts";
+import { faultOf, isTrouble } from "../workers/trouble.ts";
 import type { Lay } from "./lay.ts";
 import type { LayAnswered, LayAsked } from "./paperWorker.ts";
 
@@ -32,9 +34,9 @@ const MOST_FILES = 12;
 
 /**
  * Pictures of a host, made ready by a worker that is started when the first is asked for. One is made at a time; of several
- * that wait for the same printed page only the newest is.
+ * that wait for the same printed page only the newest is. What goes wrong in it is noted.
  */
-export function picturesOf(host: Host, start: () => LayPort): Pictures {
+export function picturesOf(host: Host, start: () => LayPort, mishaps: Pick<Mishaps, "note">): Pictures {
   const files = new Map<string, Promise<Outcome<Blob>>>();
   let waiting: readonly Waiting[] = [];
   let now: Waiting | null = null;
@@ -78,6 +80,7 @@ export function picturesOf(host: Host, start: () => LayPort): Pictures {
   const begun = (): LayPort => {
     const made = start();
     made.onmessage = ({ data }) => {
+      if (isTrouble(data)) mishaps.note(faultOf(data), "worker");
       if (data.number === number) end(data.levels.length > 0 ? data.levels : null);
     };
     made.onerror = () => end(null);

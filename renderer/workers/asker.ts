@@ -1,5 +1,6 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { Answered, Answers, Asked, Question } from "./question.ts";
+import { faultOf, isTrouble } from "./trouble.ts";
 
 /** Something that answers questions about a circuit in its own time. */
 export interface Asker {
@@ -60,7 +61,7 @@ export function workerAsker(start: () => WorkerPort): Asker {
     worker = start();
     worker.onmessage = ({ data }) =>
       ended(({ done, failed }) => {
-        if (data.trouble !== undefined) failed(troubleOf(data.trouble, data.at));
+        if (isTrouble(data)) failed(faultOf(data));
         else done(data.answer ?? null);
       });
     worker.onerror = ({ message }) => {
@@ -80,11 +81,4 @@ export function workerAsker(start: () => WorkerPort): Asker {
         next();
       }),
   };
-}
-
-/** The worker's own error, as far as it can be handed over. */
-function troubleOf(said: string, at: string | undefined): Error {
-  const error = new Error(said);
-  if (at !== undefined) error.stack = at;
-  return error;
 }

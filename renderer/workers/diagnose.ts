@@ -1,6 +1,7 @@
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import { answerTo } from "./answer.ts";
 import type { Answered, Asked } from "./question.ts";
+import { troubleIn } from "./trouble.ts";
 
 let kept: Circuit | null = null;
 
@@ -15,7 +16,6 @@ function reply({ number, question }: Asked): Answered {
   try {
     return { number, answer: answerTo(kept, question) };
   } catch (error) {
-    if (!(error instanceof Error)) return { number, trouble: String(error) };
-    return { number, trouble: error.message, ...(error.stack !== undefined && { at: error.stack }) };
+    return { number, ...troubleIn(error) };
   }
 }

@@ -15,6 +15,7 @@ import type { Wiggled, WiggleSheet } from "../../core/diagnose/wiggle.ts";
 import type { Fault } from "../../core/live/fault.ts";
 import type { Observed, Verdict } from "../../core/live/judge.ts";
 import type { PrintedPage, SheetsWanted } from "./sheets.ts";
+import type { Trouble } from "./trouble.ts";
 
 /** What the page asks of the worker. */
 export type Question =
@@ -87,11 +88,8 @@ export interface Asked {
   readonly question: Question;
 }
 
-/** An answer on its way back. `trouble` tells the program's own error. */
-export interface Answered {
+/** An answer on its way back, or the program's own error. */
+export interface Answered extends Partial<Trouble> {
   readonly number: number;
   readonly answer?: Answers[Question["ask"]];
-  readonly trouble?: string;
-  /** Where in the program that was. */
-  readonly at?: string;
 }

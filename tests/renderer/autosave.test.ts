@@ -108,22 +108,6 @@ describe("an open bench", () => {
     expect(calls).toEqual([]);
   });
 
-  test("a page that goes sends its last edit though the save before it was not answered, and nothing twice", async () => {
-    const { store, saving, sent, hold } = await pageWithVents();
-    saving.leave();
-    const answer = hold("circuits.save");
-    store.dispatch(lengthen("4"));
-    await vi.advanceTimersByTimeAsync(SAVE_AFTER_MS);
-    saving.leave();
-    expect(sent("circuits.save")).toHaveLength(1);
-    store.dispatch(lengthen("5"));
-    saving.leave();
-    const [first, last] = sent("circuits.save");
-    expect(lengthOf(last!.circuit)).toBe(5);
-    expect(last).toMatchObject({ version: first!.version, page: first!.page });
-    answer();
-  });
-
   test("flush keeps at once, and with nothing to keep does nothing", async () => {
     const { store, saving, calls } = await pageWithVents();
     await saving.flush();

@@ -164,8 +164,8 @@ describe("pictures made ready", () => {
   function port() {
     const asked: number[] = [];
     const made: LayPort = { onmessage: null, onerror: null, postMessage: ({ number }) => void asked.push(number) };
-    const answer = (levels: readonly ImageBitmap[]) =>
-      made.onmessage?.({ data: { number: asked.at(-1)!, levels } } as MessageEvent);
+    const answer = (levels: readonly ImageBitmap[], trouble = {}) =>
+      made.onmessage?.({ data: { number: asked.at(-1)!, levels, ...trouble } } as MessageEvent);
     return { made, asked, answer };
   }
   const host = (bytes: () => Promise<unknown>): Host => ({ name: "memory", ask: bytes as Host["ask"] });
@@ -175,7 +175,8 @@ describe("pictures made ready", () => {
   it("are fetched once and made one after another; of those that wait for one page only the newest is", async () => {
     const { made, asked, answer } = port();
     const ask = vi.fn(async () => ok({ mime: "image/png", bytes: "" }));
-    const pictures = picturesOf(host(ask), () => made);
+    const note = vi.fn();
+    const pictures = picturesOf(host(ask), () => made, { note });
     const results = [0, 1, 2].map((moved) => pictures.laid(lay(moved), "u1"));
     await vi.waitFor(() => expect(asked).toHaveLength(1));
     answer([bitmap]);
@@ -185,12 +186,19 @@ describe("pictures made ready", () => {
     answer([]);
     expect(await results[2]).toBeNull();
     expect(ask).toHaveBeenCalledTimes(1);
+    expect(note).not.toHaveBeenCalled();
+    // The program's own error is one that a report tells of.
+    const last = pictures.laid(lay(3), "u1");
+    await vi.waitFor(() => expect(asked).toHaveLength(3));
+    answer([], { trouble: "no canvas", at: "at contextOf" });
+    expect(await last).toBeNull();
+    expect(note).toHaveBeenCalledExactlyOnceWith(expect.objectContaining({ message: "no canvas" }), "worker");
   });
 
   it("that cannot be fetched are none, and are asked for again", async () => {
     const { made, asked } = port();
     const ask = vi.fn(async () => refuse("picture-unknown"));
-    const pictures = picturesOf(host(ask), () => made);
+    const pictures = picturesOf(host(ask), () => made, { note: vi.fn() });
     expect(await pictures.laid(lay(0), "u1")).toBeNull();
     expect(codeOf(await pictures.file(SHEET.image.sha256))).toBe("picture-unknown");
     expect(ask).toHaveBeenCalledTimes(2);
