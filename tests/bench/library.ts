@@ -1,5 +1,4 @@
-import { copyFileSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { copyFileSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import Database from "better-sqlite3";
 import { addCircuit } from "../../electron/store/sqlite/circuits.ts";
@@ -10,6 +9,7 @@ import { readCircuit } from "../../schemas/circuit.ts";
 import { lotsOf } from "../lots.ts";
 import { judged } from "./goal.ts";
 import { median, mediansMs } from "./measure.ts";
+import { inRoom } from "./room.ts";
 
 const CIRCUITS = 10_000;
 /** Rows that the library shows at once. */
@@ -24,9 +24,8 @@ const TYPED = ["harrow roof", "ostrel 17", "wip", "m3 rd/bk", "middle vent switc
 const SAMPLES = ["1-roof-vents", "4-horn", "5-blower", "8-wiper"];
 
 /** Times what the library answers to each key of a search against the bare question to its index, by turns. */
-export async function benchLibrary(): Promise<readonly string[]> {
-  const room = mkdtempSync(join(tmpdir(), "wirefathom-bench-"));
-  try {
+export function benchLibrary(): Promise<readonly string[]> {
+  return inRoom(async (room) => {
     const opened = await openStore(room, NOW);
     if (!opened.ok) throw new Error(opened.refusal.code);
     const store = opened.value;
@@ -77,9 +76,7 @@ export async function benchLibrary(): Promise<readonly string[]> {
         limit: 4,
       },
     ]);
-  } finally {
-    rmSync(room, { recursive: true, force: true });
-  }
+  });
 }
 
 function fill(store: Parameters<typeof addCircuit>[0]): void {

@@ -1,18 +1,17 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { judged } from "./goal.ts";
 import { mediansMs } from "./measure.ts";
+import { inRoom } from "./room.ts";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const LIVE = ["live", join(ROOT, "samples", "1-roof-vents.circuit.json"), "--in", "S1=on,S5=open"];
 
 /** Times a whole process of the command line, its bundle made and compiled before, against one of Node that does nothing. */
 export function benchTerminal(): readonly string[] {
-  const room = mkdtempSync(join(tmpdir(), "wirefathom-bench-"));
-  try {
+  return inRoom((room) => {
     const nothing = join(room, "nothing.mjs");
     writeFileSync(nothing, "");
     const ended = (...words: readonly string[]): void => {
@@ -33,7 +32,5 @@ export function benchTerminal(): readonly string[] {
         limit: 12,
       },
     ]);
-  } finally {
-    rmSync(room, { recursive: true, force: true });
-  }
+  });
 }

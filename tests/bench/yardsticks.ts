@@ -1,6 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { LuDecomposition, Matrix } from "ml-matrix";
 import type { Rig } from "../../core/live/rig.ts";
@@ -12,6 +11,7 @@ import { deckOf } from "../reference/deck.ts";
 import { INSTALL, TOLERANCES } from "../reference/ngspice.ts";
 import { presentElements } from "../reference/present.ts";
 import { medianMs } from "./measure.ts";
+import { inRoom } from "./room.ts";
 
 /** Ohms of an open contact in a deck that is timed. */
 const OPEN_OHMS = 1e9;
@@ -36,14 +36,11 @@ function runDeck(file: string): void {
 
 /** Milliseconds of one process of the reference for one operating point of this circuit, from start to end: a median. */
 export function referenceMs(rig: Rig, times = 15): number {
-  const room = mkdtempSync(join(tmpdir(), "wirefathom-bench-"));
-  try {
+  return inRoom((room) => {
     const file = join(room, "bench.cir");
     writeFileSync(file, `${wholeDeckOf(rig)}.options ${TOLERANCES[0]} itl1=500\n.op\n.end\n`);
     return medianMs(() => runDeck(file), { times, mostMs: 4_000, warmMs: 0 });
-  } finally {
-    rmSync(room, { recursive: true, force: true });
-  }
+  });
 }
 
 /** Operating points that the reference is asked for in one process. */
@@ -54,8 +51,7 @@ const ASKED = 40;
  * all solved again. What a process takes that is asked for none is left out.
  */
 export function inProcessMs(rig: Rig): number {
-  const room = mkdtempSync(join(tmpdir(), "wirefathom-bench-"));
-  try {
+  return inRoom((room) => {
     const text = wholeDeckOf(rig);
     const [, altered, ohms] = /^R(\d+) \S+ \S+ (\S+)$/m.exec(text)!;
     const spent = (times: number): number => {
@@ -74,9 +70,7 @@ export function inProcessMs(rig: Rig): number {
     };
     const none = spent(0);
     return (spent(ASKED) - none) / ASKED;
-  } finally {
-    rmSync(room, { recursive: true, force: true });
-  }
+  });
 }
 
 /** Siemens of every element as it stands. */

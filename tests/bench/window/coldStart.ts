@@ -2,8 +2,9 @@ import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { chromium, type Page } from "@playwright/test";
 import { median } from "../measure.ts";
+import { freshFolder } from "../room.ts";
 import { ARGUMENTS, CHROMIUM, WINDOW } from "./browser.ts";
-import { freshFolder, startHost } from "./host.ts";
+import { startHost } from "./host.ts";
 
 const TIMES = 5;
 /** A browser that is still there so long after it was closed, or failed, is ended. */

@@ -1,10 +1,10 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build, isBuilt } from "../../../electron/build.ts";
+
+import { freshFolder } from "../room.ts";
 
 const ROOT = fileURLToPath(new URL("../../..", import.meta.url));
 
@@ -22,13 +22,6 @@ export interface RunningHost {
 /** Builds page and window where the sources are newer, so that no start has to. */
 export async function buildOnce(): Promise<void> {
   if (!isBuilt(ROOT)) await build(ROOT);
-}
-
-/** A fresh folder for a library or a profile; `remove` takes it away. */
-export function freshFolder(): { readonly path: string; remove(): void } {
-  const path = mkdtempSync(join(tmpdir(), "wirefathom-bench-"));
-  // Chromium may still be writing its last lines.
-  return { path, remove: () => rmSync(path, { recursive: true, force: true, maxRetries: 10, retryDelay: 100 }) };
 }
 
 /** Starts the host as `npm start` does, without a screen, with a circuit file or none, and waits until it serves. */

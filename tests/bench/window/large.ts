@@ -4,9 +4,10 @@ import type { Circuit } from "../../../core/circuit/circuit.ts";
 import { addCircuit } from "../../../electron/store/sqlite/circuits.ts";
 import { closeStore, openStore } from "../../../electron/store/sqlite/open.ts";
 import { median } from "../measure.ts";
+import { freshFolder } from "../room.ts";
 import { launch, watchedPage } from "./browser.ts";
 import { gridCircuit } from "./gridCircuit.ts";
-import { freshFolder, startHostOn } from "./host.ts";
+import { startHostOn } from "./host.ts";
 import { parsedAndDrawn, toFirstInk } from "./opening.ts";
 
 const PARTS = 5_000;

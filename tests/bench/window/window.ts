@@ -1,10 +1,11 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser } from "@playwright/test";
+import { freshFolder } from "../room.ts";
 import { launch, still, watchedPage } from "./browser.ts";
 import { type ColdStart, coldStart } from "./coldStart.ts";
 import { gridCircuit } from "./gridCircuit.ts";
-import { buildOnce, freshFolder, startHost } from "./host.ts";
+import { buildOnce, startHost } from "./host.ts";
 import { type Large, openLarge } from "./large.ts";
 import { type Dragged, drag, type Moved, pan, zoom } from "./moves.ts";
 import { type Clicked, redrawBare, throwInStrip } from "./throws.ts";
