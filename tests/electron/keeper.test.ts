@@ -18,6 +18,46 @@ async function rested(keeper: StoreKeeper, isSo: () => Promise<boolean>): Promis
   }
 }
 
+describe("the first day of a library", () => {
+  it("is in a copy once it is closed, for the one of its first start knew of nothing", async () => {
+    const folder = ownFolder();
+    const host = hostOn(folder);
+    value(await host.keeper.store());
+    await rested(host.keeper, async () => (await copiesIn(folder)).length === 1);
+    await got(host, "circuits.create", { circuit: sample("Horn") });
+    host.setNow(new Date(MORNING.getTime() + 3_600_000));
+    await host.keeper.close();
+    expect(await copiesIn(folder)).toHaveLength(2);
+    writeFileSync(join(folder, STORE_FILE), "no library at all".repeat(400));
+    const again = hostOn(folder);
+    expect(titlesIn(value(await again.keeper.store()))).toEqual(["Horn"]);
+    await again.keeper.close();
+  });
+});
+
+describe("a clock that was ahead once", () => {
+  it("does not have what was copied then brought back for what was copied since", async () => {
+    const folder = ownFolder();
+    const host = hostOn(folder);
+    host.setNow(new Date("2031-01-01T08:00:00Z"));
+    const { id } = await got(host, "circuits.create", { circuit: sample("Horn of then") });
+    await host.keeper.close();
+    const again = hostOn(folder);
+    await got(again, "circuits.rename", { id, title: "Horn" });
+    await again.keeper.close();
+    const later = hostOn(folder);
+    later.setNow(NEXT_DAY);
+    value(await later.keeper.store());
+    await rested(later.keeper, async () => (await copiesIn(folder)).some(({ day }) => day === "2026-03-03"));
+    await later.keeper.close();
+    writeFileSync(join(folder, STORE_FILE), "no library at all".repeat(400));
+    const last = hostOn(folder);
+    last.setNow(NEXT_DAY);
+    expect(titlesIn(value(await last.keeper.store()))).toEqual(["Horn"]);
+    await last.keeper.close();
+  });
+});
+
 describe("a library that is left open over midnight", () => {
   it("is copied once on the day that begins, at the first thing that is done on it", async () => {
     const folder = ownFolder();

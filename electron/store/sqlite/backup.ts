@@ -6,6 +6,7 @@ import { type Connection, isOurs, isSound } from "./connect.ts";
 /** Copies that are kept; the oldest goes when one more is made. */
 const KEPT = 10;
 const FOLDER = "copies";
+const DAY_MS = 86_400_000;
 /** A copy that is being made. Always the same name, so that one cut off is written over by the next. */
 const UNDER_WAY = "under-way.part";
 const NAME = /^((\d{4}-\d{2}-\d{2})T(\d{2})(\d{2})(\d{2})Z)-.*\.db$/;
@@ -13,6 +14,7 @@ const NAME = /^((\d{4}-\d{2}-\d{2})T(\d{2})(\d{2})(\d{2})Z)-.*\.db$/;
 /** A copy of the library. */
 export interface Copy {
   readonly path: string;
+  readonly made: Date;
   /** The day it was made, as 2026-01-31. */
   readonly day: string;
   /** The same with the time, on this machine's clock: 2026-01-31, 08:15. */
@@ -29,8 +31,15 @@ export async function copiesIn(folder: string): Promise<readonly Copy[]> {
       const [, stamp, day, hours, minutes, seconds] = NAME.exec(name) ?? [];
       if (stamp === undefined || day === undefined) return [];
       const made = new Date(`${day}T${hours}:${minutes}:${seconds}Z`);
-      return [{ path: join(folder, FOLDER, name), day, time: timeOf(made) }];
+      return [{ path: join(folder, FOLDER, name), made, day, time: timeOf(made) }];
     });
+}
+
+/** Copies in the order in which they are trusted: newest first, and last those of a clock that was ahead, whenever they were made. */
+async function trusted(folder: string, now: Date): Promise<readonly Copy[]> {
+  const copies = await copiesIn(folder);
+  const isAhead = ({ made }: Copy): boolean => made.getTime() > now.getTime() + DAY_MS;
+  return [...copies.filter((copy) => !isAhead(copy)), ...copies.filter(isAhead)];
 }
 
 /**
@@ -52,20 +61,43 @@ export async function makeCopy(connection: Connection, folder: string, now: Date
   } finally {
     await rm(beside, { force: true });
   }
-  const copies = await copiesIn(folder);
+  const copies = await trusted(folder, now);
   for (const { path } of copies.slice(KEPT)) await rm(path, { force: true });
-  return { path, day: stamp.slice(0, 10), time: timeOf(now) };
+  return { path, made: now, day: stamp.slice(0, 10), time: timeOf(now) };
 }
 
-/** Makes today's copy unless there is one. */
+/** Makes today's copy unless there is one; those of a library in which nothing was yet are none. */
 export async function makeDailyCopy(connection: Connection, folder: string, now: Date): Promise<void> {
-  const [newest] = await copiesIn(folder);
-  if (newest?.day !== stampOf(now).slice(0, 10)) await makeCopy(connection, folder, now, "day");
+  const isThere = (await copiesIn(folder)).some(({ day }) => day === stampOf(now).slice(0, 10));
+  if (!isThere || (await isInNoCopy(connection, folder))) await makeCopy(connection, folder, now, "day");
+}
+
+/** True for a library that has circuits of which no copy knows, as on the first day. */
+export async function isInNoCopy(connection: Connection, folder: string): Promise<boolean> {
+  return holdsCircuits(connection) && (await copiesIn(folder)).every(({ path }) => isCopyOfNothing(path));
+}
+
+function holdsCircuits(connection: Connection): boolean {
+  return connection.prepare("SELECT 1 FROM circuits LIMIT 1").get() !== undefined;
+}
+
+/** False too where the copy cannot be read: that is for whoever needs it. */
+function isCopyOfNothing(path: string): boolean {
+  try {
+    const connection = new Database(path, { readonly: true, fileMustExist: true });
+    try {
+      return !holdsCircuits(connection);
+    } finally {
+      connection.close();
+    }
+  } catch {
+    return false;
+  }
 }
 
 /** Copies the newest good copy to a place; null where there is none. The copy itself stays. */
-export async function restoreCopy(folder: string, to: string): Promise<Copy | null> {
-  const copies = await copiesIn(folder);
+export async function restoreCopy(folder: string, to: string, now: Date): Promise<Copy | null> {
+  const copies = await trusted(folder, now);
   const good = copies.find(({ path }) => isGoodCopy(path));
   if (!good) return null;
   await copyFile(good.path, to);

@@ -8,7 +8,7 @@ import { identityOf, writeAnew } from "./away.ts";
 import { stampOf } from "./backup.ts";
 import { emptyBin } from "./circuits.ts";
 import { sqliteLibrary } from "./library.ts";
-import { closeStore, copyOfTheDay, openStore, STORE_FILE, type Store } from "./open.ts";
+import { closeStore, copyOfFirstDay, copyOfTheDay, openStore, STORE_FILE, type Store } from "./open.ts";
 import { sweepPictures } from "./pictures.ts";
 
 /** The keeper of a library in a folder. */
@@ -105,7 +105,9 @@ export function keepStore(folder: string, now: () => Date, person = ""): StoreKe
     close: async () => {
       const opened = await kept.end();
       await chores;
-      if (opened) closeStore(opened);
+      if (!opened) return;
+      await copyOfFirstDay(opened, now());
+      closeStore(opened);
     },
   };
 }

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { type Outcome, ok, type Refusal, refuse } from "../../../core/base/outcome.ts";
 import { isDamage, storeRefusal } from "../failure.ts";
 import type { Upgrade } from "../upgradeStep.ts";
-import { copiesIn, makeCopy, makeDailyCopy } from "./backup.ts";
+import { copiesIn, isInNoCopy, makeCopy, makeDailyCopy } from "./backup.ts";
 import { type Connection, connect, isEmpty, isOurs, isSound } from "./connect.ts";
 import { letGoOfLog, logKeptAside, logPutRight, putRight, putRightBefore } from "./mending/putRight.ts";
 import { isSuspect } from "./mending/suspect.ts";
@@ -73,6 +73,15 @@ export async function copyOfTheDay({ connection, folder, notices }: Store, now: 
   } catch (error) {
     if (!storeRefusal(error, folder)) throw error;
     return refuse("store-no-copy").refusal;
+  }
+}
+
+/** Makes a copy at the end of a library's first day, of which there is none but of an empty one. Where it cannot be made the next start tells. */
+export async function copyOfFirstDay({ connection, folder }: Store, now: Date): Promise<void> {
+  try {
+    if (await isInNoCopy(connection, folder)) await makeCopy(connection, folder, now, "day");
+  } catch (error) {
+    if (!storeRefusal(error, folder)) throw error;
   }
 }
 

@@ -29,7 +29,7 @@ export async function putRight(
   const kept = `${file}.damaged-${stampOf(now)}`;
   const beside = `${file}.part`;
   await removed(beside);
-  const copy = await restoreCopy(folder, beside);
+  const copy = await restoreCopy(folder, beside, now);
   if (!copy && !wasThere) return refuse("store-begun-anew", { kept }).refusal;
   const over = wasThere ? overInto(beside, { folder, file, pattern: copy?.path ?? null }, now, upgrades) : null;
   await flushed(beside);
