@@ -79,20 +79,36 @@ const LOST: Still = { calm: false, moved: [], round: [] };
 function untilStill(rig: Rig): Still {
   // Most throws move nothing else: what remembers the round is made when something does.
   let seen: Map<string, number> | null = null;
-  const history: ReadonlyMap<PartId, string>[] = [];
+  const history: (readonly string[])[] = [];
   for (let pass = 0; pass < MOST_PASSES; pass++) {
     if (!rig.solve().converged) return LOST;
     const moves = wanted(rig);
     if (moves.length === 0) return CALM;
-    const key = spell(rig);
+    const states = statesOfMovable(rig);
+    const key = states.join("|");
     seen ??= new Map();
     const before = seen.get(key);
-    if (before !== undefined) return oneAtATime(rig, history[0]!, history.slice(before));
+    if (before !== undefined) return oneAtATime(rig, allStates(rig, history[0]!), roundOf(rig, history.slice(before)));
     seen.set(key, pass);
-    history.push(rig.statesNow());
+    history.push(states);
     for (const [placed, state] of moves) rig.enter(placed, state);
   }
-  return { calm: false, moved: movers(history), round: history };
+  const round = roundOf(rig, history);
+  return { calm: false, moved: movers(round), round };
+}
+
+/** The states of the parts that move by themselves, in their order: all that changes while a circuit comes to rest. */
+function statesOfMovable({ movable, states }: Rig): readonly string[] {
+  return movable.map(({ part }) => states.get(part.id)!);
+}
+
+/** The states of all parts while those that move stood so. */
+function allStates(rig: Rig, moving: readonly string[]): ReadonlyMap<PartId, string> {
+  return new Map([...rig.statesNow(), ...rig.movable.map(({ part }, at) => [part.id, moving[at]!] as const)]);
+}
+
+function roundOf(rig: Rig, history: readonly (readonly string[])[]): readonly ReadonlyMap<PartId, string>[] {
+  return history.map((moving) => allStates(rig, moving));
 }
 
 /** Relays that race: one moves, all look again. What still goes round this way chatters. */
@@ -107,7 +123,7 @@ function oneAtATime(
   const seen = new Set<string>();
   for (let pass = 0; pass < MOST_PASSES; pass++) {
     if (!rig.solve().converged) return LOST;
-    const key = spell(rig);
+    const key = statesOfMovable(rig).join("|");
     if (seen.has(key)) break;
     seen.add(key);
     const first = wanted(rig)[0];
@@ -135,10 +151,6 @@ function wanted(rig: Rig): readonly (readonly [PlacedPart, string])[] {
     moves.push([placed, next]);
   }
   return moves;
-}
-
-function spell(rig: Rig): string {
-  return rig.movable.map(({ part }) => rig.states.get(part.id)).join("|");
 }
 
 function movers(history: readonly ReadonlyMap<PartId, string>[]): readonly PartId[] {
