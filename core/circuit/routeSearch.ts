@@ -22,7 +22,10 @@ export class RouteSearch {
   private grid: RouteGrid;
   /** What is taken on it: the search goes round that. */
   readonly taken: Taken;
-  /** Cost so far, state before (or -1 - start), and whether settled: one entry a state. */
+  /**
+   * Cost so far, 0 where none is known, state before (or -1 - start), and whether settled: one entry a state. Most are never
+   * come to, and what is never written takes no memory.
+   */
   private readonly cost: Float32Array;
   private readonly before: Int32Array;
   private readonly isDone: Uint8Array;
@@ -46,7 +49,7 @@ export class RouteSearch {
     const nodes = grid.columns * grid.rows;
     this.grid = grid;
     this.taken = new Taken(grid);
-    this.cost = new Float32Array(nodes * 4).fill(NEVER);
+    this.cost = new Float32Array(nodes * 4);
     this.before = new Int32Array(nodes * 4);
     this.isDone = new Uint8Array(nodes * 4);
     this.goalOn = new Uint16Array(nodes);
@@ -115,7 +118,7 @@ export class RouteSearch {
   clear(): void {
     for (let i = 0; i < this.touchedCount; i++) {
       const state = this.touched[i]!;
-      this.cost[state] = NEVER;
+      this.cost[state] = 0;
       this.isDone[state] = 0;
     }
     this.touchedCount = 0;
@@ -159,8 +162,8 @@ export class RouteSearch {
   private open(node: number, x: number, y: number, direction: Direction, cost: number, from: number): void {
     const state = node * 4 + direction;
     const known = this.cost[state]!;
-    if (this.isDone[state] === 1 || cost >= known) return;
-    if (known === NEVER) {
+    if (this.isDone[state] === 1 || (known !== 0 && cost >= known)) return;
+    if (known === 0) {
       this.touched[this.touchedCount++] = state;
       this.seen.addAt(x, y);
     }
