@@ -51,6 +51,7 @@ function goalsOf({ rows, large, start }: WindowFigures): readonly Goal[] {
       OPEN_GOAL,
       OPEN_CEILING,
     ),
+    most("the same, own work of the page alone", large.openOwnMs / large.onceOwnMs, OPEN_GOAL, OPEN_CEILING),
     most(`memory of a page with ${large.parts} parts, MB`, large.megabytes, MEMORY_GOAL, MEMORY_CEILING),
     most("cold start / Chromium with an empty page", start.firstPaintMs / start.emptyMs, START_GOAL, START_CEILING),
   ];
