@@ -170,5 +170,19 @@ function asSentence(complaint: string): string {
     .replace(/^error: /, "")
     .replace(/\s+/g, " ")
     .trim();
-  return `${plain.charAt(0).toUpperCase()}${plain.slice(1)}${/[.?)]$/.test(plain) ? "" : "."}`.replace(/\)$/, ").");
+  const said = `${plain.charAt(0).toUpperCase()}${plain.slice(1)}${/[.?)]$/.test(plain) ? "" : "."}`.replace(
+    /\)$/,
+    ").",
+  );
+  const hint = HINTS.find(([about]) => about.test(plain))?.[1];
+  return hint === undefined ? said : `${said} ${hint}`;
 }
+
+/** Where to read on, by what was complained of. */
+const HINTS: readonly (readonly [RegExp, string])[] = [
+  [/^unknown command/, "--help lists all commands."],
+  [
+    /^(?:unknown option|missing required argument|too many arguments|option .* argument missing)/,
+    "--help behind the command says what it takes.",
+  ],
+];

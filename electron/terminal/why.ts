@@ -1,3 +1,4 @@
+import { refuse } from "../../core/base/outcome.ts";
 import type { Circuit, Wire } from "../../core/circuit/circuit.ts";
 import { parsePoint, partAt, terminalPoint, terminalsOf, wireSideOf } from "../../core/circuit/points.ts";
 import { conditionText } from "../../core/live/condition.ts";
@@ -40,5 +41,7 @@ function pointsAsked(circuit: Circuit, asked: string, wire: Wire | undefined): r
   if (wire) return [wire.from, wire.to];
   const part = partAt(circuit, asked);
   if (part) return terminalsOf(circuit, part).map((terminal) => wireSideOf(circuit, terminalPoint(part, terminal)));
-  return [need(parsePoint(circuit, asked)).id];
+  const point = parsePoint(circuit, asked);
+  if (!point.ok && point.refusal.code === "point-spelling") return need(refuse("why-unknown", { text: asked }));
+  return [need(point).id];
 }

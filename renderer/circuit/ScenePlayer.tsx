@@ -4,6 +4,7 @@ import { AT_START, scrubbed, timeOf } from "../../core/lesson/play.ts";
 import { secondsOf } from "../../core/lesson/scene.ts";
 import { actionOf } from "../class/acts.ts";
 import { playNow } from "../class/lesson.ts";
+import { PlayBar } from "../panels/PlayBar.tsx";
 import { useApp, useAppStore } from "../state/AppContext.tsx";
 import { conditionNow } from "../state/views.ts";
 
@@ -19,32 +20,21 @@ export function ScenePlayer({ circuit }: { readonly circuit: Circuit }) {
     if (action) dispatch(action);
   };
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as this row is
-    <div className="scene-player" role="group" aria-label="Play the scenes">
-      <button type="button" className="button is-low" disabled={play.at === 0} onClick={act("class-back")}>
-        Back
-      </button>
-      <button type="button" className="button is-low" onClick={act("class-play")}>
-        {play.isPlaying ? "Pause" : "Play"}
-      </button>
-      <button
-        type="button"
-        className="button is-low"
-        disabled={play.at >= scenes.length - 1}
-        onClick={act("class-next")}
-      >
-        Next
-      </button>
-      <input
-        type="range"
-        min={0}
-        max={lengths.reduce((sum, length) => sum + length, 0)}
-        step={0.5}
-        value={timeOf(play, lengths)}
-        aria-label="Time in the scenes"
-        aria-valuetext={`Scene ${play.at + 1}: ${scenes[play.at]?.label ?? ""}`}
-        onChange={(event) => dispatch({ do: "play-scenes", play: scrubbed(play, Number(event.target.value), lengths) })}
-      />
-    </div>
+    <PlayBar
+      className="scene-player"
+      label="Play the scenes"
+      back={{ words: "Back", act: play.at === 0 ? null : act("class-back") }}
+      next={{ words: "Next", act: play.at >= scenes.length - 1 ? null : act("class-next") }}
+      isPlaying={play.isPlaying}
+      onPlay={act("class-play")}
+      slider={{
+        label: "Time in the scenes",
+        said: `Scene ${play.at + 1}: ${scenes[play.at]?.label ?? ""}`,
+        at: timeOf(play, lengths),
+        most: lengths.reduce((sum, length) => sum + length, 0),
+        step: 0.5,
+        onChange: (time) => dispatch({ do: "play-scenes", play: scrubbed(play, time, lengths) }),
+      }}
+    />
   );
 }

@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef } from "react";
 import { type Play, passed, paused, played, scrubbed, stepped } from "../../core/lesson/play.ts";
+import { PlayBar } from "../panels/PlayBar.tsx";
 
 /** How often time is told to a route while it plays, ms. */
 const TICK_MS = 250;
@@ -27,37 +28,26 @@ export function RoutePlayer({ count, play, lengths, setPlay, children }: Shown) 
   const step = (by: number) => (): void => setPlay(stepped(play, by, lengths));
   const length = lengths[0] ?? 1;
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as this row is
-    <div className="route-player" role="group" aria-label="Play the route">
-      <button type="button" className="button is-low" disabled={play.at === 0} onClick={step(-1)}>
-        Back a move
-      </button>
-      <button
-        type="button"
-        className="button is-low"
-        onClick={() => setPlay(isPlaying ? paused(play) : played(play, lengths))}
-      >
-        {isPlaying ? "Pause" : "Play"}
-      </button>
-      <button type="button" className="button is-low" disabled={play.at >= count} onClick={step(1)}>
-        Next move
-      </button>
-      <input
-        type="range"
-        min={0}
-        max={count}
-        step={1}
-        value={play.at}
-        aria-label="Move shown"
-        aria-valuetext={`${play.at} of ${count}`}
-        onChange={(event) =>
-          setPlay(scrubbed({ ...play, isPlaying: false }, Number(event.target.value) * length, lengths))
-        }
-      />
+    <PlayBar
+      className="route-player"
+      label="Play the route"
+      back={{ words: "Back a move", act: play.at === 0 ? null : step(-1) }}
+      next={{ words: "Next move", act: play.at >= count ? null : step(1) }}
+      isPlaying={isPlaying}
+      onPlay={() => setPlay(isPlaying ? paused(play) : played(play, lengths))}
+      slider={{
+        label: "Move shown",
+        said: `${play.at} of ${count}`,
+        at: play.at,
+        most: count,
+        step: 1,
+        onChange: (at) => setPlay(scrubbed({ ...play, isPlaying: false }, at * length, lengths)),
+      }}
+    >
       <span className="small route-count">
         {play.at} of {count}
       </span>
       <div className="route-said">{children}</div>
-    </div>
+    </PlayBar>
   );
 }

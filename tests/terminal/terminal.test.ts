@@ -49,6 +49,8 @@ describe("wrong entries", () => {
     ["a fault with a bad number", ["live", VENTS, "--fault", "W13:ohms=many"]],
     ["a fault with a number out of limits", ["live", VENTS, "--fault", "W13:ohms=-4"]],
     ["an unknown point", ["why", VENTS, "S5.9"]],
+    ["nothing of the circuit", ["why", VENTS, "Q99"]],
+    ["a command that is none", ["wy", VENTS]],
     ["a point that is none", ["why", VENTS, "wire thirteen"]],
     ["an unknown connector", ["table", VENTS, "--connector", "X99"]],
     ["an order without a complaint", ["order", VENTS]],

@@ -1,5 +1,7 @@
 /** Sentences about parts, points and wires that do not fit together. */
 export const CIRCUIT_WORDS = {
+  "why-unknown":
+    "There is no wire, part or point {text}; write a wire as W13, a part as M3, a terminal as S5.6, a pin of a plug as X5-6.",
   "point-spelling": "{text} names no point; write a terminal as S5.6 and a cavity as X5-6.",
   "point-part": "There is no part {part}.",
   "point-terminal": "{part} has no terminal {terminal}; it has {terminals}.",
