@@ -1,6 +1,4 @@
-/** Names that Windows keeps for devices. */
-const DEVICES = /^(con|prn|aux|nul|com\d|lpt\d)$/i;
-const LONGEST = 80;
+import { fileStem } from "../core/base/fileName.ts";
 
 /** A name for a file that every system takes, made from a title: `Roof vents.circuit.json`. */
 export function fileNameOf(title: string, ending: string): string {
@@ -9,11 +7,5 @@ export function fileNameOf(title: string, ending: string): string {
     // biome-ignore lint/suspicious/noControlCharactersInRegex: a file name must not hold them
     .replace(/[/\\:*?"<>|\u0000-\u001f\u007f\u200e\u200f\u202a-\u202e\u2066-\u2069]+/g, " ")
     .replace(/\s+/g, " ");
-  // Cut between signs: half of one would be no text.
-  const plain = [...cleaned.toWellFormed()]
-    .slice(0, LONGEST)
-    .join("")
-    .replace(/^[ .]+|[ .]+$/g, "");
-  const name = plain === "" || DEVICES.test(plain) ? `${plain} circuit`.trim() : plain;
-  return `${name}.${ending}`;
+  return `${fileStem(cleaned.toWellFormed())}.${ending}`;
 }

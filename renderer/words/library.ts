@@ -1,3 +1,4 @@
+import { fileStem } from "../../core/base/fileName.ts";
 import type { Circuit } from "../../core/circuit/circuit.ts";
 import type { CircuitRow, SampleRow } from "../../schemas/calls.ts";
 import { BIN_DAYS, LIMITS } from "../../schemas/limits.ts";
@@ -67,10 +68,6 @@ export function copyTitle(title: string): string {
   return title.replace(COPY, "").slice(0, LIMITS.labelLength - sign.length) + sign;
 }
 
-const LONGEST_NAME = 80;
-/** Names that one system keeps for devices, whatever comes after the dot. */
-const DEVICES = /^(con|prn|aux|nul|com\d|lpt\d)$/i;
-
 /** A name for the file of a circuit, made from its title: only letters, figures and signs that every system takes. */
 export function fileNameFor(
   { title }: Pick<Circuit, "title">,
@@ -85,8 +82,7 @@ export function fileNameFor(
     | "txt" = "circuit.json",
 ): string {
   const plain = title.replace(/[^\p{L}\p{M}\p{N} ,()_-]+/gu, " ").replace(/\s+/g, " ");
-  const name = [...plain].slice(0, LONGEST_NAME).join("").trim();
-  return `${name === "" || DEVICES.test(name) ? `${name} circuit`.trim() : name}.${ending}`;
+  return `${fileStem(plain)}.${ending}`;
 }
 
 const MINUTE_MS = 60_000;

@@ -40,6 +40,10 @@ describe("the name of a file", () => {
     ['a<b>:"c"|?*', "a b c.pdf"],
     ["...", "circuit.pdf"],
     ["NUL", "NUL circuit.pdf"],
+    ["con.job", "con circuit.job.pdf"],
+    ["Com\u00b2 .x", "Com\u00b2 circuit .x.pdf"],
+    ["Console", "Console.pdf"],
+    ["\u8eca".repeat(80), `${"\u8eca".repeat(60)}.pdf`],
     ["abc\u202efdp.exe", "abc fdp.exe.pdf"],
   ])("made from %j is %j", (title, name) => expect(fileNameOf(title, "pdf")).toBe(name));
 
@@ -48,6 +52,8 @@ describe("the name of a file", () => {
       fc.property(fc.string({ unit: "binary", maxLength: 300 }), (title) => {
         const name = fileNameOf(title, "circuit.json");
         expect(CALLS["files.save"].argument.safeParse({ name, content: "" }).success).toBe(true);
+        // With what is put behind it while it is written.
+        expect(Buffer.byteLength(`${name}.4194304.part`)).toBeLessThanOrEqual(255);
       }),
       { numRuns: 1_000 },
     );
