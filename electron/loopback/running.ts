@@ -17,9 +17,12 @@ export async function writeLock(folder: string, lock: Lock): Promise<void> {
   await writeFileWhole(join(folder, LOCK), `${JSON.stringify(lock)}\n`, 0o600);
 }
 
-/** Takes the lock away where it is this process's own. */
+/** Takes the lock away where it is this process's own. One that stays, as on a disk that may only be read now, answers nothing. */
 export function removeLock(folder: string): void {
-  if (readLock(folder)?.pid === process.pid) rmSync(join(folder, LOCK), { force: true });
+  if (readLock(folder)?.pid !== process.pid) return;
+  try {
+    rmSync(join(folder, LOCK), { force: true });
+  } catch {}
 }
 
 /**

@@ -7,7 +7,7 @@ import { keepStore } from "../../electron/store/sqlite/keeper.ts";
 import { lookOn } from "../../electron/store/sqlite/onlooker.ts";
 import type { CallName } from "../../schemas/callNames.ts";
 import { send } from "./http.ts";
-import { got, hostOn, MORNING, ownFolder, value } from "./library.ts";
+import { code, got, hostOn, MORNING, ownFolder, value } from "./library.ts";
 import { SAMPLES, sample, sampleText } from "./sample.ts";
 
 async function begun(folder: string, file: string | null = null): Promise<Session> {
@@ -127,6 +127,25 @@ describe("a second start on the same library", () => {
     const third = JSON.parse((await send(port, "/again", asked)).body).address;
     expect(new URL(third).origin).toBe(new URL(second.address).origin);
     expect(await startOf(third)).toMatchObject({ ok: true, value: { count: 1, notices: [] } });
+  });
+
+  it.skipIf(process.platform === "win32")("is told of the other where there is no room to show it", async () => {
+    const folder = ownFolder();
+    await got(hostOn(folder), "circuits.create", { circuit: sample("Horn") });
+    const looking = lookOn(
+      keepStore(folder, () => MORNING),
+      () => MORNING,
+    );
+    onTestFinished(() => looking.close());
+    const { TMPDIR } = process.env;
+    process.env.TMPDIR = join(folder, "nowhere");
+    try {
+      expect(code(await looking.library())).toBe("store-locked");
+    } finally {
+      if (TMPDIR === undefined) delete process.env.TMPDIR;
+      else process.env.TMPDIR = TMPDIR;
+    }
+    expect((await looking.library()).ok).toBe(true);
   });
 
   it("shows what is done in the other a little later", async () => {

@@ -2,6 +2,7 @@ import { copyFileSync, existsSync, mkdtempSync, rmSync, statSync } from "node:fs
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Outcome, ok, refuse } from "../../../core/base/outcome.ts";
+import { storeRefusal } from "../failure.ts";
 import type { Library } from "../library.ts";
 import { sqliteLibrary } from "./library.ts";
 import { commitsLost, readLog } from "./mending/log.ts";
@@ -19,9 +20,20 @@ export interface Snapshot {
   close(): void;
 }
 
-/** A snapshot of a library that another process has open, its newest edits included. Refuses `store-locked` where none can be had. */
+/**
+ * A snapshot of a library that another process has open, its newest edits included. Refuses `store-locked` where none can be had, as where
+ * there is no room for it.
+ */
 export async function snapshotOf(folder: string, now: Date): Promise<Outcome<Snapshot>> {
-  const place = mkdtempSync(join(tmpdir(), "wirefathom-looked-at-"));
+  try {
+    return await snapshotIn(mkdtempSync(join(tmpdir(), "wirefathom-looked-at-")), folder, now);
+  } catch (error) {
+    if (!storeRefusal(error, folder)) throw error;
+    return refuse("store-locked");
+  }
+}
+
+async function snapshotIn(place: string, folder: string, now: Date): Promise<Outcome<Snapshot>> {
   const letGo = (): void => rmSync(place, { recursive: true, force: true, maxRetries: 3 });
   const begun = performance.now();
   try {
