@@ -62,7 +62,7 @@ export class TagMemory {
       turn = place;
       return place;
     });
-    if (places.length === this.tags.length && turn === places.length - 1) return places;
+    if (places.length === this.tags.length && places.every((place, index) => place === index)) return places;
     const kept = new Set(places);
     for (const [index, gone] of this.tags.entries()) {
       if (kept.has(index)) continue;

@@ -77,14 +77,22 @@ describe("a page drawn again", () => {
         fc.constantFrom(undefined, 1, 0.5, 0.2),
         (edits, zoom) => {
           let now: Circuit = circuit;
-          marksOf(now, zoom);
+          // After whatever was drawn of this page before.
+          expect(marksOf(now, zoom)).toEqual(marksOf(unknownPage(now, "p1").circuit, zoom));
           for (const change of edits) {
             now = edited(now, change);
             expect(marksOf(now, zoom)).toEqual(marksOf(unknownPage(now, "p1").circuit, zoom));
           }
         },
       ),
-      { numRuns: trials(10, 200), seed: 5, examples: [[[{ is: "move", which: 6, by: [0, -5] }], undefined]] },
+      {
+        numRuns: trials(10, 200),
+        seed: 5,
+        examples: [
+          [[{ is: "move", which: 6, by: [0, -5] }], undefined],
+          [[{ is: "turn", which: 0 }], 1],
+        ],
+      },
     );
   });
 
