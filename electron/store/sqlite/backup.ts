@@ -147,6 +147,7 @@ export function stampOf(now: Date): string {
 /** A moment as a person reads it on this machine's clock: 2026-01-31, 08:15. */
 function timeOf(moment: Date): string {
   const two = (number: number): string => String(number).padStart(2, "0");
-  const day = `${moment.getFullYear()}-${two(moment.getMonth() + 1)}-${two(moment.getDate())}`;
-  return `${day}, ${two(moment.getHours())}:${two(moment.getMinutes())}`;
+  // Joined so that no line ends in the middle of it.
+  const day = [moment.getFullYear(), two(moment.getMonth() + 1), two(moment.getDate())].join("\u2011");
+  return `${day},\u00a0${two(moment.getHours())}:${two(moment.getMinutes())}`;
 }
