@@ -175,7 +175,7 @@ describe("a save that fails", () => {
     store.dispatch(KEY_ON);
     await vi.advanceTimersByTimeAsync(SAVE_AFTER_MS);
     expect(store.getState().notices.map(({ words }) => words)).toEqual([
-      "The disk is full, so the last change was not kept. Make room, then change anything to save again.",
+      "The disk is full, so the last change was not kept. Make room: what is on the bench is kept by itself then.",
     ]);
   });
 

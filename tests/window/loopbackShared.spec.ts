@@ -46,9 +46,8 @@ test.beforeAll(async () => {
 });
 test.afterAll(() => server.close());
 
-test("two benches on one library: each sees the other's circuits, and one changed twice at once is kept twice", async ({
-  browser,
-}) => {
+/** The benches of two people on a fresh shared library, with the same circuit open on both. */
+async function bothAtTheHorn(browser: Browser) {
   const library = server.newDatabase();
   const ann = await benchOf(browser, "ann", library, HORN);
   await expect(ann.page).toHaveTitle(/Horn/);
@@ -57,6 +56,13 @@ test("two benches on one library: each sees the other's circuits, and one change
   await ben.page.locator(".entry-open").first().click();
   await expect(ben.page).toHaveTitle(/Horn/);
   for (const { page } of [ann, ben]) await openView(page, "Circuit");
+  return { library, ann, ben };
+}
+
+test("two benches on one library: each sees the other's circuits, and one changed twice at once is kept twice", async ({
+  browser,
+}) => {
+  const { ann, ben } = await bothAtTheHorn(browser);
 
   // Told before anything is lost or parted, and shown by a press.
   await retitle(ann.page, "Horn of ann");
@@ -91,13 +97,7 @@ test("two benches on one library: each sees the other's circuits, and one change
 test("a page is closed right after a change that met another's: both are there, each once, and what was done last", async ({
   browser,
 }) => {
-  const library = server.newDatabase();
-  const ann = await benchOf(browser, "ann", library, HORN);
-  await expect(ann.page).toHaveTitle(/Horn/);
-  const ben = await benchOf(browser, "ben", library, null);
-  await ben.page.locator(".entry-open").first().click();
-  await expect(ben.page).toHaveTitle(/Horn/);
-  for (const { page } of [ann, ben]) await openView(page, "Circuit");
+  const { library, ann, ben } = await bothAtTheHorn(browser);
   await retitle(ben.page, "Horn of ben");
   await expect(notes(ann.page)).toContainText("ben changed");
 

@@ -4,7 +4,8 @@ export const LIBRARY_WORDS: Readonly<Record<string, string>> = {
   "store-read-only": "The library in {folder} may not be written. Allow it, then try again.",
   "store-unwritable": "The library in {folder} cannot be read or written: the disk reports a fault.",
   "store-no-folder": "There is no place for the library: {folder} cannot be made.",
-  "store-full": "The disk is full, so the last change was not kept. Make room, then change anything to save again.",
+  "store-full":
+    "The disk is full, so the last change was not kept. Make room: what is on the bench is kept by itself then.",
   "store-damaged": "The library was found damaged. Start Wirefathom again: it then goes back to its newest good copy.",
   "store-closed": "Wirefathom is ending; nothing more is kept.",
   "store-newer": "The library was written by a newer Wirefathom ({newest}). Start that one; this one changes nothing.",
