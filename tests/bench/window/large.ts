@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import type { Browser } from "@playwright/test";
+import type { Browser, Page } from "@playwright/test";
 import type { Circuit } from "../../../core/circuit/circuit.ts";
 import { addCircuit } from "../../../electron/store/sqlite/circuits.ts";
 import { closeStore, openStore } from "../../../electron/store/sqlite/open.ts";
@@ -12,8 +12,9 @@ import { parsedAndDrawn, toFirstInk } from "./opening.ts";
 
 const PARTS = 5_000;
 const TIMES = 3;
-/** The worker that drew the library's small picture is let go when it has had nothing to do for ten seconds. */
-const WORKER_GONE_MS = 11_000;
+/** The worker that draws small pictures of the library is let go some seconds after its last; it is looked for so often. */
+const LOOKS = 120;
+const LOOK_MS = 500;
 const NOW = new Date("2026-03-02T08:00:00Z");
 
 /** What a circuit of 5,000 parts came to in the page: medians of browsers that had opened nothing before. */
@@ -69,7 +70,7 @@ async function opened(circuit: Circuit): Promise<Pick<Large, "openMs" | "openOwn
     // The library draws its small picture first: that is not what is measured.
     await page.locator(".entry .picture svg").waitFor({ state: "attached" });
     const { wallMs: openMs, ownMs: openOwnMs } = await toFirstInk(browser, page, ".entry-open");
-    await page.waitForTimeout(WORKER_GONE_MS);
+    await pictureWorkerGone(page);
     await (await page.context().newCDPSession(page)).send("HeapProfiler.collectGarbage");
     return { openMs, openOwnMs, megabytes: megabytesOf(await pageProcess(browser)) };
   } finally {
@@ -77,6 +78,13 @@ async function opened(circuit: Circuit): Promise<Pick<Large, "openMs" | "openOwn
     await host.stop();
     folder.remove();
   }
+}
+
+/** Its memory is the library's, not that of the circuit that is open. */
+async function pictureWorkerGone(page: Page): Promise<void> {
+  const isThere = (): boolean => page.workers().some((worker) => worker.url().includes("/pictures-"));
+  for (let look = 0; look < LOOKS && isThere(); look++) await page.waitForTimeout(LOOK_MS);
+  if (isThere()) throw new Error("the worker that draws small pictures is still there");
 }
 
 /** Number of the process of the page: of those that show pages, the one that has worked most. */
