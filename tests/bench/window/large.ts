@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Page } from "@playwright/test";
+import type { Browser } from "@playwright/test";
 import type { Circuit } from "../../../core/circuit/circuit.ts";
 import { addCircuit } from "../../../electron/store/sqlite/circuits.ts";
 import { closeStore, openStore } from "../../../electron/store/sqlite/open.ts";
@@ -12,9 +12,9 @@ import { parsedAndDrawn, toFirstInk } from "./opening.ts";
 
 const PARTS = 5_000;
 const TIMES = 3;
-/** The worker that draws small pictures of the library is let go some seconds after its last; it is looked for so often. */
-const LOOKS = 120;
-const LOOK_MS = 500;
+/** The worker of the library's small pictures is let go some seconds after its last, and other workers collect theirs when they rest. */
+const LOOKS = 10;
+const LOOK_MS = 3_000;
 const NOW = new Date("2026-03-02T08:00:00Z");
 
 /** What a circuit of 5,000 parts came to in the page: medians of browsers that had opened nothing before. */
@@ -27,7 +27,10 @@ export interface Large {
   /** Parsing the circuit's JSON and drawing the same marks once, in a page that does nothing else: by the clock, and its own. */
   readonly onceMs: number;
   readonly onceOwnMs: number;
-  /** What the page's process then holds, garbage collected, its share of what it has in common with others counted in, megabytes. */
+  /**
+   * The least that the page's process holds in the half minute after, garbage collected, its share of what it has in common with
+   * others counted in, megabytes.
+   */
   readonly megabytes: number;
 }
 
@@ -70,21 +73,18 @@ async function opened(circuit: Circuit): Promise<Pick<Large, "openMs" | "openOwn
     // The library draws its small picture first: that is not what is measured.
     await page.locator(".entry .picture svg").waitFor({ state: "attached" });
     const { wallMs: openMs, ownMs: openOwnMs } = await toFirstInk(browser, page, ".entry-open");
-    await pictureWorkerGone(page);
-    await (await page.context().newCDPSession(page)).send("HeapProfiler.collectGarbage");
-    return { openMs, openOwnMs, megabytes: megabytesOf(await pageProcess(browser)) };
+    const looks: number[] = [];
+    for (let look = 0; look < LOOKS; look++) {
+      await page.waitForTimeout(LOOK_MS);
+      await (await page.context().newCDPSession(page)).send("HeapProfiler.collectGarbage");
+      looks.push(megabytesOf(await pageProcess(browser)));
+    }
+    return { openMs, openOwnMs, megabytes: Math.min(...looks) };
   } finally {
     await browser.close();
     await host.stop();
     folder.remove();
   }
-}
-
-/** Its memory is the library's, not that of the circuit that is open. */
-async function pictureWorkerGone(page: Page): Promise<void> {
-  const isThere = (): boolean => page.workers().some((worker) => worker.url().includes("/pictures-"));
-  for (let look = 0; look < LOOKS && isThere(); look++) await page.waitForTimeout(LOOK_MS);
-  if (isThere()) throw new Error("the worker that draws small pictures is still there");
 }
 
 /** Number of the process of the page: of those that show pages, the one that has worked most. */
