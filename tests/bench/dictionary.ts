@@ -6,6 +6,7 @@ import { Rig } from "../../core/live/rig.ts";
 import { circuitsOf } from "./circuits.ts";
 import { dictionaryOf, fill, numbersIn } from "./dictionaryOf.ts";
 import type { Share } from "./dictionaryWorker.ts";
+import { judged } from "./goal.ts";
 import { median, medianMs } from "./measure.ts";
 import { referenceMs } from "./yardsticks.ts";
 
@@ -72,10 +73,6 @@ async function sharedMs(circuit: Circuit, bytes: number): Promise<number> {
   return median(spent);
 }
 
-/** A dictionary may take this many processes on one thread, and this many on all cores. */
-const ALONE_CEILING = 3;
-const SHARED_CEILING = 1.5;
-
 /** Times a whole dictionary of 150 faults in 16 states, all outputs, against one process of the reference. */
 export async function benchDictionary(): Promise<readonly string[]> {
   const rows: Row[] = [];
@@ -91,14 +88,20 @@ export async function benchDictionary(): Promise<readonly string[]> {
       "on all cores / process": (sharedMs / processMs).toFixed(2),
     })),
   );
-  return [
-    tooDear("a dictionary", median(rows.map(({ aloneMs, processMs }) => aloneMs / processMs)), ALONE_CEILING),
-    tooDear("on all cores it", median(rows.map(({ sharedMs, processMs }) => sharedMs / processMs)), SHARED_CEILING),
-  ].flat();
-}
-
-function tooDear(what: string, ratio: number, ceiling: number): readonly string[] {
-  return ratio <= ceiling
-    ? []
-    : [`${what} takes ${ratio.toFixed(2)} processes of the reference, at most ${ceiling} are allowed`];
+  return judged([
+    {
+      name: "a dictionary / a process of the reference",
+      figure: median(rows.map(({ aloneMs, processMs }) => aloneMs / processMs)),
+      best: "most",
+      goal: 3,
+      limit: 4,
+    },
+    {
+      name: "a dictionary on all cores / the same",
+      figure: median(rows.map(({ sharedMs, processMs }) => sharedMs / processMs)),
+      best: "most",
+      goal: 1.5,
+      limit: 2.5,
+    },
+  ]);
 }

@@ -14,7 +14,7 @@ const SMALL = 0.2;
 
 /** What opening may cost of reading and painting, and laying again of it: the goals, and where the run fails. */
 const OPEN_GOAL = 5;
-const OPEN_CEILING = 60;
+const OPEN_CEILING = 16;
 const AGAIN_CEILING = 12;
 
 interface Row {

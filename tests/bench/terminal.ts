@@ -29,7 +29,7 @@ export function benchTerminal(): readonly string[] {
         figure: liveMs / emptyMs,
         best: "most",
         goal: 4,
-        limit: 12,
+        limit: 8,
       },
     ]);
   });
