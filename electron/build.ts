@@ -3,6 +3,7 @@ import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statS
 import { basename, join } from "node:path";
 import { fontFaces, TYPE_STYLE } from "../core/drawing/svg.ts";
 import { buildTerminal } from "./launch/bundle.ts";
+import { withoutJsonSchema } from "./launch/withoutJsonSchema.ts";
 import { noticeOf, packagesSeen, type ThirdParty, thirdParties } from "./licences.ts";
 import { embeddedFonts, fontPaths, OWN_FONTS, smallFaces } from "./print/fonts.ts";
 import { EXERCISE_SCRIPT, EXERCISE_STYLE, SCRIPT, STYLE, TAKE_HOME } from "./print/takeHome.ts";
@@ -55,8 +56,8 @@ export async function buildPage(root: string, seen: Set<string> = new Set()): Pr
   await vite.build({
     configFile: join(root, "renderer", "vite.config.ts"),
     logLevel: "warn",
-    plugins: [packagesSeen(seen)],
-    worker: { plugins: () => [packagesSeen(seen)] },
+    plugins: [packagesSeen(seen), withoutJsonSchema()],
+    worker: { plugins: () => [packagesSeen(seen), withoutJsonSchema()] },
   });
 }
 
@@ -76,7 +77,7 @@ export async function buildWindow(
       platform: "node",
       external: ["electron", "better-sqlite3", ...BUILDERS],
       resolve: WITHOUT,
-      plugins: [packagesSeen(seen)],
+      plugins: [packagesSeen(seen), withoutJsonSchema()],
       output: { file: join(out, `${name}.cjs`), format: "cjs", codeSplitting: false },
       logLevel: "warn",
     });
@@ -101,7 +102,7 @@ export async function buildTakeHome(
     await bundle({
       input: join(root, "renderer", "takehome", input),
       platform: "browser",
-      plugins: [packagesSeen(held)],
+      plugins: [packagesSeen(held), withoutJsonSchema()],
       output: { file: join(out, script), format: "iife", minify: true, codeSplitting: false },
       logLevel: "warn",
     });

@@ -1,5 +1,6 @@
 import { readdirSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
+import { withoutJsonSchema } from "./withoutJsonSchema.ts";
 
 /** Earlier bundles that stay: a program that still runs from one loads some of it late. */
 const KEPT = 2;
@@ -19,6 +20,7 @@ export async function buildTerminal(root: string): Promise<void> {
     platform: "node",
     external: OUTSIDE,
     resolve: { alias: { "pg-native": false } },
+    plugins: [withoutJsonSchema()],
     output: {
       dir: join(bundles, folder),
       format: "cjs",

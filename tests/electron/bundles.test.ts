@@ -7,15 +7,7 @@ import { ROOT } from "./sample.ts";
 /** What is run of the built program: pages, scripts and styles, of every host and of take-home pages. */
 const RUN = /\.(?:c?js|mjs|html|css|svg)$/;
 /** Names of formats that look like addresses; nobody goes there. */
-const NAMESPACES = [
-  "json-schema.org",
-  "ns.adobe.com",
-  "purl.org",
-  "www.aiim.org",
-  "www.eclipse.org",
-  "www.w3.org",
-  "www.xfa.org",
-];
+const NAMESPACES = ["ns.adobe.com", "purl.org", "www.aiim.org", "www.eclipse.org", "www.w3.org", "www.xfa.org"];
 /** Places where a fault of a package, a licence or a remark says more is to be read. */
 const TO_READ = [
   "bugs.webkit.org",
