@@ -2,7 +2,7 @@ import { type FocusEvent, useCallback, useEffect, useRef } from "react";
 
 /** What keeps a card from leaving: a pointer over it, or the focus in it. */
 export interface Stay {
-  onPointerEnter(): void;
+  onPointerOver(): void;
   onPointerLeave(): void;
   onFocus(): void;
   onBlur(event: FocusEvent): void;
@@ -30,7 +30,8 @@ export function useLeaving(afterMs: number | null, leave: () => void): Stay {
     count();
   };
   return {
-    onPointerEnter: () => hold("pointer", true),
+    // Not of its entering: of a pointer that comes from what has just been taken away, React tells none.
+    onPointerOver: () => hold("pointer", true),
     onPointerLeave: () => hold("pointer", false),
     onFocus: () => hold("focus", true),
     onBlur: (event) => {
