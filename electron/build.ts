@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { fontFaces, TYPE_STYLE } from "../core/drawing/svg.ts";
-import { buildTerminal } from "./launch/bundle.ts";
+import { buildTerminal, WITHOUT } from "./launch/bundle.ts";
 import { withoutJsonSchema } from "./launch/withoutJsonSchema.ts";
 import { noticeOf, packagesSeen, type ThirdParty, thirdParties } from "./licences.ts";
 import { embeddedFonts, fontPaths, OWN_FONTS, smallFaces } from "./print/fonts.ts";
@@ -20,9 +20,6 @@ const BUNDLES = [
   ["printer", "print/printer.ts"],
   ["terminal", "terminal/process.ts"],
 ] as const;
-
-/** What the client of PostgreSQL could use in place of its own code, and here never does. */
-const WITHOUT = { alias: { "pg-native": false } } as const;
 
 /** True where what is built was built from the sources as they are; a packed program has none, and is built. */
 export function isBuilt(root: string): boolean {

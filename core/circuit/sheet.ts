@@ -1,9 +1,8 @@
-import { remember } from "../base/memo.ts";
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import type { Drawing, Mark } from "../drawing/mark.ts";
 import { type Bounds, boundsOf } from "../drawing/measure.ts";
 import { bannerMarks, frameMarks } from "./sheetFrame.ts";
-import { layoutOf, type SheetLayout } from "./sheetLayout.ts";
+import { layoutOf, type SheetLayout, stillMarks } from "./sheetLayout.ts";
 import { legendMarks } from "./sheetLegend.ts";
 import { SheetMemory } from "./sheetMemory.ts";
 import { FROM_SYMBOL, type SheetRoom } from "./sheetRoom.ts";
@@ -67,20 +66,12 @@ function drawingMarks(setup: SheetSetup, layout: SheetLayout, memory: SheetMemor
     memory.current.currentMarks(wires, written, altered),
     symbols.others,
     rays,
-    stillOf(layout),
+    stillMarks(layout),
     standing,
     tags.marks,
     list,
   );
 }
-
-/** Words, loose ends, terminals and names, which are the same in every state. */
-const stillOf = remember(({ words, loose, terminals, names }: SheetLayout): readonly Mark[] => [
-  ...words,
-  ...loose.flatMap(({ marks }) => marks),
-  ...terminals,
-  ...[...names.values()].flat(),
-]);
 
 function withTaken(room: SheetRoom, boxes: readonly Bounds[]): SheetRoom {
   for (const box of boxes) room.take(box);

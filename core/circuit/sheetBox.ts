@@ -1,7 +1,7 @@
 import { type Outcome, ok, refuse } from "../base/outcome.ts";
 import { type Bounds, boundsOfAll } from "../drawing/measure.ts";
 import { sheetOf } from "./sheet.ts";
-import { layoutOf } from "./sheetLayout.ts";
+import { layoutOf, stillMarks } from "./sheetLayout.ts";
 import { type SheetRequest, setUpSheet } from "./sheetSetup.ts";
 import { layWires } from "./sheetWireLaying.ts";
 import { dotMarks, lineMarks } from "./sheetWireMarks.ts";
@@ -21,17 +21,14 @@ export function sheetBox(asked: Asked): Outcome<Bounds | undefined> {
     const sheet = sheetOf({ ...asked, framed: false });
     return sheet.ok ? ok(boundsOfAll(sheet.value.marks)) : sheet;
   }
-  const { ways, words, loose, terminals, names } = layoutOf(asked, page);
-  const wires = layWires(setup, ways);
+  const layout = layoutOf(asked, page);
+  const wires = layWires(setup, layout.ways);
   return ok(
     boundsOfAll([
       ...setup.parts.flatMap(({ shape }) => shape.marks),
       ...lineMarks(setup, wires),
       ...dotMarks(wires),
-      ...words,
-      ...loose.flatMap(({ marks }) => marks),
-      ...terminals,
-      ...[...names.values()].flat(),
+      ...stillMarks(layout),
     ]),
   );
 }

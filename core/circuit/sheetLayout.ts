@@ -44,6 +44,14 @@ export interface SheetLayout {
   readonly memory: SheetMemory;
 }
 
+/** Words, loose ends, terminals and names, which are the same in every state. */
+export const stillMarks = remember(({ words, loose, terminals, names }: SheetLayout): readonly Mark[] => [
+  ...words,
+  ...loose.flatMap(({ marks }) => marks),
+  ...terminals,
+  ...[...names.values()].flat(),
+]);
+
 /** How far words keep from the middle of wires, letters and the whole of their line. */
 const FROM_WIRE: GridUnits = 0.36;
 const LINE_FROM_WIRE: GridUnits = 0.12;

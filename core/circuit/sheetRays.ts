@@ -4,7 +4,7 @@ import { type Bounds, boundsOf, boundsOfAll } from "../drawing/measure.ts";
 import type { Doing } from "../parts/kind.ts";
 import type { Altered } from "./sheetAltered.ts";
 import { ListsAgain } from "./sheetLists.ts";
-import type { SheetRoom } from "./sheetRoom.ts";
+import { NO_BOX, type SheetRoom } from "./sheetRoom.ts";
 import type { SheetPart, SheetSetup } from "./sheetSetup.ts";
 
 /** Rays stand off the circle of the lamp by so much, and are so long. */
@@ -14,7 +14,6 @@ const LENGTH: GridUnits = 0.7;
 const DEGREES = [22.5, 67.5, 112.5, 157.5, 202.5, 247.5, 292.5, 337.5];
 /** Of a lamp that burns dim every other ray is drawn. */
 const DIM_STEP = 2;
-const NOWHERE: Bounds = { left: 0, top: 0, right: 0, bottom: 0 };
 
 /** The rays of one lamp, and all that they rest on. */
 interface Rays {
@@ -51,10 +50,10 @@ function raysOf(part: SheetPart, doing: Rays["doing"], room: SheetRoom): Rays {
   const isLit = doing === "on" || doing === "flashing" || doing === "dim";
   const bulbs = isLit ? bulbsOf(part) : [];
   // Of two filaments the part does not say which one burns: the word beside it must do.
-  if (bulbs.length !== 1) return { part, doing, marks: [], reach: NOWHERE };
+  if (bulbs.length !== 1) return { part, doing, marks: [], reach: NO_BOX };
   const degrees = doing === "dim" ? DEGREES.filter((_, index) => index % DIM_STEP === 0) : DEGREES;
   const rays = degrees.map((turn) => rayOf(bulbs[0]!, turn, part.part.id));
-  const reach = boundsOfAll(rays) ?? NOWHERE;
+  const reach = boundsOfAll(rays) ?? NO_BOX;
   return { part, doing, marks: rays.filter((ray) => room.isFree(boundsOf(ray))), reach };
 }
 

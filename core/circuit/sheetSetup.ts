@@ -101,7 +101,7 @@ export interface SheetSetup extends Pick<SheetPage, "spots" | "wires" | "wiresAt
 }
 
 /** Places the symbols of a page, each as it stands now; those that stand as they did when `stood` was last asked come from there. */
-export function setUpSheet(request: SheetRequest, page: Page, stood: StoodMemory | null = null): SheetSetup {
+export function setUpSheet(request: SheetRequest, page: Page, stood = new StoodMemory()): SheetSetup {
   const { circuit, live = null, putIn = "", look = "iec", printScale = 1, zoom, far } = request;
   const near = zoom === undefined ? printedAt(printScale) : zoomedTo(zoom);
   const sight = far === undefined || zoom === undefined ? near : farTo(zoom, far.pixels);
@@ -116,7 +116,7 @@ export function setUpSheet(request: SheetRequest, page: Page, stood: StoodMemory
     area: far ? { ...area, outer: far.seen, frame: far.seen } : area,
     sight,
     types: sight.types,
-    parts: (stood ?? new StoodMemory()).stand(parts, live, sight),
+    parts: stood.stand(parts, live, sight),
     named: far?.named ?? null,
     spots,
     wires,

@@ -143,7 +143,7 @@ class Search {
 
   outcome(): Pick<Settled, "marks" | "taken" | "tried" | "placed" | "reach"> {
     const { marks, taken, tried, placed } = this;
-    return { marks, taken, tried, placed, reach: tried.length === 0 ? NOWHERE : this.reach };
+    return { marks, taken, tried, placed, reach: this.reach };
   }
 
   /** The first form at the first place that is free for it, taken in the room; false where there is none. */
@@ -194,4 +194,3 @@ class Search {
     }
   }
 }
-const NOWHERE: Bounds = { left: 0, top: 0, right: 0, bottom: 0 };

@@ -7,6 +7,9 @@ const KEPT = 2;
 /** What this bundle does not hold: machine code, what only builds, and the large one that only a PDF needs. */
 const OUTSIDE = ["better-sqlite3", "electron", "pdfkit", "rolldown", "vite"];
 
+/** What the client of PostgreSQL could use in place of its own code, and here never does. */
+export const WITHOUT = { alias: { "pg-native": false } } as const;
+
 /**
  * Bundles the command line, the start of the window with it, into a folder of its own under `out/terminal`, and then makes it the
  * newest: `newest.json` names it and each file that it was made of, with its size and time. Several may do so at once.
@@ -19,7 +22,7 @@ export async function buildTerminal(root: string): Promise<void> {
     input: join(root, "electron", "terminal", "process.ts"),
     platform: "node",
     external: OUTSIDE,
-    resolve: { alias: { "pg-native": false } },
+    resolve: WITHOUT,
     plugins: [withoutJsonSchema()],
     output: {
       dir: join(bundles, folder),

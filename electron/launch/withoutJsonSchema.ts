@@ -1,7 +1,7 @@
 import type { Plugin } from "rolldown";
 
 /** Where the validator writes its shapes as JSON Schema, which it carries along with every shape. */
-const WRITERS = /\/zod\/v4\/core\/(?:to-json-schema|json-schema-processors)\.js$/;
+const WRITERS = /[\\/]zod[\\/]v4[\\/]core[\\/](?:to-json-schema|json-schema-processors)\.js$/;
 const NAMES = /^export (?:const|function) (\w+)|^export \{ \w+ as (\w+) \}/gm;
 
 /**

@@ -1,9 +1,9 @@
-import type { Millimetres } from "../../core/base/units.ts";
 import type { LineMark, Spot } from "../../core/drawing/mark.ts";
 import { millimetresOf } from "../../core/drawing/scale.ts";
 import type { Ground } from "./halos.ts";
-import { fittedPaints, isSame, type Painted, type PaintedMark } from "./painted.ts";
+import { fittedPaints, isOff, isSame, type Painted, type PaintedMark } from "./painted.ts";
 import { paintOn } from "./paintOn.ts";
+import { paperBox } from "./viewport.ts";
 
 /** How long a thrown blade turns to its new place, milliseconds. */
 export const TURN_MS = 200;
@@ -33,15 +33,12 @@ export function turningIn(painted: Painted): Turning {
 }
 
 /** The rings of the part of a blade that the blade may turn over: those within twice its length. */
-function ringsAt({ marks, boxes }: Painted, { mark, from }: TurningBlade): readonly PaintedMark[] {
+function ringsAt(painted: Painted, { mark, from }: TurningBlade): readonly PaintedMark[] {
   const foot = mark.spots[0]!;
   const reach = 2 * Math.max(lengthOf(foot, from), lengthOf(foot, mark.spots.at(-1)!));
-  const [x, y, far] = [foot.x, foot.y, reach].map(millimetresOf) as [Millimetres, Millimetres, Millimetres];
-  return marks.filter((ring, index) => {
-    const at = 4 * index;
-    const isFar =
-      boxes[at]! > x + far || boxes[at + 2]! < x - far || boxes[at + 1]! > y + far || boxes[at + 3]! < y - far;
-    return !isFar && ring.mark.of === mark.of && "role" in ring.mark && ring.mark.role === "terminal";
+  const near = paperBox({ left: foot.x, top: foot.y, right: foot.x, bottom: foot.y }, millimetresOf(reach));
+  return painted.marks.filter(({ mark: ring }, index) => {
+    return !isOff(painted, index, near) && ring.of === mark.of && "role" in ring && ring.role === "terminal";
   });
 }
 

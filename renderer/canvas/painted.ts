@@ -90,6 +90,16 @@ export function painted(
 /** Edges of a box. */
 const EDGES = 4;
 
+/** Whether the box of a mark, by its number, lies off another one. Read from one row of numbers, for a page has far more marks than are near anything. */
+export function isOff(
+  { boxes }: Pick<Painted, "boxes">,
+  index: number,
+  { left, top, right, bottom }: PaperBox,
+): boolean {
+  const at = EDGES * index;
+  return boxes[at]! > right || boxes[at + 2]! < left || boxes[at + 1]! > bottom || boxes[at + 3]! < top;
+}
+
 /** Marks that are the very same objects in two drawings: so many from `at` in the one and `from` in the other. */
 interface Run {
   readonly at: number;

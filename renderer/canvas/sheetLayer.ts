@@ -1,7 +1,7 @@
 import { Layer } from "konva/lib/Layer.js";
 import { Shape } from "konva/lib/Shape.js";
 import { type Dimming, inkShare } from "./dimming.ts";
-import type { Painted, PaintedMark } from "./painted.ts";
+import { isOff, type Painted, type PaintedMark } from "./painted.ts";
 import { Strokes } from "./paintOn.ts";
 import { Tiles } from "./tiles.ts";
 import { type PaperBox, type Pixel, type Size, seenBox, type Viewport } from "./viewport.ts";
@@ -91,13 +91,12 @@ export class SheetLayer {
     canvas.save();
     clear(canvas, tiles);
     const seen = common(seenBox(this.view, this.window), tiles?.extent);
-    const { marks, boxes, pixels } = this.painted ?? NOTHING;
-    const strokes = new Strokes(canvas, pixels);
+    const drawing = this.painted ?? NOTHING;
+    const { marks } = drawing;
+    const strokes = new Strokes(canvas, drawing.pixels);
     let ink = 1;
-    for (let index = 0, at = 0; index < marks.length; index++, at += 4) {
-      // Read from one row of numbers, for a page has far more marks than a throw alters.
-      const isBeside = boxes[at]! > seen.right || boxes[at + 2]! < seen.left;
-      if (isBeside || boxes[at + 1]! > seen.bottom || boxes[at + 3]! < seen.top) continue;
+    for (let index = 0; index < marks.length; index++) {
+      if (isOff(drawing, index, seen)) continue;
       const painted = marks[index]!;
       if (tiles?.isUnder(painted.box) === false || this.hidden.has(painted)) continue;
       const share = inkShare(painted.mark, this.dimming);
